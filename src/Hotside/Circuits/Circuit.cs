@@ -1,0 +1,63 @@
+using System.Collections.Immutable;
+
+namespace Hotside.Circuits;
+
+/// <summary>
+/// Parts and conductors with their terminals, joints and settings: one state of a vehicle's wiring. Immutable; safe to share between threads.
+/// </summary>
+/// <remarks>Compare circuits by their text in a job file; the record's own equality compares arrays by reference.</remarks>
+public sealed record Circuit
+{
+    private readonly Lazy<CircuitIndex> index;
+
+    internal Circuit(ElectricalSystem system, ImmutableArray<Part> parts, ImmutableArray<Conductor> conductors, ImmutableArray<Setting> settings)
+    {
+        System = system;
+        Parts = parts;
+        Conductors = conductors;
+        Settings = settings;
+        index = new(() => new CircuitIndex(this));
+    }
+
+    /// <summary>What is said of the supply.</summary>
+    public ElectricalSystem System { get; }
+
+    /// <summary>The parts, in the order of the file.</summary>
+    public ImmutableArray<Part> Parts { get; }
+
+    /// <summary>The conductors, in the order of the file.</summary>
+    public ImmutableArray<Conductor> Conductors { get; }
+
+    /// <summary>The named settings, in the order of the file.</summary>
+    public ImmutableArray<Setting> Settings { get; }
+
+    /// <summary>All that can be in one of several positions, windings' own actuators included, in the order of the parts; shared conditions once.</summary>
+    public ImmutableArray<Variable> Variables => index.Value.Variables;
+
+    /// <summary>The sources with their feed and return poles.</summary>
+    public ImmutableArray<SourcePoles> Sources => index.Value.Sources;
+
+    /// <summary>A part by its id.</summary>
+    /// <param name="id">The id.</param>
+    /// <returns>The part, or <see langword="null"/> when there is none.</returns>
+    public Part? FindPart(string id) => index.Value.Parts.GetValueOrDefault(id);
+
+    /// <summary>A conductor by its id.</summary>
+    /// <param name="id">The id.</param>
+    /// <returns>The conductor, or <see langword="null"/> when there is none.</returns>
+    public Conductor? FindConductor(string id) => index.Value.Conductors.GetValueOrDefault(id);
+
+    /// <summary>The conductors that end on a terminal, in the order of the file.</summary>
+    /// <param name="end">The terminal.</param>
+    public IEnumerable<Conductor> ConductorsAt(End end) => Conductors.Where(c => c.From == end || c.To == end);
+
+    /// <summary>The variable of a part's actuator, or of the condition it shares.</summary>
+    /// <param name="part">The part.</param>
+    /// <param name="actuator">The actuator's name within its kind.</param>
+    internal Variable VariableOf(Part part, string actuator) => index.Value.VariableOf(part, actuator);
+
+    /// <summary>An end as a sheet has it: <c>K1.85</c>, but <c>X1</c> for a part with a single terminal.</summary>
+    /// <param name="end">The end.</param>
+    public string TextOf(End end) =>
+        end.Part is { } id && FindPart(id) is { Kind.OnlyTerminal: { } only } && only == end.Terminal ? id : end.ToString();
+}

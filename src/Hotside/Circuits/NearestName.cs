@@ -1,0 +1,35 @@
+namespace Hotside.Circuits;
+
+/// <summary>Finds the name that somebody most likely meant.</summary>
+internal static class NearestName
+{
+    /// <summary>The candidate that differs least; <see langword="null"/> when none is near enough to be worth suggesting.</summary>
+    public static string? Of(string name, IEnumerable<string> candidates)
+    {
+        string? best = null;
+        int least = int.MaxValue;
+        foreach (string candidate in candidates)
+        {
+            int distance = Distance(name.ToLowerInvariant(), candidate.ToLowerInvariant());
+            if (distance < least) (best, least) = (candidate, distance);
+        }
+        return best is not null && least <= Math.Max(1, Math.Max(name.Length, best.Length) / 3) ? best : null;
+    }
+
+    // Damerau–Levenshtein, optimal string alignment: a slip of two neighbouring letters counts once.
+    private static int Distance(string a, string b)
+    {
+        if (Math.Abs(a.Length - b.Length) > 8) return int.MaxValue;
+        int[,] d = new int[a.Length + 1, b.Length + 1];
+        for (int i = 0; i <= a.Length; i++) d[i, 0] = i;
+        for (int j = 0; j <= b.Length; j++) d[0, j] = j;
+        for (int i = 1; i <= a.Length; i++)
+        for (int j = 1; j <= b.Length; j++)
+        {
+            int cost = a[i - 1] == b[j - 1] ? 0 : 1;
+            d[i, j] = Math.Min(Math.Min(d[i - 1, j] + 1, d[i, j - 1] + 1), d[i - 1, j - 1] + cost);
+            if (i > 1 && j > 1 && a[i - 1] == b[j - 2] && a[i - 2] == b[j - 1]) d[i, j] = Math.Min(d[i, j], d[i - 2, j - 2] + 1);
+        }
+        return d[a.Length, b.Length];
+    }
+}

@@ -1,0 +1,56 @@
+using System.Collections.Immutable;
+
+namespace Hotside.Circuits;
+
+/// <summary>An instance of a part kind in a circuit.</summary>
+public sealed record Part
+{
+    internal Part(string id, PartSpec spec)
+    {
+        Id = id;
+        Spec = spec;
+    }
+
+    /// <summary>Its id, unique among parts and conductors; the user's own, its letter means nothing.</summary>
+    public string Id { get; }
+
+    /// <summary>Its kind.</summary>
+    public PartKind Kind => Spec.Kind;
+
+    /// <summary>Its name; <see langword="null"/> when it has none.</summary>
+    public string? Name => Spec.Name;
+
+    /// <summary>The ratings stated.</summary>
+    public ImmutableArray<Rating> Ratings => Spec.Ratings;
+
+    /// <summary>Terminals bolted straight to a node; the case apart.</summary>
+    public ImmutableArray<Joint> Joints => Spec.Joints;
+
+    /// <summary>The node its case stands on; <see langword="null"/> when it touches nothing or is no terminal.</summary>
+    public End? CaseOn => Spec.Case?.On;
+
+    /// <summary>The id of the assembly it belongs to, or <see langword="null"/>.</summary>
+    public string? Assembly => Spec.Assembly;
+
+    /// <summary>Where it is, in free words, or <see langword="null"/>.</summary>
+    public string? Place => Spec.Place;
+
+    /// <summary>All that is said of it.</summary>
+    internal PartSpec Spec { get; init; }
+
+    /// <summary>Its name, or what its kind is called when it has none: <c>Horn button</c>, <c>Push button</c>.</summary>
+    public string Title => Name ?? char.ToUpperInvariant(Kind.Id[0]) + Kind.Id[1..].Replace('-', ' ');
+
+    /// <summary>The value that a rating states for an element, in that unit.</summary>
+    /// <param name="element">The element's name.</param>
+    /// <param name="unit">The unit asked for.</param>
+    /// <returns>The value; <see langword="null"/> when none is stated.</returns>
+    public double? Rated(string element, Unit unit)
+    {
+        // A named rating ("coil A") is meant for that element in particular and wins over a main one.
+        foreach (var rule in Kind.Ratings.Where(r => r.Unit == unit && r.Elements.Contains(element)).OrderBy(r => r.IsMain ? 1 : 0))
+            if (Ratings.FirstOrDefault(r => r.Name == rule.Name) is { } rating)
+                return rating.Quantity.Values[rule.IsOneEach ? Math.Min(rule.Elements.IndexOf(element), rating.Quantity.Values.Length - 1) : 0];
+        return null;
+    }
+}

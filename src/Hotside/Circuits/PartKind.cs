@@ -1,0 +1,104 @@
+using System.Collections.Immutable;
+
+namespace Hotside.Circuits;
+
+/// <summary>What all parts of a sort have in common: terminals, inner elements, actuators, ratings, case, sensitivities, symbol. It is data, never code.</summary>
+/// <param name="Id">Its name in lower case with hyphens, such as <c>horn-relay</c>.</param>
+public sealed record PartKind(string Id)
+{
+    /// <summary>The class letter of its reference designations (IEC 60750, from memory); users' ids are never checked against it.</summary>
+    public string Letter { get; init; } = "";
+
+    /// <summary>What it is, in a line.</summary>
+    public string Summary { get; init; } = "";
+
+    /// <summary>The name of its symbol; <see langword="null"/>: a box with named pins.</summary>
+    public string? Symbol { get; init; }
+
+    /// <summary>The terminals in the order of the data; connectors repeat theirs for each way.</summary>
+    public ImmutableArray<KindTerminal> Terminals { get; init; } = [];
+
+    /// <summary>Whether any terminal name is allowed, as at the end of a page.</summary>
+    public bool TakesAnyTerminal { get; init; }
+
+    /// <summary>Nodes inside the part that have no terminal.</summary>
+    public ImmutableArray<string> InnerNodes { get; init; } = [];
+
+    /// <summary>The inner elements.</summary>
+    public ImmutableArray<Element> Elements { get; init; } = [];
+
+    /// <summary>The actuators, the relay's own among them.</summary>
+    public ImmutableArray<Actuator> Actuators { get; init; } = [];
+
+    /// <summary>The ratings that a part may state.</summary>
+    public ImmutableArray<RatingRule> Ratings { get; init; } = [];
+
+    /// <summary>Words that a part line may add, such as <c>wound</c>, with what each means.</summary>
+    public ImmutableDictionary<string, string> Options { get; init; } = ImmutableDictionary<string, string>.Empty;
+
+    /// <summary>What the case is.</summary>
+    public CaseKind Case { get; init; }
+
+    /// <summary>How it minds another voltage, in the catalogue's words: indifferent, contact, brief, match, misreads, selfregulating.</summary>
+    public string Voltage { get; init; } = "indifferent";
+
+    /// <summary>How it minds another polarity, in the catalogue's words: indifferent, reverses, weaker, polarise, destroyed, test.</summary>
+    public string Polarity { get; init; } = "indifferent";
+
+    /// <summary>The fewest and most ways of a kind whose terminals repeat; <see langword="null"/> for all others.</summary>
+    public (int Least, int Most)? Ways { get; init; }
+
+    /// <summary>Whether the case is a terminal that conductors may end on.</summary>
+    public bool HasCaseTerminal => Case is CaseKind.Grounded or CaseKind.Optional or CaseKind.Isolated || Terminals.Any(t => t.IsCase);
+
+    /// <summary>The only terminal of a kind that has just one, the case not counted; else <see langword="null"/>.</summary>
+    public string? OnlyTerminal => Terminals.Length == 1 && !TakesAnyTerminal ? Terminals[0].Name : null;
+
+    /// <summary>The terminal that a name or an alias means.</summary>
+    /// <param name="name">A name, an alias or <c>case</c>.</param>
+    /// <returns>The terminal's own name; <see langword="null"/> when the kind has none such.</returns>
+    public string? TerminalNamed(string name)
+    {
+        foreach (var terminal in Terminals)
+            if (terminal.Name == name)
+                return name;
+        foreach (var terminal in Terminals)
+            if (terminal.Aliases.Contains(name) || (terminal.IsCase && name == "case"))
+                return terminal.Name;
+        return (name == "case" && HasCaseTerminal) || TakesAnyTerminal ? name : null;
+    }
+
+    /// <summary>The element of a name.</summary>
+    /// <param name="name">The element's name.</param>
+    /// <returns>The element, or <see langword="null"/>.</returns>
+    public Element? ElementNamed(string name) => Elements.FirstOrDefault(e => e.Name == name);
+
+    /// <summary>The kind with its repeated terminals and elements written out for a number of ways; itself when it has no ways.</summary>
+    /// <param name="ways">The number of ways, within <see cref="Ways"/>.</param>
+    /// <exception cref="ArgumentOutOfRangeException"><paramref name="ways"/> is outside <see cref="Ways"/>.</exception>
+    public PartKind WithWays(int ways)
+    {
+        if (Ways is not { } range) return this;
+        if (ways < range.Least || ways > range.Most) throw new ArgumentOutOfRangeException(nameof(ways), ways, $"{Id} has {range.Least} to {range.Most} ways.");
+        const string each = "(n)";
+        bool Repeats(string name) => name.Contains(each, StringComparison.Ordinal);
+        IEnumerable<string> Numbered(string name) => Repeats(name) ? Enumerable.Range(1, ways).Select(n => At(name, n)) : [name];
+        static string At(string name, int n) => name.Replace(each, Numbers.Whole(n), StringComparison.Ordinal);
+        return this with
+        {
+            Ways = null,
+            Terminals = [.. Terminals.SelectMany(t => Numbered(t.Name).Select((name, i) => t with
+            {
+                Name = name,
+                Aliases = [.. t.Aliases.Select(a => At(a, i + 1))],
+            }))],
+            Elements = [.. Elements.SelectMany(e => Numbered(e.Name).Select((name, i) => e with
+            {
+                Name = name,
+                From = At(e.From, i + 1),
+                To = At(e.To, i + 1),
+            }))],
+            Ratings = [.. Ratings.Select(r => r with { Elements = [.. r.Elements.SelectMany(Numbered)] })],
+        };
+    }
+}

@@ -1,0 +1,14 @@
+using System.Collections.Immutable;
+
+namespace Hotside.Circuits;
+
+/// <summary>A rating that parts of a kind may state, and the elements it belongs to.</summary>
+/// <param name="Name">The unit alone (the main rating of that unit) or words and the unit: <c>V</c>, <c>coil A</c>.</param>
+/// <param name="Unit">Its unit.</param>
+/// <param name="Elements">The elements it belongs to; at least one.</param>
+/// <param name="IsOneEach">Whether a value is stated for each element in turn (<c>45/35 W</c>) rather than the same for all.</param>
+public sealed record RatingRule(string Name, Unit Unit, ImmutableArray<string> Elements, bool IsOneEach)
+{
+    /// <summary>Whether it is the main rating of its unit, stated by the quantity alone.</summary>
+    public bool IsMain => !Name.Contains(' ', StringComparison.Ordinal);
+}

@@ -1,0 +1,61 @@
+using UnitsNet;
+
+namespace Hotside.Circuits;
+
+/// <summary>What a conductor is made of, apart from where it runs. Whatever is not known is left out.</summary>
+public sealed record Wire
+{
+    /// <summary>A conductor of which nothing is known.</summary>
+    public Wire() { }
+
+    /// <summary>A conductor of known size, colour and length.</summary>
+    /// <param name="size">Its size.</param>
+    /// <param name="colour">Its colour, as code or word, such as <c>RD/WH</c>.</param>
+    /// <param name="length">Its length, above 0; <see langword="null"/> when not measured.</param>
+    /// <exception cref="ArgumentException"><paramref name="colour"/> is no colour, or <paramref name="length"/> is not above 0.</exception>
+    public Wire(WireSize size, string colour, Length? length = null)
+    {
+        if (!WireColour.TryParse(colour, out var read))
+            throw new ArgumentException($"\"{colour}\" is no colour; codes are {string.Join(", ", WireColour.Codes)}, with a tracer such as RD/WH.", nameof(colour));
+        if (length is { } given && !(given.Meters > 0)) throw new ArgumentException("A length is above 0.", nameof(length));
+        Size = size;
+        Colour = read;
+        LengthInMetres = length?.Meters;
+    }
+
+    /// <summary>The size.</summary>
+    public WireSize? Size { get; init; }
+
+    /// <summary>The colour; a braid has none.</summary>
+    public WireColour? Colour { get; init; }
+
+    /// <summary>Whether it is a bare braid.</summary>
+    public bool IsBraid { get; init; }
+
+    /// <summary>The length in metres, above 0.</summary>
+    public double? LengthInMetres { get; init; }
+
+    /// <summary>The measured resistance end to end in ohms; it wins over what size and length give.</summary>
+    public double? ResistanceInOhms { get; init; }
+
+    /// <summary>The class of insulation, such as <c>GPT</c>.</summary>
+    public string? Insulation { get; init; }
+
+    /// <summary>The loom it runs in.</summary>
+    public string? Loom { get; init; }
+
+    /// <summary>What it is called, such as <c>throttle cable</c>.</summary>
+    public string? Name { get; init; }
+
+    /// <summary>Where it runs, in free words.</summary>
+    public string? Place { get; init; }
+
+    /// <summary>What it is there for.</summary>
+    public WireRole Role { get; init; }
+
+    /// <summary>The state of an old conductor; <see langword="null"/> when nobody looked.</summary>
+    public WireCondition? Condition { get; init; }
+
+    /// <summary>Size and colour as they stand in a wire label: <c>14 RD/WH</c>, <c>1/0 braid</c>; empty when neither is known.</summary>
+    public string Label => string.Join(' ', new[] { Size?.Label, IsBraid ? "braid" : Colour?.ToString() }.Where(s => !string.IsNullOrEmpty(s)));
+}

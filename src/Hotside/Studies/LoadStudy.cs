@@ -1,0 +1,64 @@
+using System.Collections.Immutable;
+using Hotside.Circuits;
+
+namespace Hotside.Studies;
+
+/// <summary>What was found of one load: one consuming element of one part.</summary>
+/// <param name="Part">The part.</param>
+/// <param name="Element">The consuming element.</param>
+/// <param name="Side">On which side it is switched.</param>
+/// <param name="Control">What feeds it, through all relays, from all released.</param>
+public sealed record LoadStudy(Part Part, Element Element, SwitchedSide Side, Control Control)
+{
+    /// <summary>The part's id, with the element where the part has several loads: <c>H1</c>, <c>E3.tail</c>.</summary>
+    public string Name => Part.Kind.Elements.Count(e => e is { IsConsumer: true, IsInternal: false }) == 1 && !Element.IsInternal
+        ? Part.Id : Part.Id + "." + Element.Name;
+
+    /// <summary>The relay whose contact lies in its ways, nearest to the load first, then the relay that switches that one's coil, and so on; ids.</summary>
+    public ImmutableArray<string> Chain { get; init; } = [];
+
+    /// <summary>The parts whose contacts the load's own current passes and which are not relays' contacts: what carries its current; ids.</summary>
+    public ImmutableArray<string> SwitchedBy { get; init; } = [];
+
+    /// <summary>For a load in series, the parts through which it is fed; ids.</summary>
+    public ImmutableArray<string> InSeriesWith { get; init; } = [];
+
+    /// <summary>For a load in series, the side on which its string is switched; else <see langword="null"/>.</summary>
+    public SwitchedSide? StringSide { get; init; }
+
+    /// <summary>The relay that keeps the load fed once it has pulled in, and what releases it; else <see langword="null"/>.</summary>
+    public Hold? Holds { get; init; }
+
+    /// <summary>The relay position at whose coming the load goes out again, for one that is fed only while a relay moves; else <see langword="null"/>.</summary>
+    public SetPosition? Until { get; init; }
+
+    /// <summary>What shorts it out while its ways stand; ids.</summary>
+    public ImmutableArray<string> ShortedBy { get; init; } = [];
+
+    /// <summary>What turns its current round; ids.</summary>
+    public ImmutableArray<string> ReversedBy { get; init; } = [];
+
+    /// <summary>Whether relays race for it.</summary>
+    public bool IsInRace { get; init; }
+
+    /// <summary>Whether the verdict was told from what is joined for good, since the whole was too large.</summary>
+    public bool IsApproximate { get; init; }
+
+    /// <summary>Why a dead load is dead, in a few words such as <c>polarity</c>; else <see langword="null"/>.</summary>
+    public string? DeadBecause { get; init; }
+
+    /// <summary>One way to the feed and one to the return, by the ids of their conductors, for a state in which it is fed; empty when never.</summary>
+    public ImmutableArray<LoadPath> Paths { get; init; } = [];
+}
+
+/// <summary>A way from the feed to the load and one from the load to the return.</summary>
+/// <param name="Hot">The ids of the conductors from the feed to the load, in order.</param>
+/// <param name="Ground">The ids of the conductors from the load to the return, in order.</param>
+public sealed record LoadPath(ImmutableArray<string> Hot, ImmutableArray<string> Ground);
+
+/// <summary>A relay that keeps itself.</summary>
+/// <param name="Relay">The relay's id.</param>
+/// <param name="Element">The contact that keeps it, or the actuator that stays.</param>
+/// <param name="While">What must stand for it to hold.</param>
+/// <param name="Released">What lets it go, apart from losing the feed.</param>
+public sealed record Hold(string Relay, string Element, Control While, Control Released);
