@@ -1,0 +1,4 @@
+namespace Hotside;
+
+/// <summary>x</summary>
+public sealed class Job { }

@@ -1,0 +1,89 @@
+using System.Collections.Immutable;
+using System.Text.RegularExpressions;
+using Hotside.Circuits;
+
+namespace Hotside.Notation;
+
+/// <summary>Reads <c>[Nx]number[/number…][..number] unit</c> in American and British spelling.</summary>
+internal static partial class QuantityReader
+{
+    // Unit spellings with the factor to the unit in which values are stored. Feet: 0.3048 m (international foot, 1959).
+    private static readonly (string[] Spellings, Unit Unit, double Factor)[] Units =
+    [
+        (["V", "volt", "volts"], Unit.Volt, 1), (["mV", "millivolt", "millivolts"], Unit.Volt, 1e-3),
+        (["A", "amp", "amps", "ampere", "amperes"], Unit.Ampere, 1), (["mA", "milliamp", "milliamps"], Unit.Ampere, 1e-3),
+        (["W", "watt", "watts"], Unit.Watt, 1),
+        (["ohm", "ohms", "Ω", "\u2126"], Unit.Ohm, 1), (["mohm", "mohms", "mΩ", "m\u2126"], Unit.Ohm, 1e-3), (["kohm", "kohms", "kΩ", "k\u2126"], Unit.Ohm, 1e3),
+        (["Ah", "amp-hours", "ampere-hours"], Unit.AmpereHour, 1),
+        (["m", "metre", "metres", "meter", "meters"], Unit.Metre, 1), (["cm"], Unit.Metre, 0.01), (["mm"], Unit.Metre, 0.001),
+        (["ft", "foot", "feet"], Unit.Metre, 0.3048), (["in", "inch", "inches"], Unit.Metre, 0.0254),
+        (["AWG", "gauge"], Unit.Awg, 1), (["mm²", "mm2", "sqmm"], Unit.SquareMillimetre, 1),
+        (["ways", "way"], Unit.Ways, 1),
+    ];
+
+    /// <summary>The unit spellings, for a hint.</summary>
+    public static IEnumerable<string> Spellings => Units.SelectMany(u => u.Spellings);
+
+    /// <summary>Reads a quantity; <see langword="null"/> when the text is none. A text that only looks like one is explained in <paramref name="problem"/>.</summary>
+    public static Quantity? Read(string text, out string? problem)
+    {
+        problem = null;
+        var match = Shape().Match(text);
+        if (!match.Success) return null;
+        string unit = match.Groups["unit"].Value;
+        var known = Units.FirstOrDefault(u => u.Spellings.Contains(unit, StringComparer.Ordinal));
+        if (known.Spellings is null)
+        {
+            if (unit.Length == 0 || unit.Contains(' ', StringComparison.Ordinal)) return null;
+            string? near = NearestUnit(unit);
+            problem = near is null ? null : $"the unit \"{unit}\" is unknown; did you mean \"{near}\"?";
+            return null;
+        }
+        string number = match.Groups["number"].Value;
+        if (number.Contains(',', StringComparison.Ordinal))
+        {
+            problem = "decimals are written with a point";
+            return null;
+        }
+        if (known.Unit == Unit.Awg) return Gauge(number, out problem);
+        double[] values = [.. number.Split('/').Select(n => Value(n) * known.Factor)];
+        double? upTo = match.Groups["upto"] is { Success: true } range ? Value(range.Value) * known.Factor : null;
+        int count = match.Groups["count"].Success ? (int)Math.Min(1000, Value(match.Groups["count"].Value)) : 1;
+        if (values.Concat(upTo is { } top ? [top] : []).Any(v => !double.IsFinite(v) || Math.Abs(v) > 1e9))
+        {
+            problem = "the number is too large";
+            return null;
+        }
+        return new([.. values], known.Unit) { UpTo = upTo, Count = Math.Max(1, count) };
+    }
+
+    /// <summary>Reads a gauge without its unit: <c>14</c>, <c>1/0</c>.</summary>
+    public static int? GaugeNumber(string text)
+    {
+        var match = GaugeShape().Match(text);
+        if (!match.Success) return null;
+        int number = (int)Value(match.Groups[1].Value);
+        int gauge = match.Groups[2].Success ? 1 - number : number;
+        return gauge is >= -3 and <= 40 && (!match.Groups[2].Success || number > 0) ? gauge : null;
+    }
+
+    private static Quantity? Gauge(string number, out string? problem)
+    {
+        problem = null;
+        if (GaugeNumber(number) is { } gauge) return new(gauge, Unit.Awg);
+        problem = $"\"{number}\" is no gauge; the series runs from 4/0 to 40";
+        return null;
+    }
+
+    private static double Value(string number) => Numbers.TryRead(number.Replace('\u2212', '-'), out double value) ? value : double.NaN;
+
+    private static string? NearestUnit(string unit) =>
+        Units.SelectMany(u => u.Spellings).FirstOrDefault(s => string.Equals(s, unit, StringComparison.OrdinalIgnoreCase))
+        ?? (unit.Length > 2 ? NearestName.Of(unit, Spellings.Where(s => s.Length > 2)) : null);
+
+    [GeneratedRegex(@"^(?:(?<count>\d{1,4}) ?[x×] ?)?(?<number>[-\u2212]?\d[\d.,]*(?:/\d[\d.]*)*)(?:\.\.(?<upto>[-\u2212]?\d[\d.]*))? ?(?<unit>[^\d\s].*)?$")]
+    private static partial Regex Shape();
+
+    [GeneratedRegex(@"^(\d{1,2})(/0)?$")]
+    private static partial Regex GaugeShape();
+}

@@ -1,0 +1,152 @@
+using System.Collections.Immutable;
+using Hotside.Circuits;
+using Hotside.Diagnostics;
+using YamlDotNet.Core;
+using YamlDotNet.Core.Events;
+
+namespace Hotside.Notation;
+
+/// <summary>
+/// Reads a file into nodes with places, by events: no object is made by a name in the file, nothing recurses without a limit, aliases are refused.
+/// </summary>
+internal sealed class YamlReader
+{
+    private const int DepthLimit = 32, SizeLimit = 2_000_000, TextLimit = 10_000, CountLimit = 200_000;
+
+    private readonly SourceText source;
+    private readonly List<Diagnostic> problems;
+    private readonly Parser parser;
+    private int count;
+
+    private YamlReader(SourceText source, List<Diagnostic> problems)
+    {
+        this.source = source;
+        this.problems = problems;
+        parser = new Parser(new StringReader(source.Text));
+    }
+
+    /// <summary>The file's top map; <see langword="null"/> when the file cannot be read as one.</summary>
+    public static YamlMap? Read(SourceText source, List<Diagnostic> problems)
+    {
+        if (source.Text.Length > SizeLimit)
+        {
+            problems.Add(YamlProblems.TooLarge.At(source.Span(1, 1, 1), Numbers.Whole(SizeLimit)));
+            return null;
+        }
+        int before = problems.Count;
+        YamlTraps.Look(source, problems);
+        // What the traps name would only come back from the parser in its own words.
+        if (problems.Skip(before).Any(p => p.Severity >= Severity.Error)) return null;
+        try
+        {
+            return new YamlReader(source, problems).Document();
+        }
+        catch (StoppedException)
+        {
+            return null;
+        }
+        catch (YamlException e)
+        {
+            int line = (int)Math.Max(1, e.Start.Line), column = (int)Math.Max(1, e.Start.Column);
+            problems.Add(YamlProblems.Syntax.At(source.Span(line, column, 1), Reason(e)) with
+            {
+                Hint = "check brackets, quotes and how far the lines are indented; a text with odd characters may stand in quotes",
+            });
+            return null;
+        }
+        catch (Exception e) when (e is InvalidOperationException or ArgumentException or FormatException)
+        {
+            // The parser's answer to some unclosed brackets.
+            problems.Add(YamlProblems.Syntax.At(source.Span(source.LineCount, 1, 1), "something that was opened is not closed"));
+            return null;
+        }
+    }
+
+    private static string Reason(YamlException e) => e.Message.Length == 0 ? "unexpected text" : char.ToLowerInvariant(e.Message[0]) + e.Message[1..].TrimEnd('.');
+
+    private YamlMap? Document()
+    {
+        parser.Consume<StreamStart>();
+        if (parser.Accept<StreamEnd>(out _)) return Nothing();
+        parser.Consume<DocumentStart>();
+        if (parser.Accept<Scalar>(out var lone) && lone.Value.Length == 0) return Nothing();
+        var top = Node(0);
+        parser.Consume<DocumentEnd>();
+        if (parser.Accept<DocumentStart>(out var second)) throw Stop(YamlProblems.TwoDocuments.At(Place(second.Start, second.End)));
+        if (top is YamlMap map) return map;
+        throw Stop(YamlProblems.Syntax.At(top.Span, "a job file is a map of sections") with { Hint = "begin with the line \"hotside: 1\"" });
+    }
+
+    private YamlMap? Nothing()
+    {
+        problems.Add(YamlProblems.Empty.At(source.Span(1, 1, 1)) with { Hint = "\"hotside new NAME\" writes a job file to start from" });
+        return null;
+    }
+
+    private YamlNode Node(int depth)
+    {
+        if (++count > CountLimit) throw Stop(YamlProblems.TooMany.At(Here(), Numbers.Whole(CountLimit)));
+        if (parser.Accept<AnchorAlias>(out var alias)) throw Stop(YamlProblems.Alias.At(Place(alias.Start, alias.End)));
+        if (parser.Accept<NodeEvent>(out var node))
+        {
+            if (!node.Anchor.IsEmpty) throw Stop(YamlProblems.Alias.At(Place(node.Start, node.End)));
+            if (!node.Tag.IsEmpty && node is not Scalar { IsQuotedImplicit: true })
+                throw Stop(YamlProblems.TagGiven.At(Place(node.Start, node.End)));
+        }
+        if (depth > DepthLimit) throw Stop(YamlProblems.TooDeep.At(Here(), Numbers.Whole(DepthLimit)));
+        if (parser.TryConsume<Scalar>(out var scalar)) return Text(scalar);
+        return parser.Accept<MappingStart>(out _) ? Map(depth) : List(depth);
+    }
+
+    private YamlMap Map(int depth)
+    {
+        var start = parser.Consume<MappingStart>();
+        var entries = ImmutableArray.CreateBuilder<YamlEntry>();
+        var keys = new HashSet<string>(StringComparer.Ordinal);
+        while (!parser.TryConsume<MappingEnd>(out _))
+        {
+            if (Node(depth + 1) is not YamlText key) throw Stop(YamlProblems.Syntax.At(Here(), "a list or map cannot be a key"));
+            var value = Node(depth + 1);
+            if (start.Style == MappingStyle.Flow && value is YamlText { Value.Length: 0, IsQuoted: false })
+                problems.Add(YamlProblems.KeyWithoutValue.At(key.Span, key.Value) with { Hint = "write the entries on lines of their own, or put the text in quotes" });
+            if (!keys.Add(key.Value)) problems.Add(YamlProblems.DuplicateKey.At(key.Span, key.Value) with { Hint = "rename or remove one of them" });
+            else entries.Add(new(key, value));
+        }
+        return new(entries.ToImmutable(), Place(start.Start, start.End));
+    }
+
+    private YamlList List(int depth)
+    {
+        var start = parser.Consume<SequenceStart>();
+        var items = ImmutableArray.CreateBuilder<YamlNode>();
+        while (!parser.TryConsume<SequenceEnd>(out _)) items.Add(Node(depth + 1));
+        return new(items.ToImmutable(), Place(start.Start, start.End));
+    }
+
+    private YamlText Text(Scalar scalar)
+    {
+        var span = Place(scalar.Start, scalar.End);
+        if (scalar.Value.Length > TextLimit) throw Stop(YamlProblems.TooLong.At(span, Numbers.Whole(TextLimit)));
+        foreach (char c in scalar.Value)
+            if (char.IsControl(c) && c != '\n')
+                throw Stop(YamlProblems.Control.At(span, ((int)c).ToString("X4", System.Globalization.CultureInfo.InvariantCulture)));
+        bool quoted = scalar.Style is ScalarStyle.SingleQuoted or ScalarStyle.DoubleQuoted;
+        int offset = quoted ? 1 : 0, column = span.Column - 1 + offset;
+        string line = source.Line(span.Line);
+        bool inStep = column + scalar.Value.Length <= line.Length && line.AsSpan(column, scalar.Value.Length).SequenceEqual(scalar.Value);
+        return new(scalar.Value, span, inStep ? offset : -1) { IsQuoted = quoted };
+    }
+
+    private SourceSpan Here() => parser.Current is { } current ? Place(current.Start, current.End) : source.Span(1, 1, 1);
+
+    private SourceSpan Place(in Mark start, in Mark end) => new(source.File, (int)start.Line, (int)start.Column, (int)end.Line, (int)end.Column);
+
+    private StoppedException Stop(Diagnostic problem)
+    {
+        problems.Add(problem);
+        return new();
+    }
+
+    /// <summary>Ends reading after a problem behind which nothing can be trusted; never leaves this class.</summary>
+    private sealed class StoppedException : Exception;
+}
