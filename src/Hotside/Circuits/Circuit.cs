@@ -56,6 +56,10 @@ public sealed record Circuit
     /// <param name="actuator">The actuator's name within its kind.</param>
     internal Variable VariableOf(Part part, string actuator) => index.Value.VariableOf(part, actuator);
 
+    /// <summary>The sources whose poles stand the other way round than the system says.</summary>
+    internal IEnumerable<SourcePoles> GroundContradictedBy() =>
+        System.Ground == Ground.Isolated ? [] : Sources.Where(s => !s.Element.TakesEitherPolarity && s.PlusIsFeed != (System.Ground == Ground.Negative));
+
     /// <summary>An end as a sheet has it: <c>K1.85</c>, but <c>X1</c> for a part with a single terminal.</summary>
     /// <param name="end">The end.</param>
     public string TextOf(End end) =>

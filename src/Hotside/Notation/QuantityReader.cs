@@ -81,7 +81,7 @@ internal static partial class QuantityReader
         Units.SelectMany(u => u.Spellings).FirstOrDefault(s => string.Equals(s, unit, StringComparison.OrdinalIgnoreCase))
         ?? (unit.Length > 2 ? NearestName.Of(unit, Spellings.Where(s => s.Length > 2)) : null);
 
-    [GeneratedRegex(@"^(?:(?<count>\d{1,4}) ?[x×] ?)?(?<number>[-\u2212]?\d[\d.,]*(?:/\d[\d.]*)*)(?:\.\.(?<upto>[-\u2212]?\d[\d.]*))? ?(?<unit>[^\d\s].*)?$")]
+    [GeneratedRegex(@"^(?:(?<count>\d{1,4}) ?[x×] ?)?(?<number>[-\u2212]?\d+(?:[.,]\d+)?(?:/\d+(?:\.\d+)?)*)(?:\.\.(?<upto>[-\u2212]?\d+(?:\.\d+)?))? ?(?<unit>[^\d\s].*)?$")]
     private static partial Regex Shape();
 
     [GeneratedRegex(@"^(\d{1,2})(/0)?$")]

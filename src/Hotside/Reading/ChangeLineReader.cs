@@ -1,0 +1,78 @@
+using System.Collections.Immutable;
+using Hotside.Diagnostics;
+using Hotside.Notation;
+
+namespace Hotside.Reading;
+
+/// <summary>Brings the three ways of writing a change (line, quoted line, map) into one form.</summary>
+internal static class ChangeLineReader
+{
+    public static readonly string[] Verbs = ["take out", "fit", "replace", "reverse", "remount", "run", "move", "renew", "cut", "do"];
+
+    public static ChangeLine? Read(YamlNode node, ReadingContext context) => node switch
+    {
+        YamlText text => OfText(text, context),
+        YamlMap { Entries: [{ } only] } map when !Verbs.Contains(only.Key.Value) => OfEntry(only, map.Span, context),
+        YamlMap map => OfMap(map, context),
+        _ => Unknown(node.Span, "a list within a list within a list", context),
+    };
+
+    // "take out w3", or a whole line in quotes: "fit K1: relay, …".
+    private static ChangeLine? OfText(YamlText text, ReadingContext context)
+    {
+        int colon = text.Value.IndexOf(": ", StringComparison.Ordinal);
+        return colon < 0 ? Head(text, context) : With(text with { Value = text.Value[..colon] }, text with
+        {
+            Value = text.Value[(colon + 2)..],
+            Offset = text.Offset < 0 ? -1 : text.Offset + colon + 2,
+        }, text.Span, context);
+    }
+
+    private static ChangeLine? OfEntry(YamlEntry entry, SourceSpan span, ReadingContext context) => entry.Value switch
+    {
+        YamlText value => With(entry.Key, value, span, context),
+        _ => Unknown(entry.Value.Span, entry.Key.Value, context),
+    };
+
+    private static ChangeLine? With(YamlText head, YamlText rest, SourceSpan span, ReadingContext context) =>
+        Head(head, context) is not { } line ? null
+        : line with { Items = line.Verb == "do" ? [] : LineItems.Split(rest, context.Problems), Rest = rest.Value, Span = span };
+
+    // The verb, its ids, and what may stand behind them without a colon: "reversed", a reason.
+    private static ChangeLine? Head(YamlText text, ReadingContext context)
+    {
+        string? verb = Verbs.FirstOrDefault(v => text.Value == v || text.Value.StartsWith(v + " ", StringComparison.Ordinal));
+        if (verb is null) return Unknown(text.Span, text.Value, context);
+        var items = LineItems.Split(text, verb.Length, context.Problems);
+        bool reversed = verb == "replace" && items is [.., { IsReason: false } last] && last.Text.EndsWith(" reversed", StringComparison.Ordinal);
+        if (reversed) items = items.SetItem(items.Length - 1, items[^1] with { Text = items[^1].Text[..^" reversed".Length].TrimEnd() });
+        return new(verb, text.Part(0, verb.Length), [.. items.Where(i => !i.IsReason)], [.. items.Where(i => i.IsReason)], text.Span) { Reversed = reversed };
+    }
+
+    private static ChangeLine? OfMap(YamlMap map, ReadingContext context)
+    {
+        if (map.Entries.FirstOrDefault(e => Verbs.Contains(e.Key.Value)) is not { } entry)
+            return Unknown(map.Span, map.Entries.IsEmpty ? "" : map.Entries[0].Key.Value, context);
+        var ids = MapForm.Texts(map, entry.Key.Value).Select(t => new LineItem(t.Value, t.Span)).ToImmutableArray();
+        var items = ImmutableArray.CreateBuilder<LineItem>();
+        if (map.Find("part")?.Value is YamlMap part) items.AddRange(MapForm.PartItems(part, context));
+        if (map.Find("wire")?.Value is YamlMap wire) items.AddRange(MapForm.WireItems(wire, context));
+        foreach (var (from, to) in MapForm.Pairs(map, "ends")) items.Add(new($"{from.Value} to {to.Value}", from.Span));
+        foreach (var (old, now) in MapForm.Pairs(map, "map")) items.Add(new($"{old.Value} = {now.Value}", old.Span));
+        foreach (var text in MapForm.Texts(map, "case")) items.Add(new(text.Value == "insulated" ? "case insulated" : "case on " + text.Value, text.Span));
+        foreach (var text in MapForm.Texts(map, "because")) items.Add(new(text.Value, text.Span) { IsReason = true });
+        bool reversed = MapForm.Texts(map, "reversed").Any(t => t.Value is "true" or "yes");
+        string rest = MapForm.Texts(map, "sentence").FirstOrDefault()?.Value ?? string.Join(", ", items.Select(i => i.Text));
+        if (entry.Key.Value == "cut" && MapForm.Texts(map, "insert").ToArray() is [var first, var second] && MapForm.Texts(map, "as").FirstOrDefault() is { } name)
+            items.Insert(0, new($"{first.Value} and {second.Value} as {name.Value}", first.Span));
+        return new(entry.Key.Value, entry.Key.Span, ids, items.ToImmutable(), map.Span) { Reversed = reversed, Rest = rest };
+    }
+
+    private static ChangeLine? Unknown(SourceSpan span, string text, ReadingContext context)
+    {
+        string first = text.Split(' ')[0];
+        string? near = Circuits.NearestName.Of(first, Verbs);
+        context.Report(ReadingProblems.UnknownVerb.At(span, text) with { Hint = near is null ? "a change begins with: " + string.Join(", ", Verbs) : $"did you mean \"{near}\"?" });
+        return null;
+    }
+}

@@ -1,0 +1,134 @@
+using System.Collections.Immutable;
+using Hotside.Circuits;
+using Hotside.Diagnostics;
+using Hotside.Kinds;
+using Hotside.Notation;
+
+namespace Hotside.Reading;
+
+/// <summary>Reads the sections that make a circuit: kinds, system, parts, wires.</summary>
+internal sealed class CircuitReader(Sections sections, ReadingContext context)
+{
+    /// <summary>The circuit, without settings; <see langword="null"/> when its system or parts are missing.</summary>
+    public Circuit? Read()
+    {
+        foreach (var entry in sections.Entries("kinds"))
+            if (entry.Value is not YamlMap map) context.Report(ReadingProblems.WrongShape.At(entry.Value.Span, entry.Key.Value, "a map that describes the kind"));
+            else if (KindReader.Read(entry.Key, map, context.Kinds, context.Problems) is { } kind) context.Kinds = context.Kinds.With(kind);
+        var system = System();
+        if (sections.Find("parts") is null) Missing("parts");
+        var parts = Parts();
+        var wires = Wires();
+        return system is null || sections.Find("parts") is null ? null : new(Resolved(system), parts, wires, []);
+    }
+
+    private ElectricalSystem? System()
+    {
+        if (sections.Find("system") is not { } node)
+        {
+            Missing("system");
+            return null;
+        }
+        var system = SystemReader.Read(node, null, context);
+        context.SizesIn = system?.SizesIn;
+        return system;
+    }
+
+    private void Missing(string section) =>
+        context.Report(ReadingProblems.SectionMissing.At(sections.Top, section) with { Hint = "\"hotside new NAME\" writes a file that has them all" });
+
+    private ElectricalSystem Resolved(ElectricalSystem system) =>
+        system.Return is not { } node ? system : system with { Return = EndReader.Resolve(node, sections.Find("system")!.Span, context) ?? node };
+
+    private ImmutableArray<Part> Parts()
+    {
+        var read = new List<(Part Part, SourceSpan Span)>();
+        foreach (var entry in sections.Entries("parts"))
+            foreach (var id in Ids(entry.Key))
+            {
+                if (!context.Claim(id)) continue;
+                if (Line(entry, context) is not { } line) context.Unreadable.Add(id.Value);
+                else
+                {
+                    var part = line.Spec.As(id.Value);
+                    context.Parts.Add(id.Value, part);
+                    read.Add((part, entry.Value.Span));
+                }
+            }
+        foreach (var (assembly, span) in context.Assemblies.Where(a => !context.Parts.ContainsKey(a.Id) && !context.Unreadable.Contains(a.Id)))
+            context.Report(ReadingProblems.NoAssembly.At(span, assembly) with { Hint = Names.Meant(assembly, context.Parts.Keys) ?? "a place is \"at …\"" });
+        context.Assemblies.Clear();
+        return [.. read.Select(r => WithNodes(r.Part, r.Span))];
+    }
+
+    private static PartLine? Line(YamlEntry entry, ReadingContext context) => entry.Value switch
+    {
+        YamlText text => PartReader.Read(LineItems.Split(text, context.Problems), text.Value.Length == 0 ? entry.Key.Span : text.Span, context),
+        YamlMap map => PartReader.Read(MapForm.PartItems(map, context), map.Span, context),
+        _ => null,
+    };
+
+    // "E1, E2: lamp, …" is two parts of one line.
+    private IEnumerable<YamlText> Ids(YamlText key)
+    {
+        foreach (var item in LineItems.Split(key, context.Problems)) yield return new(item.Text, item.Span, 0);
+    }
+
+    private Part WithNodes(Part part, SourceSpan span)
+    {
+        var resolved = part with
+        {
+            Spec = part.Spec with
+            {
+                Joints = [.. part.Joints.Select(j => (Joint: j, On: EndReader.Resolve(j.On, span, context))).Where(j => j.On is not null).Select(j => j.Joint with { On = j.On!.Value })],
+                Case = part.CaseOn is { } on ? new(EndReader.Resolve(on, span, context)) : part.Spec.Case,
+            },
+        };
+        context.Parts[part.Id] = resolved;
+        return resolved;
+    }
+
+    private ImmutableArray<Conductor> Wires()
+    {
+        var wires = ImmutableArray.CreateBuilder<Conductor>();
+        foreach (var entry in sections.Entries("wires"))
+        {
+            if (!context.Claim(entry.Key)) continue;
+            if (Wire(entry) is { } wire) wires.Add(wire);
+            else context.Unreadable.Add(entry.Key.Value);
+        }
+        return wires.ToImmutable();
+    }
+
+    private Conductor? Wire(YamlEntry entry)
+    {
+        var items = entry.Value switch
+        {
+            YamlText text => LineItems.Split(text, context.Problems),
+            YamlMap map => MapForm.WireItems(map, context),
+            _ => [],
+        };
+        if (items.IsEmpty)
+        {
+            context.Report(ReadingProblems.NothingSaid.At(entry.Key.Span, entry.Key.Value) with { Hint = "begin with its ends, such as \"G1.neg to chassis\"" });
+            return null;
+        }
+        var ends = EndReader.Pair(items[0], context);
+        var wire = WireReader.Read(items.Skip(1), context).Wire;
+        if (ends is not { } pair) return null;
+        var from = Resolve(pair.From, items[0]);
+        var to = Resolve(pair.To, items[0]);
+        if ((pair.From.IsFree || pair.To.IsFree) && wire.Role != WireRole.Spare)
+            context.Report(ReadingProblems.FreeEnd.At(items[0].Span) with { Hint = "add \"spare\", or say where the wire ends" });
+        return from is null || to is null ? null : new(entry.Key.Value, from.Value, to.Value, wire);
+    }
+
+    private End? Resolve(End end, LineItem item)
+    {
+        // The place of this end within "A to B", so that the caret stands under what is wrong.
+        int at = item.Text.StartsWith(end + " to ", StringComparison.Ordinal) ? 0 : item.Text.LastIndexOf(" to ", StringComparison.Ordinal) + 4;
+        var span = item.Span.EndColumn - item.Span.Column == item.Text.Length
+            ? item.Span with { Column = item.Span.Column + at, EndColumn = item.Span.Column + at + end.ToString().Length } : item.Span;
+        return EndReader.Resolve(end, span, context);
+    }
+}

@@ -1,0 +1,63 @@
+using Hotside.Circuits;
+using Hotside.Diagnostics;
+using Hotside.Notation;
+
+namespace Hotside.Reading;
+
+/// <summary>Reads ends and finds the terminals they mean.</summary>
+internal static class EndReader
+{
+    /// <summary>Reads <c>A to B</c>, the first item of a wire.</summary>
+    public static (End From, End To)? Pair(LineItem item, ReadingContext context)
+    {
+        string[] ends = item.Text.Split(" to ");
+        if (ends.Length == 2) return (Read(ends[0], item.Span, context), Read(ends[1], item.Span, context)) is ({ } from, { } to) ? (from, to) : null;
+        context.Report(ReadingProblems.BadWire.At(item.Span, item.Text) with { Hint = "an end is part.terminal, a part with one terminal, or chassis: \"G1.neg to chassis\"" });
+        return null;
+    }
+
+    /// <summary>Reads an end as written; what it names is not looked up.</summary>
+    public static End? Read(string text, SourceSpan span, ReadingContext context)
+    {
+        text = text.Trim();
+        string[] halves = text.Split('.');
+        bool good = halves.Length switch
+        {
+            1 => Names.IsId(text),
+            2 => Names.IsId(halves[0]) && Names.IsTerminal(halves[1]),
+            _ => false,
+        };
+        if (good) return End.Parse(text);
+        context.Report(ReadingProblems.BadEnd.At(span, text) with { Hint = "an end is part.terminal, a part with one terminal, chassis, or free for a spare" });
+        return null;
+    }
+
+    /// <summary>The terminal that an end means in the before circuit; <see langword="null"/> and a report when there is none.</summary>
+    public static End? Resolve(End end, SourceSpan span, ReadingContext context)
+    {
+        if (end.Part is not { } id) return end;
+        if (!context.Parts.TryGetValue(id, out var part))
+        {
+            if (!context.Unreadable.Contains(id))
+                context.Report(ReadingProblems.UnknownPart.At(span, id) with { Hint = Names.Meant(id, context.Parts.Keys) });
+            return null;
+        }
+        if (part.Kind.TakesAnyTerminal && end.Terminal.Length > 0) return end;
+        string? terminal = end.Terminal.Length == 0 ? part.Kind.OnlyTerminal : part.Kind.TerminalNamed(end.Terminal);
+        if (terminal is not null) return End.At(id, terminal);
+        context.Report((end.Terminal.Length == 0 ? ReadingProblems.TerminalMissing.At(span, id) : ReadingProblems.UnknownTerminal.At(span, id, end.Terminal)) with
+        {
+            Hint = TerminalsOf(part.Kind, end.Terminal),
+        });
+        return null;
+    }
+
+    /// <summary>A hint that names the nearest terminal and lists them all.</summary>
+    public static string TerminalsOf(PartKind kind, string asked)
+    {
+        string[] names = [.. kind.Terminals.Select(t => t.Name), .. kind.HasCaseTerminal && kind.Terminals.All(t => !t.IsCase) ? ["case"] : Array.Empty<string>()];
+        string near = asked.Length > 0 && NearestName.Of(asked, names) is { } name ? $"did you mean \"{name}\"? " : "";
+        string shown = names.Length > 12 ? string.Join(", ", names.Take(12)) + " …" : string.Join(", ", names);
+        return names.Length == 0 ? $"a {kind.Id} has no terminals" : $"{near}a {kind.Id} has {shown}";
+    }
+}

@@ -1,0 +1,153 @@
+using System.Collections.Immutable;
+using Hotside.Alterations;
+using Hotside.Circuits;
+using Hotside.Diagnostics;
+using Hotside.Kinds;
+using Hotside.Notation;
+
+namespace Hotside.Reading;
+
+/// <summary>Reads a job file: everything wrong with it is reported in one run, and nothing it says throws.</summary>
+internal sealed class JobReader
+{
+    private readonly ReadingContext context;
+    private readonly Sections sections;
+    private readonly Func<string, string?> include;
+
+    private JobReader(Catalogue kinds, Func<string, string?> include)
+    {
+        context = new(kinds);
+        sections = new(context, include);
+        this.include = include;
+    }
+
+    /// <summary>Reads a job.</summary>
+    /// <param name="file">The name that places bear.</param>
+    /// <param name="text">The file's text.</param>
+    /// <param name="kinds">The kinds that it may use.</param>
+    /// <param name="include">The text of another file by its path from the job's folder; <see langword="null"/> when there is none.</param>
+    public static JobReading Read(string file, string text, Catalogue kinds, Func<string, string?> include) =>
+        new JobReader(kinds, include).Read(file, text);
+
+    private JobReading Read(string file, string text)
+    {
+        Alteration? alteration = null;
+        string title = "";
+        ImmutableArray<KeyValuePair<string, string>> block = [];
+        if (sections.Read(file, text))
+        {
+            Version();
+            title = Text("title") ?? "";
+            block = TitleBlockReader.Read(sections.Find("title block"), context);
+            alteration = Alteration();
+        }
+        return new(title, block, alteration, context.Places.ToImmutableDictionary(StringComparer.Ordinal), Sorted(),
+            sections.Sources.ToImmutableDictionary(StringComparer.Ordinal));
+    }
+
+    // By place, then code; what has no place comes last.
+    private ImmutableArray<Diagnostic> Sorted() =>
+    [
+        .. context.Problems.Select(p => p.Span is null && p.Items.Select(i => context.Places.GetValueOrDefault(i)).FirstOrDefault(s => s is not null) is { } place ? p with { Span = place } : p)
+            .OrderBy(p => p.Span is null ? 1 : 0).ThenBy(p => p.Span?.File, StringComparer.Ordinal).ThenBy(p => p.Span?.Line).ThenBy(p => p.Span?.Column).ThenBy(p => p.Code, StringComparer.Ordinal),
+    ];
+
+    private void Version()
+    {
+        if (sections.Find("hotside") is not { } node)
+            context.Report(ReadingProblems.NoVersion.At(sections.Top) with { Hint = "begin with the line \"hotside: 1\"" });
+        else if (node is not YamlText { Value: "1" })
+            context.Report(ReadingProblems.WrongVersion.At(node.Span, node is YamlText text ? text.Value : "this") with { Hint = "this program reads version 1" });
+    }
+
+    private string? Text(string section) => sections.Find(section) is YamlText { Value.Length: > 0 } text ? text.Value : null;
+
+    private Alteration? Alteration()
+    {
+        if (new CircuitReader(sections, context).Read() is not { } before) return null;
+        foreach (var problem in CircuitCheck.Of(before)) context.Report(problem);
+        var section = sections.Find("alteration") as YamlMap;
+        if (sections.Find("alteration") is { } other and not YamlMap and not YamlText { Value.Length: 0 })
+            context.Report(ReadingProblems.WrongShape.At(other.Span, "alteration", "a map with title, system and changes"));
+        if (section is null) return Unaltered(before);
+        Check(section);
+        string title = section.Find("title")?.Value is YamlText text ? text.Value : "";
+        if (section.Find("after")?.Value is YamlText file) return Between(before, title, file, section);
+        return Edited(before, title, section);
+    }
+
+    private Alteration Unaltered(Circuit before)
+    {
+        before = With(before, Settings(before.Parts, before.Parts, null).Before);
+        return new("", before, before, []);
+    }
+
+    private void Check(YamlMap section)
+    {
+        string[] known = ["title", "system", "settings", "changes", "after", "same"];
+        foreach (var entry in section.Entries.Where(e => !known.Contains(e.Key.Value)))
+            context.Report(ReadingProblems.UnknownSection.At(entry.Key.Span, entry.Key.Value) with { Hint = Names.Meant(entry.Key.Value, known) });
+    }
+
+    private Alteration? Edited(Circuit before, string title, YamlMap section)
+    {
+        var system = section.Find("system") is { } said ? SystemReader.Read(said.Value, before.System, context) ?? before.System : before.System;
+        // Sizes without a unit mean the same throughout a file.
+        var (groups, places) = section.Find("changes") is { } changes ? new ChangeReader(context).Read(changes.Value) : ([], []);
+        var (first, second) = Settings(before.Parts, PartsAfter(before, groups), section);
+        before = With(before, first);
+        var result = EditList.Apply(before, title, system, second, groups);
+        foreach (var problem in result.Problems) context.Report(problem.Diagnostic with { Span = places[problem.Group][problem.Edit] });
+        if (result.Alteration is { } alteration)
+        {
+            var known = context.Problems.ToArray();
+            // What was loose before is not told twice.
+            foreach (var problem in CircuitCheck.Of(alteration.After).Where(p => known.All(k => k.Message != p.Message)))
+                context.Report(problem.Items.Select(i => context.Places.GetValueOrDefault(i)).FirstOrDefault(s => s is not null) is null ? problem with { Span = section.Span with { EndLine = section.Span.Line, EndColumn = section.Span.Column + 1 } } : problem);
+            return alteration;
+        }
+        return null;
+    }
+
+    // Kinds and ids of the after circuit's parts, as far as the list of changes tells without being applied.
+    private static List<Part> PartsAfter(Circuit before, ImmutableArray<EditGroup> groups)
+    {
+        var parts = before.Parts.ToList();
+        foreach (var edit in groups.SelectMany(g => g.Edits))
+            switch (edit)
+            {
+                case TakeOutEdit take: parts.RemoveAll(p => take.Ids.Contains(p.Id)); break;
+                case FitEdit fit: parts.AddRange(fit.Ids.Select(fit.Spec.As)); break;
+                case ReplaceEdit replace:
+                    foreach (string id in replace.Ids)
+                        if (parts.FindIndex(p => p.Id == id) is var at and >= 0) parts[at] = replace.Spec.As(id);
+                    break;
+            }
+        return parts;
+    }
+
+    private Alteration? Between(Circuit before, string title, YamlText file, YamlMap section)
+    {
+        if (sections.Load(file) is not { } text) return null;
+        // A complete file of its own: its ids are its own affair until they are compared.
+        var reading = new JobReader(context.Kinds, include).Read(file.Value, text);
+        foreach (var problem in reading.Diagnostics) context.Report(problem);
+        foreach (var (name, source) in reading.Sources) sections.Sources.TryAdd(name, source);
+        if (reading.Alteration is not { } other) return null;
+        var same = MapForm.Texts(section, "same").SelectMany(t => LineItems.Split(t, context.Problems))
+            .Select(i => i.Text.Split('=', StringSplitOptions.TrimEntries)).Where(p => p.Length == 2).Select(p => (p[0], p[1]));
+        before = With(before, Settings(before.Parts, other.Before.Parts, section).Before);
+        return Comparison.Between(before, other.Before, title, [.. same]);
+    }
+
+    private (ImmutableArray<Setting> Before, ImmutableArray<Setting> After) Settings(IReadOnlyCollection<Part> before, IReadOnlyCollection<Part> after, YamlMap? alteration)
+    {
+        var reader = new SettingReader(context, before, after);
+        var common = reader.Read(new([.. sections.Entries("settings")], sections.Top));
+        if (alteration?.Find("settings")?.Value is not YamlMap own) return common;
+        var later = new SettingReader(context, after, after).Read(own).After;
+        return (common.Before, [.. common.After.Where(s => later.All(l => l.Name != s.Name)), .. later]);
+    }
+
+    private static Circuit With(Circuit circuit, ImmutableArray<Setting> settings) => new(circuit.System, circuit.Parts, circuit.Conductors, settings);
+}

@@ -1,0 +1,15 @@
+using System.Collections.Immutable;
+using Hotside.Alterations;
+using Hotside.Diagnostics;
+using Hotside.Notation;
+
+namespace Hotside.Reading;
+
+/// <summary>What was read of a job file. The alteration is missing when an error left nothing to work with.</summary>
+internal sealed record JobReading(
+    string Title,
+    ImmutableArray<KeyValuePair<string, string>> TitleBlock,
+    Alteration? Alteration,
+    ImmutableDictionary<string, SourceSpan> Places,
+    ImmutableArray<Diagnostic> Diagnostics,
+    ImmutableDictionary<string, SourceText> Sources);
