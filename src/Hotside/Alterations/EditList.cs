@@ -19,7 +19,8 @@ internal static class EditList
         foreach (var (group, needs) in order.Deferred)
             bench.Report(AlterationProblems.Later.Of([], order.Subject(group), needs) with { Hint = "move the line behind what it needs" }, group, 0);
         if (bench.Problems.Any(p => p.Diagnostic.Severity >= Severity.Error)) return new(null, [.. bench.Problems]);
-        var after = new Circuit(afterSystem, bench.Parts, bench.Conductors, afterSettings);
+        var system = afterSystem.Return is { } node ? afterSystem with { Return = bench.Resolved(node) } : afterSystem;
+        var after = new Circuit(system, bench.Parts, bench.Conductors, afterSettings);
         var changes = order.Groups.Select((g, i) => new Change(i + 1, [.. groups[g].Edits.Select(e => bench.ActOf(e))], groups[g].Reason));
         return new(new(title, before, after, [.. changes]), [.. bench.Problems]);
     }

@@ -14,7 +14,7 @@ public sealed record Actuator(string Name, ImmutableArray<string> Positions, Act
     /// <summary>The position to which it returns; <see langword="null"/> when it stays or returns to rest.</summary>
     public string? ReturnsTo { get; init; }
 
-    /// <summary>Whether it returns to rest when let go.</summary>
+    /// <summary>Whether it returns to rest when let go; a driven one, whether something opens it that is no element of the kind, so that it keeps nothing.</summary>
     public bool Returns { get; init; }
 
     /// <summary>Whether it goes to and fro by itself, as points and flashers do; it counts as resting.</summary>
