@@ -1,0 +1,99 @@
+using System.Collections.Immutable;
+using Hotside.Alterations;
+using Hotside.Circuits;
+using Hotside.Studies;
+
+namespace Hotside.Wording;
+
+/// <summary>What stands beside a part: name, ratings, state, verdicts.</summary>
+/// <param name="Reference">The part's id.</param>
+/// <param name="Name">Its name; empty where the symbol says enough.</param>
+/// <param name="Rating">Its ratings in one line; empty when none.</param>
+/// <param name="State">What is done to it, in a word or two; empty when nothing.</param>
+/// <param name="Verdicts">A verdict for each load, alike ones together.</param>
+internal sealed record PartCaption(string Reference, string Name, string Rating, string State, ImmutableArray<VerdictCaption> Verdicts)
+{
+    // A fuse says all by its amperes; a rail or node by its name alone.
+    private static readonly string[] Nameless = ["fuse", "breaker", "fusible-link", "diode", "resistor"];
+
+    public static PartCaption Of(Part part, bool isBefore, Alteration alteration, CircuitStudy study)
+    {
+        bool named = part.Name is not null || !Nameless.Contains(part.Kind.Id);
+        return new(
+            part.Id,
+            named ? part.Title : "",
+            string.Join(" · ", part.Ratings.Where(r => r.Name != "ways").Select(QuantityWords.Of)),
+            StateWord(alteration.StateOf(part.Id), isBefore),
+            VerdictCaption.Of(study.Loads.Where(l => l.Part.Id == part.Id && !l.Element.IsInternal)));
+    }
+
+    private static string StateWord(PartState state, bool isBefore) => (state, isBefore) switch
+    {
+        (PartState.TakenOut, _) => "to be taken out",
+        (PartState.Fitted, _) => "fitted",
+        (PartState.Replaced or PartState.ReplacedReversed, true) => "to be replaced",
+        (PartState.Replaced, false) => "replaced",
+        (PartState.ReplacedReversed, false) => "replaced, turned round",
+        (PartState.Reversed, true) => "leads to be swapped",
+        (PartState.Reversed, false) => "leads swapped",
+        (PartState.Remounted, true) => "to be remounted",
+        (PartState.Remounted, false) => "remounted",
+        _ => "",
+    };
+}
+
+/// <summary>A verdict as it is printed: the badge and the line below it.</summary>
+/// <param name="Side">The side.</param>
+/// <param name="Text">The badge's capitals.</param>
+/// <param name="By">By what, and what that carries; may be empty.</param>
+internal sealed record VerdictCaption(SwitchedSide Side, string Text, string By)
+{
+    public static ImmutableArray<VerdictCaption> Of(IEnumerable<LoadStudy> loads)
+    {
+        var all = loads.ToArray();
+        var captions = all.Select(l => (Load: l, Line: ByLine(l))).GroupBy(c => (c.Load.Side, Switches(c.Load)))
+            .Select(g => new VerdictCaption(g.Key.Side, BadgeText(g.Key.Side), Joined(g.ToArray(), all.Length)));
+        return [.. captions];
+    }
+
+    public static string BadgeText(SwitchedSide side) => side switch
+    {
+        SwitchedSide.HotSwitched => "HOT-SWITCHED",
+        SwitchedSide.GroundSwitched => "GROUND-SWITCHED",
+        SwitchedSide.BothSides => "SWITCHED BOTH SIDES",
+        SwitchedSide.Unswitched => "UNSWITCHED",
+        SwitchedSide.InSeries => "IN SERIES",
+        _ => "DEAD",
+    };
+
+    /// <summary>Amperes that a load draws at its rating; <see langword="null"/> when nothing states it.</summary>
+    public static double? Amperes(LoadStudy load)
+    {
+        string element = load.Element.Name;
+        if (load.Part.Rated(element, Unit.Ampere) is { } amperes) return amperes;
+        double? volts = load.Part.Rated(element, Unit.Volt);
+        if (load.Part.Rated(element, Unit.Watt) is { } watts && volts > 0) return watts / volts;
+        return load.Part.Rated(element, Unit.Ohm) is > 0 and var ohms ? volts / ohms : null;
+    }
+
+    private static string Joined((LoadStudy Load, string Line)[] group, int loads)
+    {
+        // Loads of one part that differ in nothing but their current share a line.
+        string names = loads > group.Length || group.All(g => g.Load.Element.Type == ElementType.Coil) ? string.Join(", ", group.Select(g => g.Load.Element.Name)) + " " : "";
+        return group[0].Line.Length == 0 ? names.Trim() : names + (group.Select(g => g.Line).Distinct().Count() == 1 ? group[0].Line : Switches(group[0].Load));
+    }
+
+    private static string Switches(LoadStudy load)
+    {
+        if (load.Side == SwitchedSide.InSeries) return load.InSeriesWith.IsEmpty ? "" : "with " + string.Join(", ", load.InSeriesWith);
+        string[] by = [.. load.Chain.Take(1).Concat(load.SwitchedBy)];
+        return by.Length == 0 || load.Side is SwitchedSide.Unswitched or SwitchedSide.Dead ? "" : "by " + string.Join(", ", by);
+    }
+
+    private static string ByLine(LoadStudy load)
+    {
+        string by = Switches(load);
+        if (by.Length == 0 || load.Side == SwitchedSide.InSeries || Amperes(load) is not { } amperes) return by;
+        return load.Chain.Length + load.SwitchedBy.Length == 1 ? $"{by}, which carries {QuantityWords.Amperes(amperes)}" : $"{by}: {QuantityWords.Amperes(amperes)}";
+    }
+}

@@ -1,0 +1,65 @@
+using Hotside.Alterations;
+using Hotside.Circuits;
+using Hotside.Studies;
+
+namespace Hotside.Wording;
+
+/// <summary>The words of a sheet that belong to no single part.</summary>
+internal static class SheetText
+{
+    /// <summary>The supply, for the note beside a headline.</summary>
+    public static string System(ElectricalSystem system, Vocabulary words) =>
+        system.ToString().Replace("ground", words.Ground, StringComparison.Ordinal);
+
+    /// <summary>What stands above the list of changes.</summary>
+    public static string ListHead(Alteration alteration)
+    {
+        string last = Numbers.Whole(alteration.Changes.Length);
+        bool batteryLast = alteration.Changes is [.., { Acts: [Replace or Reverse, ..] } end] && alteration.After.Sources.Any(s => end.Acts[0].Items.Contains(s.Part.Id));
+        string back = batteryLast ? $"back in with {last}" : $"back on after {last}";
+        return alteration.Changes.IsEmpty ? "No changes." : $"Changes, in order of work. Battery off before 1, {back}. The workshop manual and local rules take precedence.";
+    }
+
+    /// <summary>What a wire label means.</summary>
+    public static string LabelMeaning(Alteration alteration)
+    {
+        var sizes = alteration.Before.Conductors.Concat(alteration.After.Conductors).Select(c => c.Wire.Size).OfType<WireSize>().ToArray();
+        bool awg = sizes.Any(s => s.Gauge is not null), metric = sizes.Any(s => s.Gauge is null);
+        string size = awg && metric ? "size, AWG or mm²" : metric ? "size in mm²" : "size, AWG";
+        return size + "; colour, IEC 60757";
+    }
+
+    /// <summary>A potential as the rail has it: the sign is the vehicle's, not the tool's.</summary>
+    public static string Potential(SourcePoles source) => QuantityWords.Volts(source.PlusIsFeed ? source.Volts : -source.Volts);
+
+    /// <summary>What the picture shows, in sentences that replace it.</summary>
+    public static string Description(Alteration alteration, Study study, Vocabulary words)
+    {
+        string before = $"Before, {System(alteration.Before.System, words)}: {Verdicts(study.Before, words)}";
+        if (alteration.Changes.IsEmpty) return before["Before, ".Length..];
+        return $"{before} After, {System(alteration.After.System, words)}: {Verdicts(study.After, words)} {Numbers.Whole(alteration.Changes.Length)} changes, numbered on the drawing and in the list.";
+    }
+
+    private static string Verdicts(CircuitStudy study, Vocabulary words)
+    {
+        var loads = study.Loads.Where(l => !l.Element.IsInternal).ToArray();
+        if (loads.Length == 0) return "no loads.";
+        return string.Join("; ", loads.Select(l => $"{l.Name} {Is(l, words)}")) + ".";
+    }
+
+    private static string Is(LoadStudy load, Vocabulary words)
+    {
+        var caption = VerdictCaption.Of([load])[0];
+        string by = caption.By.StartsWith(load.Element.Name + " ", StringComparison.Ordinal) ? caption.By[(load.Element.Name.Length + 1)..] : caption.By;
+        string side = load.Side switch
+        {
+            SwitchedSide.HotSwitched => "is hot-switched",
+            SwitchedSide.GroundSwitched => $"is {words.Ground}-switched",
+            SwitchedSide.BothSides => "is switched on both sides",
+            SwitchedSide.Unswitched => "is always fed",
+            SwitchedSide.InSeries => "is in series",
+            _ => "is never fed",
+        };
+        return by.Length == 0 ? side : side + " " + by;
+    }
+}
