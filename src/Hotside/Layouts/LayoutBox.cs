@@ -1,0 +1,38 @@
+using System.Collections.Immutable;
+using Hotside.Symbols;
+
+namespace Hotside.Layouts;
+
+/// <summary>A part as the layout sees it: a box with pins and room for a text block. Whole modules of 2.5 mm.</summary>
+internal sealed record LayoutBox(string Id, SeenIn Seen, int Width, int Height, ImmutableArray<LayoutPin> Pins)
+{
+    /// <summary>Boxes of one shape are alike: where they hang on one net they stand in file order at equal pitch.</summary>
+    public string Shape { get; init; } = "";
+
+    /// <summary>Width of the text block beside the box, the larger of the views; 0 = none.</summary>
+    public double TextWidth { get; init; }
+
+    /// <summary>Height of the text block, the larger of the views; 0 = none.</summary>
+    public double TextHeight { get; init; }
+
+    /// <summary>A splice: no body, only a place on the trunk of its net.</summary>
+    public bool IsJoint { get; init; }
+
+    /// <summary>A joint drawn as a heavy horizontal rail along the trunk of its net.</summary>
+    public bool IsRail { get; init; }
+
+    /// <summary>The before-only box in whose place this after-only box stands.</summary>
+    public string? ReplacedIn { get; init; }
+
+    /// <summary>May stand upside down when its lower pin is the hotter one.</summary>
+    public bool MayTurnOver { get; init; }
+
+    /// <summary>Left and right may be exchanged.</summary>
+    public bool MayMirror { get; init; }
+
+    /// <summary>A joint has no body: it becomes a point on a line.</summary>
+    public bool IsPoint => IsJoint || IsRail;
+
+    /// <summary>Does a text block stand beside the box?</summary>
+    public bool HasText => TextWidth > 0 && TextHeight > 0;
+}

@@ -1,0 +1,19 @@
+using Hotside.Symbols;
+
+namespace Hotside.Layouts;
+
+/// <summary>A line to draw. A moved conductor is two lines with one <paramref name="Conductor"/>.</summary>
+internal sealed record LayoutWire(string Id, string Conductor, LayoutEnd From, LayoutEnd To, SeenIn Seen)
+{
+    /// <summary>Width in modules of the label with its change triangle; 0 = no label.</summary>
+    public double LabelWidth { get; init; }
+
+    /// <summary>Height in modules of the label with its change triangle; 0 = no label.</summary>
+    public double LabelHeight { get; init; }
+
+    /// <summary>A lead of a joint or case: as short as may be.</summary>
+    public bool Short { get; init; }
+
+    /// <summary>Is there a label to place?</summary>
+    public bool HasLabel => LabelWidth > 0 && LabelHeight > 0;
+}

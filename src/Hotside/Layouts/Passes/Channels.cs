@@ -1,0 +1,127 @@
+using Hotside.Symbols;
+
+namespace Hotside.Layouts.Passes;
+
+/// <summary>
+/// Gives the horizontals of each channel their tracks: an order that crosses least, then as few tracks as keep strange nets apart. Two columns
+/// that would lie on each other ask for a distance between them.
+/// </summary>
+internal static class Channels
+{
+    private const int OnEachOther = 1000;
+
+    /// <summary>The track of each piece, from 0 downwards; and the ends that must not share a column, left one first.</summary>
+    public static (int[] Levels, List<(End Left, End Right)> Apart) Of(Lattice lattice, int[] x, bool allSeen)
+    {
+        int[] levels = new int[lattice.Pieces.Length];
+        var apart = new List<(End, End)>();
+        foreach (var channel in lattice.Pieces.Where(p => p.Spans(x)).GroupBy(p => p.Channel))
+        {
+            Piece[] pieces = [.. channel.OrderBy(p => p.Bottoms.Length > p.Tops.Length ? 1 : 0).ThenBy(p => p.Id)];
+            int[,] cost = new int[pieces.Length, pieces.Length];
+            for (int i = 0; i < pieces.Length; i++)
+                for (int j = 0; j < pieces.Length; j++)
+                    if (i != j) cost[i, j] = Above(pieces[i], pieces[j], x, allSeen);
+            int[] order = Ordered(cost);
+            for (int i = 0; i < order.Length; i++)
+            {
+                var piece = pieces[order[i]];
+                for (int j = 0; j < i; j++)
+                {
+                    var over = pieces[order[j]];
+                    bool tied = cost[order[i], order[j]] >= OnEachOther || cost[order[j], order[i]] >= OnEachOther;
+                    if (tied || Meet(piece, over, x, allSeen)) levels[piece.Id] = Math.Max(levels[piece.Id], levels[over.Id] + over.Splits(x).Length + 1);
+                    if (cost[order[j], order[i]] >= OnEachOther) apart.AddRange(Conflicts(over, piece, x, allSeen));
+                }
+            }
+        }
+        return (levels, apart);
+    }
+
+    /// <summary>Crossings as they are drawn, both views.</summary>
+    public static int Crossings(Lattice lattice, int[] x, int[] levels)
+    {
+        int total = 0;
+        foreach (var channel in lattice.Pieces.GroupBy(p => p.Channel))
+        {
+            Piece[] spanning = [.. channel.Where(p => p.Spans(x))];
+            for (int i = 0; i < spanning.Length; i++)
+                for (int j = i + 1; j < spanning.Length; j++)
+                {
+                    var (a, b) = levels[spanning[i].Id] <= levels[spanning[j].Id] ? (spanning[i], spanning[j]) : (spanning[j], spanning[i]);
+                    total += Above(a, b, x, false) % OnEachOther;
+                }
+            foreach (var straight in channel.Where(p => !p.Spans(x) && !p.Tops.IsEmpty && !p.Bottoms.IsEmpty))
+                foreach (var other in spanning)
+                    foreach (var view in Extents.Views.Where(v => (straight.Net.Strange(other.Net) & straight.Seen & other.Seen & v) != 0))
+                        if (other.Low(x, view) < straight.Tops[0].X(x) && straight.Tops[0].X(x) < other.High(x, view)) total++;
+        }
+        return total;
+    }
+
+    // Insertion into an order that costs least, a few rounds.
+    private static int[] Ordered(int[,] cost)
+    {
+        var order = Enumerable.Range(0, cost.GetLength(0)).ToList();
+        for (int round = 0; round < 6; round++)
+        {
+            bool changed = false;
+            for (int k = 0; k < cost.GetLength(0); k++)
+            {
+                int home = order.IndexOf(k);
+                order.RemoveAt(home);
+                int now = order.Sum(o => cost[k, o]), best = now, place = 0, atHome = home == 0 ? now : -1;
+                for (int i = 0; i < order.Count; i++)
+                {
+                    now += cost[order[i], k] - cost[k, order[i]];
+                    if (i + 1 == home) atHome = now;
+                    if (now < best) (best, place) = (now, i + 1);
+                }
+                if (atHome == best) place = home;
+                order.Insert(place, k);
+                changed |= place != home;
+            }
+            if (!changed) break;
+        }
+        return [.. order];
+    }
+
+    private static bool Meet(Piece a, Piece b, int[] x, bool allSeen)
+    {
+        if (a.Net.Id == b.Net.Id) return false;
+        if (allSeen && (a.Seen & b.Seen) == 0) return a.Low(x, SeenIn.Both) <= b.High(x, SeenIn.Both) && b.Low(x, SeenIn.Both) <= a.High(x, SeenIn.Both);
+        return Extents.Views.Any(v => (a.Net.Strange(b.Net) & a.Seen & b.Seen & v) != 0 && a.Low(x, v) <= b.High(x, v) && b.Low(x, v) <= a.High(x, v));
+    }
+
+    // What it costs to draw one piece above another.
+    private static int Above(Piece a, Piece b, int[] x, bool allSeen)
+    {
+        int cost = 0;
+        if (a.Net.Id == b.Net.Id) return 0;
+        foreach (var view in Extents.Views)
+        {
+            bool strange = (a.Net.Strange(b.Net) & a.Seen & b.Seen & view) != 0;
+            if (!strange) continue;
+            int low = a.Low(x, view), high = a.High(x, view), lowB = b.Low(x, view), highB = b.High(x, view);
+            foreach (var end in b.Tops.Where(e => (e.Seen & view) != 0))
+            {
+                int at = end.X(x);
+                if (low < at && at < high) cost++;
+                foreach (var other in a.Bottoms)
+                    if ((other.Seen & view) != 0 && other.X(x) == at) cost += OnEachOther;
+            }
+            foreach (var end in a.Bottoms.Where(e => (e.Seen & view) != 0))
+                if (lowB < end.X(x) && end.X(x) < highB) cost++;
+        }
+        if (allSeen && (a.Seen & b.Seen) == 0)
+            cost += OnEachOther * b.Tops.Sum(t => a.Bottoms.Count(o => o.X(x) == t.X(x)));
+        return cost;
+    }
+
+    private static IEnumerable<(End Left, End Right)> Conflicts(Piece over, Piece under, int[] x, bool allSeen) =>
+        from top in under.Tops
+        from bottom in over.Bottoms
+        where top.X(x) == bottom.X(x) && (allSeen || (top.Seen & bottom.Seen & over.Net.Strange(under.Net)) != 0)
+        let leftwards = over.Low(x, SeenIn.Both) + over.High(x, SeenIn.Both) >= 2 * top.X(x)
+        select leftwards ? (top, bottom) : (bottom, top);
+}

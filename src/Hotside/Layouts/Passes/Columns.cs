@@ -1,0 +1,221 @@
+using System.Collections.Immutable;
+using Hotside.Symbols;
+
+namespace Hotside.Layouts.Passes;
+
+/// <summary>Where the seats of a block stand, the tracks of its pieces, and which stands have their text on the left.</summary>
+internal sealed record ColumnPlan(ImmutableArray<int> X, ImmutableArray<int> Levels, ImmutableHashSet<int> TextLeft);
+
+/// <summary>
+/// Sets the columns of a block: neighbours of a row keep their distance in every view that shows both, ends of a conductor pull at each other.
+/// Least pull is not least bends, so short jogs are made dearer, long ones cheaper, and then single jogs are forced straight while that helps.
+/// </summary>
+internal sealed class Columns
+{
+    private const int Straight = 400, Tries = 60, WorkPerTry = 3000, LongestForced = 40;
+
+    private readonly Netlist netlist;
+    private readonly Lattice lattice;
+    private readonly SeatOrder order;
+    private readonly SidePins sides;
+    private readonly LayoutOptions options;
+    private readonly ImmutableArray<int> textOf;
+    private readonly List<Pull> pulls = [];
+    private readonly List<(End Left, End Right)> apart = [];
+    private HashSet<int> textLeft = [];
+
+    private Columns(Netlist netlist, Lattice lattice, SeatOrder order, SidePins sides, ImmutableArray<int> textOf, LayoutOptions options)
+    {
+        (this.netlist, this.lattice, this.order, this.sides, this.textOf, this.options) = (netlist, lattice, order, sides, textOf, options);
+        foreach (var piece in lattice.Pieces) pulls.AddRange(Pull.Of(piece, lattice));
+    }
+
+    public static ColumnPlan Of(Netlist netlist, Lattice lattice, SeatOrder order, SidePins sides, ImmutableArray<int> textOf, LayoutOptions options) =>
+        lattice.Seats.IsEmpty ? new([], [], []) : new Columns(netlist, lattice, order, sides, textOf, options).Solve();
+
+    /// <summary>How far a seat reaches left and right of its own column, text included.</summary>
+    public static (int Left, int Right) Reach(Seat seat, Netlist netlist, SidePins sides, ImmutableArray<int> textOf, bool textLeft)
+    {
+        if (!seat.IsStand) return (0, 0);
+        var stand = netlist.Stands[seat.Stand];
+        int left = sides.ReachLeft[seat.Stand], right = sides.ReachRight[seat.Stand], text = textOf[seat.Stand];
+        return (left + (textLeft ? text : 0), stand.Width + (right > 0 ? right + 1 : 0) + (textLeft ? 0 : text));
+    }
+
+    private ColumnPlan Solve()
+    {
+        var best = Settle() ?? throw new InvalidOperationException("The columns of a block contradict each other.");
+        for (int round = 0; round < 3; round++)
+        {
+            bool changed = false;
+            foreach (var pull in pulls.Where(p => p.LeadsOn))
+            {
+                int distance = pull.Distance(best.X), old = pull.Factor;
+                pull.Factor = distance == 0 ? old : distance <= 6 || pull.BetweenPassages ? Math.Min(64, old * 3) : Math.Max(1, old / 2);
+                changed |= pull.Factor != old;
+            }
+            if (!changed) break;
+            if (Settle() is { } next && next.Cost < best.Cost) best = next;
+        }
+        best = ForcedStraight(best);
+        return new([.. best.X], [.. best.Levels], [.. best.TextLeft]);
+    }
+
+    // One jog at a time is made as dear as can be; kept when the whole gets cheaper. A text block in the way changes sides.
+    private State ForcedStraight(State best)
+    {
+        int left = Math.Min(Tries, WorkPerTry / Math.Max(20, lattice.Seats.Length));
+        bool better = true;
+        for (int pass = 0; pass < 3 && better && left > 0; pass++)
+        {
+            better = false;
+            foreach (var pull in pulls.Where(p => p.A.Seat != p.B.Seat && p.Distance(best.X) is > 0 and <= LongestForced).OrderBy(p => p.Distance(best.X)).ToArray())
+            {
+                if (left-- <= 0) break;
+                if (pull.Distance(best.X) == 0) continue;
+                int old = pull.Factor;
+                pull.Factor = Straight;
+                if (Settle() is { } straight && straight.Cost < best.Cost - 1e-9)
+                {
+                    (best, better) = (straight, true);
+                    continue;
+                }
+                if (TextInTheWay(pull, best.X) is { } stand)
+                {
+                    textLeft = [.. textLeft];
+                    if (!textLeft.Remove(stand)) textLeft.Add(stand);
+                    if (Settle() is { } turned && turned.Cost < best.Cost - 1e-9)
+                    {
+                        (best, better) = (turned, true);
+                        continue;
+                    }
+                    textLeft = [.. best.TextLeft];
+                }
+                pull.Factor = old;
+            }
+        }
+        return best;
+    }
+
+    // The stand whose text keeps two ends from one column.
+    private int? TextInTheWay(Pull pull, int[] x)
+    {
+        foreach (var (end, other) in new[] { (pull.A, pull.B), (pull.B, pull.A) })
+        {
+            var row = order.Rows[lattice.Seats[end.Seat].Row];
+            int at = row.IndexOf(end.Seat);
+            bool rightwards = other.X(x) > end.X(x);
+            int own = lattice.Seats[end.Seat].Stand, next = rightwards ? at + 1 < row.Length ? lattice.Seats[row[at + 1]].Stand : -1 : at > 0 ? lattice.Seats[row[at - 1]].Stand : -1;
+            if (own >= 0 && textOf[own] > 0 && textLeft.Contains(own) != rightwards) return own;
+            if (next >= 0 && textOf[next] > 0 && textLeft.Contains(next) == rightwards) return next;
+        }
+        return null;
+    }
+
+    // Columns and channels together: columns that would lie on each other are set apart and solved again.
+    private State? Settle()
+    {
+        apart.Clear();
+        for (int round = 0; round < 25; round++)
+        {
+            if (SolveOnce() is not { } x) return null;
+            var (levels, conflicts) = Channels.Of(lattice, x, options.AllSeenTogether);
+            if (conflicts.Count == 0) return new(x, levels, [.. textLeft], Cost(x, levels));
+            apart.AddRange(conflicts);
+        }
+        return null;
+    }
+
+    private int[]? SolveOnce()
+    {
+        var simplex = new NetworkSimplex();
+        for (int i = 0; i < lattice.Seats.Length; i++) simplex.AddVariable();
+        foreach (var row in order.Rows) Separate(simplex, row);
+        foreach (var (left, right) in apart) simplex.AtLeast(left.Seat, right.Seat, 1 + left.Offset - right.Offset);
+        foreach (var pull in pulls.Where(p => p.A.Seat != p.B.Seat)) simplex.Near(pull.A.Seat, pull.A.Offset, pull.B.Seat, pull.B.Offset, pull.Weight);
+        return simplex.Solve();
+    }
+
+    private void Separate(NetworkSimplex simplex, ImmutableArray<int> row)
+    {
+        for (int i = 0; i < row.Length; i++)
+        {
+            var seat = lattice.Seats[row[i]];
+            SeenIn wanted = options.AllSeenTogether ? SeenIn.Both : seat.Seen;
+            for (int j = i - 1; j >= 0 && wanted != 0; j--)
+            {
+                var other = lattice.Seats[row[j]];
+                SeenIn seen = options.AllSeenTogether ? SeenIn.Both : other.Seen;
+                if ((seen & wanted) == 0) continue;
+                simplex.AtLeast(other.Id, seat.Id, Reach(other).Right + Gap(other, seat) + Reach(seat).Left);
+                wanted &= ~seen;
+            }
+        }
+    }
+
+    private (int Left, int Right) Reach(Seat seat) => Reach(seat, netlist, sides, textOf, textLeft.Contains(seat.Stand));
+
+    private int Gap(Seat left, Seat right) =>
+        left.IsStand && right.IsStand ? options.BoxToBox : !left.IsStand && !right.IsStand ? options.Track : left.IsStand ? 2 : options.WireToBox;
+
+    private double Cost(int[] x, int[] levels)
+    {
+        int low = lattice.Seats.Min(s => x[s.Id] - Reach(s).Left), high = lattice.Seats.Max(s => x[s.Id] + Reach(s).Right);
+        int length = 0, bends = 0, nearly = 0;
+        foreach (var piece in lattice.Pieces)
+        {
+            if (!piece.Ends.Any()) continue;
+            length += piece.High(x, SeenIn.Both) - piece.Low(x, SeenIn.Both);
+            foreach (var view in Extents.Views.Where(v => (piece.Seen & v) != 0))
+            {
+                var columns = piece.Ends.Where(e => (e.Seen & view) != 0).Select(e => e.X(x)).Distinct().ToArray();
+                if (columns.Length > 1) bends += columns.Length + piece.Splits(x).Length;
+            }
+            // A line that is nearly straight looks like a slip.
+            nearly += piece.Tops.Sum(t => piece.Bottoms.Count(b => (t.Seen & b.Seen) != 0 && Math.Abs(t.X(x) - b.X(x)) is > 0 and < 4));
+        }
+        return (5 * Channels.Crossings(lattice, x, levels)) + (2 * bends) + nearly + (0.05 * length) + (0.1 * (high - low)) + (0.5 * textLeft.Count);
+    }
+
+    private sealed record State(int[] X, int[] Levels, HashSet<int> TextLeft, double Cost);
+
+    /// <summary>Two ends that want one column.</summary>
+    private sealed class Pull(End a, End b, int basic, int factor, bool leadsOn, bool betweenPassages)
+    {
+        public End A { get; } = a;
+
+        public End B { get; } = b;
+
+        public bool LeadsOn { get; } = leadsOn;
+
+        public bool BetweenPassages { get; } = betweenPassages;
+
+        public int Factor { get; set; } = factor;
+
+        public int Weight => basic * Factor;
+
+        public int Distance(int[] x) => Math.Abs(A.X(x) - B.X(x));
+
+        public static IEnumerable<Pull> Of(Piece piece, Lattice lattice)
+        {
+            End[] tops = [.. piece.Tops.Where(e => !e.Implied)], bottoms = [.. piece.Bottoms.Where(e => !e.Implied)];
+            int Views(SeenIn seen) => seen == SeenIn.Both ? 2 : 1;
+            if (piece.Through is var (top, bottom))
+            {
+                int passages = (lattice.Seats[top.Seat].IsStand ? 0 : 1) + (lattice.Seats[bottom.Seat].IsStand ? 0 : 1);
+                yield return new(top, bottom, (2 + passages) * Views(piece.Seen), 4, true, passages == 2);
+            }
+            else if (tops.Length > 0 && bottoms.Length > 0)
+            {
+                foreach (var a in tops)
+                    foreach (var b in bottoms.Where(b => (a.Seen & b.Seen) != 0))
+                        yield return new(a, b, Views(a.Seen & b.Seen), tops.Length == 1 || bottoms.Length == 1 ? 2 : 1, false, false);
+            }
+            else
+            {
+                End[] all = [.. tops, .. bottoms];
+                for (int i = 1; i < all.Length; i++) yield return new(all[i - 1], all[i], 1, 1, false, false);
+            }
+        }
+    }
+}

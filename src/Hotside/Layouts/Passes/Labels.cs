@@ -1,0 +1,123 @@
+using System.Collections.Immutable;
+using Hotside.Symbols;
+
+namespace Hotside.Layouts.Passes;
+
+/// <summary>
+/// Places the labels of conductors: left of a vertical run at its middle, else right of it; above a horizontal one, else below; then anywhere
+/// along the line. What finds no place is reported, and the channel that it needs grows.
+/// </summary>
+internal sealed class Labels
+{
+    // Distances of a label from its line, in modules.
+    private const double FromVertical = 0.7, FromHorizontal = 0.5, Clear = 0.12;
+
+    private readonly List<(double Left, double Top, double Right, double Bottom, SeenIn Seen)> taken = [];
+    private readonly double height;
+
+    private Labels(double height) => this.height = height;
+
+    public static (ImmutableArray<PlacedLabel> Placed, ImmutableArray<int> Failed) Of(
+        LayoutInput input, ImmutableArray<PlacedBox> boxes, ImmutableArray<PlacedWire> wires, IEnumerable<PlacedRail> rails, int bottom)
+    {
+        var labels = new Labels(bottom);
+        labels.Block(input, boxes, wires, rails);
+        var placed = new PlacedLabel?[input.Wires.Length];
+        // Those with least choice first: short lines, then lines with few runs.
+        foreach (int number in Enumerable.Range(0, input.Wires.Length).Where(i => input.Wires[i].HasLabel).OrderBy(i => Longest(wires[i])).ThenBy(i => i))
+            placed[number] = labels.Place(input.Wires[number], wires[number]);
+        return ([.. placed.OfType<PlacedLabel>()], [.. Enumerable.Range(0, placed.Length).Where(i => input.Wires[i].HasLabel && placed[i] is null)]);
+    }
+
+    private static int Longest(PlacedWire wire) =>
+        Enumerable.Range(1, wire.Points.Length - 1).Max(i => Math.Abs(wire.Points[i].X - wire.Points[i - 1].X) + Math.Abs(wire.Points[i].Y - wire.Points[i - 1].Y));
+
+    private void Block(LayoutInput input, ImmutableArray<PlacedBox> boxes, ImmutableArray<PlacedWire> wires, IEnumerable<PlacedRail> rails)
+    {
+        foreach (var (box, placed) in input.Boxes.Zip(boxes))
+        {
+            if (!box.IsPoint) taken.Add((placed.X, placed.Y, placed.X + box.Width, placed.Y + box.Height, box.Seen));
+            if (box.HasText) taken.Add((placed.TextX - Clear, placed.TextY - Clear, placed.TextX + box.TextWidth + Clear, placed.TextY + box.TextHeight + Clear, box.Seen));
+        }
+        foreach (var (wire, line) in input.Wires.Zip(wires))
+            for (int i = 1; i < line.Points.Length; i++)
+            {
+                var (a, b) = (line.Points[i - 1], line.Points[i]);
+                taken.Add((Math.Min(a.X, b.X) - 0.25, Math.Min(a.Y, b.Y) - 0.25, Math.Max(a.X, b.X) + 0.25, Math.Max(a.Y, b.Y) + 0.25, wire.Seen));
+            }
+        // The name of a rail stands above its left end.
+        foreach (var rail in rails) taken.Add((rail.X1 - 1, rail.Y - 2.4, rail.X2 + 1, rail.Y + 0.3, rail.Seen));
+        foreach (var (wire, line) in input.Wires.Zip(wires))
+            foreach (var (end, point) in new[] { (wire.From, line.Points[0]), (wire.To, line.Points[^1]) })
+                if (end.Kind == EndKind.Chassis) taken.Add((point.X - 1.2, point.Y - 0.1, point.X + 1.2, point.Y + 1.2, wire.Seen));
+    }
+
+    private PlacedLabel? Place(LayoutWire wire, PlacedWire line)
+    {
+        foreach (var (label, _) in Candidates(wire, line).Select((c, i) => (c, i)))
+        {
+            if (!Fits(label, wire.Seen)) continue;
+            taken.Add((label.X - Clear, label.Y - Clear, label.X + label.Width + Clear, label.Y + label.Height + Clear, wire.Seen));
+            return label;
+        }
+        return null;
+    }
+
+    private bool Fits(PlacedLabel label, SeenIn seen) =>
+        label.Y > -3 && label.Y + label.Height < height + 3 && taken.TrueForAll(t => (t.Seen & seen) == 0
+            || t.Left >= label.X + label.Width || t.Right <= label.X || t.Top >= label.Y + label.Height || t.Bottom <= label.Y);
+
+    private static IEnumerable<PlacedLabel> Candidates(LayoutWire wire, PlacedWire line)
+    {
+        double w = wire.LabelWidth, h = wire.LabelHeight;
+        var runs = Enumerable.Range(1, line.Points.Length - 1).Select(i => (A: line.Points[i - 1], B: line.Points[i]))
+            .OrderByDescending(r => Math.Abs(r.A.X - r.B.X) + Math.Abs(r.A.Y - r.B.Y)).ToArray();
+        // The label's own height is enough for a vertical run; a horizontal one should be as long as the label.
+        foreach (bool loose in new[] { false, true })
+            foreach (var (a, b) in runs)
+            {
+                if (a.X == b.X)
+                {
+                    double low = Math.Min(a.Y, b.Y), high = Math.Max(a.Y, b.Y);
+                    if (!loose && high - low < h + 0.4) continue;
+                    foreach (double y in Places(low, high, h, loose))
+                    {
+                        yield return new(wire.Id, a.X - FromVertical - w, y, w, h, true, Side.Left);
+                        yield return new(wire.Id, a.X + FromVertical, y, w, h, true, Side.Right);
+                    }
+                }
+                else
+                {
+                    double low = Math.Min(a.X, b.X), high = Math.Max(a.X, b.X);
+                    if (!loose && high - low < w + 0.4) continue;
+                    foreach (double x in Places(low, high, w, loose))
+                    {
+                        yield return new(wire.Id, x, a.Y - FromHorizontal - h, w, h, false, Side.Top);
+                        yield return new(wire.Id, x, a.Y + FromHorizontal, w, h, false, Side.Bottom);
+                    }
+                }
+            }
+    }
+
+    // The middle first, then the quarters, then every half module; loosely also a little beyond the run's ends.
+    private static IEnumerable<double> Places(double low, double high, double size, bool loose)
+    {
+        double middle = ((low + high) - size) / 2, slack = (high - low - size) / 2;
+        yield return middle;
+        if (!loose)
+        {
+            for (double shift = 0.5; shift <= slack - 0.2; shift += 0.5)
+            {
+                yield return middle - shift;
+                yield return middle + shift;
+            }
+            yield break;
+        }
+        double reach = Math.Max(Math.Abs(slack), 0) + (size * 0.4);
+        for (double shift = 0.5; shift <= reach; shift += 0.5)
+        {
+            yield return middle - shift;
+            yield return middle + shift;
+        }
+    }
+}

@@ -1,0 +1,261 @@
+namespace Hotside.Layouts.Passes;
+
+/// <summary>
+/// Finds whole numbers x that minimise Σ weight·(x_to − x_from) under x_to − x_from ≥ length, by the network simplex method of
+/// Gansner, Koutsofios, North and Vo (IEEE Transactions on Software Engineering 19(3), 1993). Exact, so integers stay integers.
+/// </summary>
+internal sealed class NetworkSimplex
+{
+    // Far below every real distance: a constraint that only ties loose groups of variables to a common root.
+    private const int Loose = -1_000_000;
+    private readonly List<Constraint> constraints = [];
+    private int variables;
+
+    private readonly record struct Constraint(int From, int To, int Length, int Weight);
+
+    public int AddVariable() => variables++;
+
+    /// <summary>Demands to − from ≥ length; each module of to − from costs <paramref name="weight"/>.</summary>
+    public void AtLeast(int from, int to, int length, int weight = 0) => constraints.Add(new(from, to, length, weight));
+
+    /// <summary>Each module between a + offset and b + offset costs <paramref name="weight"/>.</summary>
+    public void Near(int a, int aOffset, int b, int bOffset, int weight)
+    {
+        int below = AddVariable();
+        AtLeast(below, a, -aOffset, weight);
+        AtLeast(below, b, -bOffset, weight);
+    }
+
+    /// <summary>The values by variable, or null when the constraints contradict each other.</summary>
+    public int[]? Solve()
+    {
+        int root = variables;
+        List<Constraint> edges = [.. constraints];
+        for (int i = 0; i < variables; i++) edges.Add(new(root, i, Loose, 0));
+        int[]? start = Feasible(edges, variables + 1);
+        if (start is null) return null;
+        Tree tree = new([.. edges], start);
+        tree.Optimise();
+        return tree.Values[..variables];
+    }
+
+    /// <summary>Longest paths from the sources; null when there is a cycle of constraints.</summary>
+    private static int[]? Feasible(List<Constraint> edges, int count)
+    {
+        int[] waiting = new int[count];
+        List<int>[] outgoing = Lists(count);
+        for (int e = 0; e < edges.Count; e++)
+        {
+            waiting[edges[e].To]++;
+            outgoing[edges[e].From].Add(e);
+        }
+        int[] x = new int[count];
+        Queue<int> ready = new(Enumerable.Range(0, count).Where(i => waiting[i] == 0));
+        int done = 0;
+        for (; ready.TryDequeue(out int at); done++)
+            foreach (int e in outgoing[at])
+            {
+                x[edges[e].To] = Math.Max(x[edges[e].To], x[at] + edges[e].Length);
+                if (--waiting[edges[e].To] == 0) ready.Enqueue(edges[e].To);
+            }
+        return done == count ? x : null;
+    }
+
+    private static List<int>[] Lists(int count) => [.. Enumerable.Range(0, count).Select(_ => new List<int>())];
+
+    /// <summary>The spanning tree of tight constraints that the method walks along.</summary>
+    private sealed class Tree
+    {
+        private const int PivotLimit = 20_000;
+        private readonly Constraint[] edges;
+        private readonly List<int>[] incident, branches;
+        private readonly bool[] inTree;
+        private readonly int[] parent, parentEdge, first, last, postorder, stack, next;
+        private readonly long[] cut;
+        private int cursor;
+
+        public Tree(Constraint[] edges, int[] start)
+        {
+            this.edges = edges;
+            Values = start;
+            int count = start.Length;
+            (incident, branches) = (Lists(count), Lists(count));
+            (inTree, cut) = (new bool[edges.Length], new long[edges.Length]);
+            (parent, parentEdge, first) = (new int[count], new int[count], new int[count]);
+            (last, postorder, stack, next) = (new int[count], new int[count], new int[count], new int[count]);
+            for (int e = 0; e < edges.Length; e++)
+            {
+                incident[edges[e].From].Add(e);
+                incident[edges[e].To].Add(e);
+            }
+        }
+
+        public int[] Values { get; }
+
+        public void Optimise()
+        {
+            GrowTightTree();
+            Number();
+            CutValues();
+            for (int pivots = 0; pivots < PivotLimit; pivots++)
+            {
+                int leaving = Leaving();
+                if (leaving < 0 || !Pivot(leaving)) return;
+            }
+        }
+
+        private int Slack(int e) => Values[edges[e].To] - Values[edges[e].From] - edges[e].Length;
+
+        private int Other(int e, int end) => edges[e].From == end ? edges[e].To : edges[e].From;
+
+        private void GrowTightTree()
+        {
+            bool[] reached = new bool[Values.Length];
+            List<int> members = [0];
+            reached[0] = true;
+            for (int scanned = 0; ;)
+            {
+                for (; scanned < members.Count; scanned++)
+                    foreach (int e in incident[members[scanned]])
+                        if (!reached[Other(e, members[scanned])] && Slack(e) == 0) Reach(e, Other(e, members[scanned]));
+                if (members.Count == Values.Length) return;
+                int nearest = Nearest(members, reached);
+                int shift = reached[edges[nearest].To] ? -Slack(nearest) : Slack(nearest);
+                foreach (int member in members) Values[member] += shift;
+                Reach(nearest, reached[edges[nearest].From] ? edges[nearest].To : edges[nearest].From);
+                scanned = 0;
+            }
+
+            void Reach(int e, int member)
+            {
+                reached[member] = true;
+                members.Add(member);
+                AddBranch(e);
+            }
+        }
+
+        private int Nearest(List<int> members, bool[] reached)
+        {
+            int nearest = -1, least = int.MaxValue;
+            foreach (int member in members)
+                foreach (int e in incident[member])
+                    if (!reached[Other(e, member)] && Slack(e) < least)
+                    {
+                        (nearest, least) = (e, Slack(e));
+                        if (least <= 1) return nearest;
+                    }
+            return nearest;
+        }
+
+        private void AddBranch(int e)
+        {
+            inTree[e] = true;
+            branches[edges[e].From].Add(e);
+            branches[edges[e].To].Add(e);
+        }
+
+        /// <summary>Postorder numbers: a variable's subtree is the numbers from its first to its last.</summary>
+        private void Number()
+        {
+            int root = Values.Length - 1, depth = 0, number = 1;
+            (stack[0], next[root], parent[root], parentEdge[root], first[root]) = (root, 0, -1, -1, 1);
+            while (depth >= 0)
+            {
+                int at = stack[depth];
+                if (next[at] == branches[at].Count)
+                {
+                    postorder[number - 1] = at;
+                    last[at] = number++;
+                    depth--;
+                    continue;
+                }
+                int e = branches[at][next[at]++];
+                if (e == parentEdge[at]) continue;
+                int child = Other(e, at);
+                (parent[child], parentEdge[child], first[child], next[child]) = (at, e, number, 0);
+                stack[++depth] = child;
+            }
+        }
+
+        /// <summary>What a module of stretch of a branch costs: the weights that cross between its two sides.</summary>
+        private void CutValues()
+        {
+            long[] sum = new long[Values.Length];
+            foreach (Constraint edge in edges)
+            {
+                sum[edge.From] += edge.Weight;
+                sum[edge.To] -= edge.Weight;
+            }
+            for (int k = 0; k < Values.Length - 1; k++)
+            {
+                int at = postorder[k], e = parentEdge[at];
+                sum[parent[at]] += sum[at];
+                cut[e] = edges[e].From == at ? sum[at] : -sum[at];
+            }
+        }
+
+        /// <summary>A branch whose stretching lowers the cost; searched round about, the worst of a handful.</summary>
+        private int Leaving()
+        {
+            const int handful = 20;
+            int leaving = -1, found = 0;
+            for (int k = 0; k < Values.Length - 1 && found <= handful; k++)
+            {
+                int e = parentEdge[postorder[cursor]];
+                cursor = cursor + 1 >= Values.Length - 1 ? 0 : cursor + 1;
+                if (cut[e] >= (leaving < 0 ? 0 : cut[leaving])) continue;
+                leaving = e;
+                found++;
+            }
+            return leaving;
+        }
+
+        private bool Pivot(int leaving)
+        {
+            int child = parentEdge[edges[leaving].From] == leaving ? edges[leaving].From : edges[leaving].To;
+            bool childIsFrom = child == edges[leaving].From;
+            int entering = Entering(child, childIsFrom);
+            if (entering < 0) return false;
+            int shift = childIsFrom ? -Slack(entering) : Slack(entering);
+            for (int k = first[child]; shift != 0 && k <= last[child]; k++) Values[postorder[k - 1]] += shift;
+            long value = cut[leaving];
+            Update(edges[entering].From, edges[entering].To, value, true);
+            Update(edges[entering].To, edges[entering].From, value, false);
+            (cut[entering], cut[leaving], inTree[leaving]) = (-value, 0, false);
+            branches[edges[leaving].From].Remove(leaving);
+            branches[edges[leaving].To].Remove(leaving);
+            AddBranch(entering);
+            Number();
+            return true;
+        }
+
+        /// <summary>The tightest constraint that holds the child's subtree back from moving the way the leaving branch pulls.</summary>
+        private int Entering(int child, bool childIsFrom)
+        {
+            int entering = -1, least = int.MaxValue;
+            for (int k = first[child]; k <= last[child]; k++)
+            {
+                int inside = postorder[k - 1];
+                foreach (int e in incident[inside])
+                {
+                    int outside = Other(e, inside);
+                    if (inTree[e] || (last[outside] >= first[child] && last[outside] <= last[child])) continue;
+                    if (childIsFrom != (edges[e].To == inside) || Slack(e) >= least) continue;
+                    (entering, least) = (e, Slack(e));
+                    if (least == 0) return entering;
+                }
+            }
+            return entering;
+        }
+
+        private void Update(int at, int until, long value, bool down)
+        {
+            while (!(first[at] <= last[until] && last[until] <= last[at]))
+            {
+                int e = parentEdge[at];
+                cut[e] += (at == edges[e].From) == down ? value : -value;
+                at = parent[at];
+            }
+        }
+    }
+}

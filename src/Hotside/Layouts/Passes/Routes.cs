@@ -1,0 +1,169 @@
+using System.Collections.Immutable;
+
+namespace Hotside.Layouts.Passes;
+
+/// <summary>A block with all that has been decided about it.</summary>
+internal sealed record PlannedBlock(Block Block, Lattice Lattice, ColumnPlan Columns, int Shift)
+{
+    /// <summary>The columns of the seats on the sheet.</summary>
+    public int[] X { get; } = [.. Columns.X.Select(c => c + Shift)];
+}
+
+/// <summary>Draws the conductors: from the terminal by its passages to the trunk, along it, and on to the other terminal; and sets the joints.</summary>
+internal sealed class Routes
+{
+    private readonly Netlist netlist;
+    private readonly SidePins sides;
+    private readonly Levels levels;
+    private readonly LayoutOptions options;
+    private readonly Func<int, (int X, int Y)> placeOfStand;
+    private readonly Dictionary<int, (int X, int Y)> joints = [];
+    private readonly Dictionary<int, ImmutableArray<(int X, int Y)>> lines = [];
+
+    private Routes(Netlist netlist, SidePins sides, Levels levels, LayoutOptions options, Func<int, (int X, int Y)> placeOfStand) =>
+        (this.netlist, this.sides, this.levels, this.options, this.placeOfStand) = (netlist, sides, levels, options, placeOfStand);
+
+    /// <summary>The place of each joint and the points of each line, by their numbers.</summary>
+    public static (IReadOnlyDictionary<int, (int X, int Y)> Joints, IReadOnlyDictionary<int, ImmutableArray<(int X, int Y)>> Lines) Of(
+        Netlist netlist, SidePins sides, Levels levels, LayoutOptions options, IEnumerable<PlannedBlock> blocks, Func<int, (int X, int Y)> placeOfStand)
+    {
+        var routes = new Routes(netlist, sides, levels, options, placeOfStand);
+        PlannedBlock[] all = [.. blocks];
+        var spanning = all.SelectMany(b => b.Lattice.Pieces.Where(p => p.Spans(b.X)).Select(p => p.Channel)).ToHashSet();
+        foreach (var block in all)
+            for (int n = 0; n < block.Block.Nets.Length; n++) routes.Draw(block, netlist.Nets[block.Block.Nets[n]], block.Lattice.Pieces[block.Lattice.TrunkOf[n]], spanning);
+        return (routes.joints, routes.lines);
+    }
+
+    private void Draw(PlannedBlock block, Net net, Piece trunk, HashSet<int> spanning)
+    {
+        var trace = new TrunkLine(trunk, block.X, Heightening.Y(trunk, block.X, block.Columns, levels, options, spanning.Contains(trunk.Channel)), options.Track);
+        var ways = block.Lattice.Ways.Where(w => netlist.Taps[w.Tap].Net == net.Id).ToDictionary(w => w.Tap);
+        var branches = net.Taps.ToDictionary(t => t, t => Branch(block, ways[t], netlist.Taps[t], spanning));
+        SetJoints(net, trace, branches);
+        foreach (int number in net.Lines)
+        {
+            var line = netlist.Lines[number];
+            var (first, start) = Half(line, true, net, branches);
+            var (last, stop) = Half(line, false, net, branches);
+            IEnumerable<(int, int)> points = first.Concat(trace.Along(start, stop)).Concat(Enumerable.Reverse(last));
+            lines[number] = Simplified(points);
+        }
+    }
+
+    // From a tap to the trunk: the points, and the column in which it arrives.
+    private (List<(int X, int Y)> Points, int Column) Branch(PlannedBlock block, Way way, Tap tap, HashSet<int> spanning)
+    {
+        var points = new List<(int, int)>();
+        int column = block.X[way.Seat] + way.Offset;
+        if (tap.Kind == EndKind.Feed) points.Add((column, 0));
+        else if (tap.Kind == EndKind.Chassis) points.Add((column, levels.Bottom));
+        else
+        {
+            var terminal = netlist.Terminals[tap.Terminal];
+            var (x, y) = placeOfStand(terminal.Stand);
+            points.Add((x + terminal.X, y + terminal.Y));
+            if (sides.ColumnOf[tap.Terminal] != terminal.X) points.Add((column, y + terminal.Y));
+        }
+        foreach (var step in way.Steps)
+        {
+            int next = block.X[step.Seat];
+            if (next == column) continue;
+            int y = Heightening.Y(block.Lattice.Pieces[step.Piece], block.X, block.Columns, levels, options, spanning.Contains(block.Lattice.Pieces[step.Piece].Channel));
+            points.Add((column, y));
+            points.Add((next, y));
+            column = next;
+        }
+        return (points, column);
+    }
+
+    // A joint lies on the trunk, in the column of one of its own taps if one is free.
+    private void SetJoints(Net net, TrunkLine trace, Dictionary<int, (List<(int X, int Y)> Points, int Column)> branches)
+    {
+        var taken = new HashSet<int>();
+        foreach (int joint in net.Joints.OrderBy(j => Own(j).Count()).ThenBy(j => j))
+        {
+            int[] own = [.. Own(joint).Order()], others = [.. branches.Values.Select(b => b.Column).Distinct().Order()];
+            int wish = own.Length > 0 ? own[own.Length / 2] : others.Length > 0 ? others[others.Length / 2] : 0;
+            int column = own.Concat([wish]).Concat(others).FirstOrDefault(c => !taken.Contains(c), wish);
+            for (int step = 4; taken.Contains(column); step++) column = wish + (step % 2 == 0 ? step : -step);
+            taken.Add(column);
+            joints[joint] = (column, trace.Before(column));
+        }
+
+        IEnumerable<int> Own(int joint) =>
+            from number in net.Lines
+            let line = netlist.Lines[number]
+            from far in new[] { true, false }
+            where (far ? line.To : line.From).Joint == joint && !(far ? line.From : line.To).OnJoint
+            select branches[TapOf(line, far, net)].Column;
+    }
+
+    private (List<(int X, int Y)> Points, int Column) Half(Line line, bool isFrom, Net net, Dictionary<int, (List<(int X, int Y)> Points, int Column)> branches)
+    {
+        var end = isFrom ? line.From : line.To;
+        if (end.OnJoint && joints.TryGetValue(end.Joint, out var place)) return ([place], place.X);
+        return branches[TapOf(line, isFrom, net)];
+    }
+
+    // A terminal has one tap in a net; on the rails each line end has its own, in the order of the lines.
+    private int TapOf(Line line, bool isFrom, Net net)
+    {
+        var end = isFrom ? line.From : line.To;
+        if (end.OnTerminal) return net.Taps.First(t => netlist.Taps[t].Terminal == end.Terminal);
+        int[] alike = [.. net.Taps.Where(t => netlist.Taps[t].Kind == end.Kind && !netlist.Taps[t].OnTerminal)];
+        int place = 0;
+        foreach (var other in net.Lines.Select(l => netlist.Lines[l]))
+            foreach (bool from in new[] { true, false })
+            {
+                var at = from ? other.From : other.To;
+                if (at.OnTerminal || at.OnJoint || at.Kind != end.Kind) continue;
+                if (other.Id == line.Id && from == isFrom) return alike[place];
+                place++;
+            }
+        return alike[^1];
+    }
+
+    private static ImmutableArray<(int X, int Y)> Simplified(IEnumerable<(int X, int Y)> points)
+    {
+        var line = new List<(int X, int Y)>();
+        foreach (var point in points)
+        {
+            if (line.Count > 0 && line[^1] == point) continue;
+            while (line.Count >= 2 && ((line[^2].X == line[^1].X && line[^1].X == point.X) || (line[^2].Y == line[^1].Y && line[^1].Y == point.Y))) line.RemoveAt(line.Count - 1);
+            if (line.Count > 0 && line[^1] == point) continue;
+            line.Add(point);
+        }
+        if (line.Count == 1) line.Add(line[0]);
+        return [.. line];
+    }
+}
+
+/// <summary>A trunk as it lies: one horizontal, or parts of it a track lower behind each place where four arms would meet.</summary>
+internal sealed class TrunkLine(Piece trunk, int[] x, int y, int track)
+{
+    private readonly ImmutableArray<int> splits = trunk.Splits(x);
+
+    /// <summary>Its height left of a column.</summary>
+    public int Before(int column) => y + (track * splits.Count(s => s < column));
+
+    private int Behind(int column) => y + (track * splits.Count(s => s <= column));
+
+    /// <summary>The points from one column to another.</summary>
+    public IEnumerable<(int X, int Y)> Along(int from, int to)
+    {
+        if (from == to) yield return (from, Before(from));
+        else if (from < to)
+        {
+            yield return (from, Behind(from));
+            foreach (int split in splits.Where(s => s > from && s < to))
+            {
+                yield return (split, Before(split));
+                yield return (split, Behind(split));
+            }
+            yield return (to, Before(to));
+        }
+        else
+            foreach (var point in Along(to, from).Reverse()) yield return point;
+    }
+}
