@@ -20,10 +20,10 @@ internal static class BoxFrame
         ImmutableArray<SymbolTerminal> bottom = [.. terminals.Where(t => t.Side is SymbolSide.Bottom or SymbolSide.Any)];
         double cap = options.Lettering.Small.CapHeight / Symbol.Module, band = cap + 0.75;
         double leftMarks = Marks(left, options), rightMarks = Marks(right, options);
-        int step = Math.Max(2, (int)Math.Ceiling(Math.Max(Widest(top, options), Widest(bottom, options)) + 0.9));
+        int room = (int)Math.Ceiling(Math.Max(Widest(top, options), Widest(bottom, options)) + 0.9), step = Math.Max(2, room);
         int columns = Math.Max(top.Length, bottom.Length), rows = Math.Max(left.Length, right.Length);
         int rowStep = 2 + (int)Math.Floor(cap);
-        int boxWidth = Math.Max(4, Math.Max((int)Math.Ceiling(leftMarks + rightMarks + width + 0.8), 1 + (columns * step)));
+        int boxWidth = Math.Max(4, Math.Max((int)Math.Ceiling(leftMarks + rightMarks + width + 0.8), ((columns - 1) * step) + (2 * room)));
         int boxHeight = Math.Max(4, Math.Max((int)Math.Ceiling((top.IsEmpty ? 0.5 : band) + height + (bottom.IsEmpty ? 0.5 : band)), rows == 0 ? 0 : 5 + ((rows - 1) * rowStep)));
 
         var s = new SymbolSketch(boxWidth, boxHeight, options.Lettering);

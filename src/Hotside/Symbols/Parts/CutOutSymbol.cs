@@ -5,7 +5,7 @@ namespace Hotside.Symbols.Parts;
 /// <summary>A cut-out: a contact that its own shunt coil closes once the generator gives enough.</summary>
 internal static class CutOutSymbol
 {
-    private const int Line = 3, Coil = 9, Width = 12, Height = 9;
+    private const int Line = 3, Coil = 9, Width = 12, Height = 10;
 
     /// <summary>The symbols of this family.</summary>
     public static readonly (string, Func<TerminalSet, SymbolOptions, Symbol?>)[] All = [("cut-out", Draw)];
@@ -18,7 +18,7 @@ internal static class CutOutSymbol
             return null;
         var s = new SymbolSketch(Width, Height, options.Lettering);
         s.Enclosure(0, 0, Width, Height);
-        Contact.Make(s, Line, 3, 3, 6);
+        Contact.Make(s, Line, 3, 3, 7);
         s.Path(Pen.Link, (Line - 0.5, 3), (Coil + 1, 3), (Coil + 1, 5.6));
         s.Path(Pen.Medium, (Line, 4.8), (Coil, 4.8), (Coil, 5.6));
         s.Dot(Line, 4.8);
