@@ -1,0 +1,13 @@
+using Hotside.Symbols.Shapes;
+
+namespace Hotside.Drawings.Marks;
+
+/// <summary>The dot where three lines meet.</summary>
+internal static class Joint
+{
+    /// <summary>Radius in units.</summary>
+    public const double Radius = 3.4;
+
+    /// <summary>A dot; a joint that is new has the colour of the change, any other that of the wires.</summary>
+    public static CircleShape At(double x, double y, ColourRole colour = ColourRole.Wire) => Shape.Dot(colour, x, y, Radius);
+}

@@ -1,0 +1,20 @@
+namespace Hotside.Drawings.Marks;
+
+/// <summary>What happens to a part, as far as its symbol shows it.</summary>
+internal enum PartState
+{
+    /// <summary>It stays: ink.</summary>
+    Kept,
+
+    /// <summary>It goes: dashed, in the colour of taking out.</summary>
+    TakenOut,
+
+    /// <summary>It is fitted, or it has replaced another: heavy, in the colour of the new.</summary>
+    New,
+
+    /// <summary>Seen before: another will stand here. Dashed, since it goes, in the colour its number has afterwards too.</summary>
+    ToBeReplaced,
+
+    /// <summary>It stands elsewhere or its leads are swapped: heavy, in the colour of moving.</summary>
+    Moved,
+}

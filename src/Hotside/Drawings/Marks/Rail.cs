@@ -1,0 +1,40 @@
+using System.Collections.Immutable;
+using Hotside.Symbols.Shapes;
+using Hotside.Symbols.Texts;
+
+namespace Hotside.Drawings.Marks;
+
+/// <summary>A feed rail: a wide line past its taps, a dot at each, its name and potential above the left end.</summary>
+internal static class Rail
+{
+    /// <summary>How far it reaches past its first and last tap.</summary>
+    public const double Overhang = 10;
+
+    /// <summary>The line alone.</summary>
+    public static PolylineShape Line(double firstTap, double lastTap, double y, ColourRole colour = ColourRole.Ink) =>
+        Shape.Line(new(StrokeRank.Rail, colour), firstTap - Overhang, y, lastTap + Overhang, y);
+
+    /// <summary>Name, potential and perhaps the triangle of its change; to be placed with its bottom 7 units above the rail.</summary>
+    public static Piece Label(string name, string potential, ChangeNumber? number, Lettering lettering, double maxWidth = 300)
+    {
+        double x = 0, baseline = number is null ? lettering.Small.CapHeight : Triangle.Baseline(lettering);
+        var shapes = ImmutableArray.CreateBuilder<Shape>();
+        if (number is not null)
+        {
+            Piece triangle = Triangle.Of(number, lettering);
+            shapes.AddRange(triangle.Shapes);
+            x = triangle.Width + (5 * lettering.Factor);
+        }
+
+        foreach ((string text, TextStyle style, ColourRole colour) in ((string, TextStyle, ColourRole)[])[(name, lettering.SmallBold, ColourRole.Ink), (potential, lettering.Small, ColourRole.Quiet)])
+        {
+            if (text.Length == 0)
+                continue;
+            TextShape shape = TextShape.Of(text, style, x, baseline, colour: colour, width: maxWidth);
+            shapes.Add(shape);
+            x += shape.Width + (6 * lettering.Factor);
+        }
+
+        return new(x - (shapes.Count == 0 ? 0 : 6 * lettering.Factor), number is null ? baseline : 24 * lettering.Factor, shapes.ToImmutable());
+    }
+}

@@ -1,0 +1,98 @@
+using System.Collections.Immutable;
+using Hotside.Symbols.Shapes;
+using Hotside.Symbols.Texts;
+
+namespace Hotside.Drawings.Marks;
+
+/// <summary>
+/// What stands beside a symbol, measured before the part is placed: reference (with the change's triangle), name in at most two lines,
+/// ratings in at most two, state word, badge, and by whom it is switched.
+/// </summary>
+internal sealed record TextBlock
+{
+    /// <summary>The part's reference.</summary>
+    public required string Reference { get; init; }
+
+    /// <summary>The change that touches it.</summary>
+    public ChangeNumber? Number { get; init; }
+
+    /// <summary>What it is; empty where the symbol says so.</summary>
+    public string Name { get; init; } = "";
+
+    /// <summary>Its ratings, one line each if they fit.</summary>
+    public ImmutableArray<string> Ratings { get; init; } = [];
+
+    /// <summary>What happens to it, in a word or two, in the colour of its number.</summary>
+    public string StateWord { get; init; } = "";
+
+    /// <summary>On which side it is switched.</summary>
+    public Verdict? Verdict { get; init; }
+
+    /// <summary>A small badge after the reference instead of one with words.</summary>
+    public bool MiniBadge { get; init; }
+
+    /// <summary>By whom, and with what current.</summary>
+    public string By { get; init; } = "";
+
+    /// <summary>Stands left of its symbol, its lines ending at the right.</summary>
+    public bool RightAligned { get; init; }
+
+    /// <summary>Greatest width in units, but for what cannot be broken.</summary>
+    public double MaxWidth { get; init; } = 120;
+
+    /// <summary>Lettering.</summary>
+    public Lettering Lettering { get; init; } = Lettering.Normal;
+
+    /// <summary>Baseline of the reference under the block's top: the symbol's centre lies a little below it.</summary>
+    public double ReferenceBaseline => Number is null ? Lettering.BodyBold.CapHeight : 22.5 * Lettering.Factor;
+
+    /// <summary>The block as a piece.</summary>
+    public Piece Measure()
+    {
+        var rows = new TextRows(RightAligned);
+        double f = Lettering.Factor;
+        rows.Add(HeadLine());
+        foreach (string line in TextLines.Break(Name, Lettering.Body, MaxWidth, 2))
+            rows.Text(line, Lettering.Body, ColourRole.Ink, Whole(line, Name));
+        foreach (string rating in Ratings.Where(r => r.Length > 0))
+        {
+            foreach (string line in TextLines.Break(rating, Lettering.Small, MaxWidth, Ratings.Length > 1 ? 1 : 2))
+                rows.Text(line, Lettering.Small, ColourRole.Ink, Whole(line, rating));
+        }
+
+        if (StateWord.Length > 0)
+            rows.Text(TextMeasure.Shorten(StateWord, Lettering.SmallBold, MaxWidth), Lettering.SmallBold, Number?.Colour ?? ColourRole.Ink, null);
+        if (Verdict is { } verdict && !MiniBadge)
+            rows.Gap(4 * f).Add(Badge.Of(verdict, Lettering)).Gap(1 * f);
+        foreach (string line in TextLines.Break(By, Lettering.Small, MaxWidth, 2))
+            rows.Text(line, Lettering.Small, ColourRole.Quiet, Whole(line, By));
+        return rows.Done();
+    }
+
+    private static string? Whole(string line, string all) => line.EndsWith('…') && !all.EndsWith('…') ? all : null;
+
+    // Triangle, reference, small badge: side by side on the reference's baseline.
+    private Piece HeadLine()
+    {
+        double f = Lettering.Factor, baseline = ReferenceBaseline, x = 0;
+        var shapes = ImmutableArray.CreateBuilder<Shape>();
+        if (Number is { } number)
+        {
+            Piece triangle = Triangle.Of(number, Lettering);
+            shapes.AddRange(triangle.Shapes);
+            x = triangle.Width + (5 * f);
+        }
+
+        TextShape reference = TextShape.Of(Reference, Lettering.BodyBold, x, baseline, width: MaxWidth);
+        shapes.Add(reference);
+        x += reference.Width;
+        if (Verdict is { } verdict && MiniBadge)
+        {
+            Piece badge = Badge.Mini(verdict);
+            shapes.AddRange(badge.At(x + (6 * f), baseline - (Lettering.BodyBold.CapHeight / 2) - (badge.Height / 2)));
+            x += (6 * f) + badge.Width;
+        }
+
+        return new(x, Number is null ? baseline : 24 * f, shapes.ToImmutable());
+    }
+}

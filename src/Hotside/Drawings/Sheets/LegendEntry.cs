@@ -1,0 +1,65 @@
+using Hotside.Drawings.Marks;
+using Hotside.Symbols.Shapes;
+using Hotside.Symbols.Texts;
+
+namespace Hotside.Drawings.Sheets;
+
+/// <summary>One row of the legend: a sample and what it means.</summary>
+/// <param name="Sample">The sample, at most <see cref="SampleWidth"/> wide.</param>
+/// <param name="Text">What it means.</param>
+internal sealed record LegendEntry(Piece Sample, string Text)
+{
+    /// <summary>Width of a line's sample: 4.2 M.</summary>
+    public const double SampleWidth = 42;
+
+    /// <summary>The line of a conductor.</summary>
+    public static LegendEntry Of(ConductorState state, string text) => new(Line(state, SampleWidth), text);
+
+    /// <summary>The triangle of a change.</summary>
+    public static LegendEntry OfTriangle(string text, Lettering lettering)
+    {
+        Piece sample = new(18, 15.5,
+        [
+            Shape.Polygon(new(StrokeRank.Medium, ColourRole.Ink, Round: true), ColourRole.Paper, (9, 0), (18, 15.5), (0, 15.5)),
+            TextShape.Of("n", lettering.SmallBold with { CapHeight = 7.2 }, 9, 13.6, Anchor.Middle),
+        ]);
+        return new(sample, text);
+    }
+
+    /// <summary>A verdict's badge.</summary>
+    public static LegendEntry Of(Verdict verdict, string text) => new(Badge.Mini(verdict), text);
+
+    /// <summary>A written sample, such as a wire's label or a zone.</summary>
+    public static LegendEntry Written(string sample, string text, Lettering lettering)
+    {
+        TextShape shape = TextShape.Of(sample, lettering.Small, 0, lettering.Small.CapHeight, width: SampleWidth * lettering.Factor);
+        return new(new(shape.Width, lettering.Small.CapHeight, [shape]), text);
+    }
+
+    /// <summary>A dot on crossing lines.</summary>
+    public static LegendEntry OfJoint(string text)
+    {
+        Pen pen = new(StrokeRank.Medium, ColourRole.Wire);
+        return new(new(30, 14, [Shape.Line(pen, 0, 5, 30, 5), Shape.Line(pen, 15, 5, 15, 14), Joint.At(15, 5)]), text);
+    }
+
+    /// <summary>The flag of a wire that goes on elsewhere.</summary>
+    public static LegendEntry OfFlag(string text) => new(
+        new(34, 12, [Shape.Polygon(new(StrokeRank.Thin, ColourRole.Ink), ColourRole.Paper, (0, 0), (28, 0), (34, 6), (28, 12), (0, 12))]), text);
+
+    /// <summary>The arrows of swapped leads.</summary>
+    public static LegendEntry OfReversal(string text)
+    {
+        Pen pen = new(StrokeRank.Heavy, ColourRole.Ink);
+        return new(
+            new(15, 14,
+            [
+                Shape.Line(pen, 3.5, 14, 3.5, 5), Shape.Polygon(null, ColourRole.Ink, (3.5, 0), (7, 6), (0, 6)),
+                Shape.Line(pen, 11.5, 0, 11.5, 9), Shape.Polygon(null, ColourRole.Ink, (11.5, 14), (15, 8), (8, 8)),
+            ]),
+            text);
+    }
+
+    /// <summary>A sample of a conductor's line.</summary>
+    public static Piece Line(ConductorState state, double width) => new(width, 4, ConductorLine.Of([(0, 2), (width, 2)], state));
+}

@@ -1,0 +1,9 @@
+using Hotside.Drawings.Marks;
+
+namespace Hotside.Drawings.Sheets;
+
+/// <summary>One line of the change list.</summary>
+/// <param name="Number">The change's number and colour.</param>
+/// <param name="Line">The line that the change is drawn with.</param>
+/// <param name="Text">What to do, as an order.</param>
+internal sealed record ListLine(ChangeNumber Number, ConductorState Line, string Text);

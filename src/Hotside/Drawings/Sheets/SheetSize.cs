@@ -1,0 +1,28 @@
+using System.Collections.Immutable;
+
+namespace Hotside.Drawings.Sheets;
+
+/// <summary>A sheet of paper, lying.</summary>
+/// <param name="Name">What the title block calls it.</param>
+/// <param name="Width">Width in units of 0.25 mm.</param>
+/// <param name="Height">Height in units.</param>
+internal sealed record SheetSize(string Name, double Width, double Height)
+{
+    /// <summary>297 × 210 mm (ISO 216).</summary>
+    public static readonly SheetSize A4 = new("A4", 1188, 840);
+
+    /// <summary>420 × 297 mm (ISO 216).</summary>
+    public static readonly SheetSize A3 = new("A3", 1680, 1188);
+
+    /// <summary>594 × 420 mm (ISO 216).</summary>
+    public static readonly SheetSize A2 = new("A2", 2376, 1680);
+
+    /// <summary>11 × 8.5 in.</summary>
+    public static readonly SheetSize Letter = new("Letter", 1117.6, 863.6);
+
+    /// <summary>17 × 11 in.</summary>
+    public static readonly SheetSize Tabloid = new("Tabloid", 1727.2, 1117.6);
+
+    /// <summary>All of them, from small to large within a series.</summary>
+    public static readonly ImmutableArray<SheetSize> All = [A4, A3, A2, Letter, Tabloid];
+}

@@ -1,0 +1,77 @@
+using System.Collections.Immutable;
+using Hotside.Symbols.Shapes;
+using Hotside.Symbols.Texts;
+
+namespace Hotside.Drawings.Sheets;
+
+/// <summary>
+/// The title block after ISO 7200 (from memory), 180 × 21 mm. An empty mandatory field stays, empty; an empty optional one vanishes and its
+/// neighbours close up. A value too long for its field gets a wider field if a neighbour can spare the room, then smaller letters, then an ellipsis.
+/// </summary>
+internal static class TitleBlock
+{
+    /// <summary>Width in units.</summary>
+    public const double Width = 720;
+
+    /// <summary>Height in units.</summary>
+    public const double Height = 84;
+
+    private const double Row = 28, TitleWidth = 390;
+
+    private static readonly ImmutableArray<TitleField> Upper =
+    [
+        new("legal owner", "Legal owner", 150, true),
+        new("responsible department", "Responsible dept.", 122),
+        new("technical reference", "Technical reference", 118),
+        new("creator", "Creator", 90, true),
+        new("approval person", "Approval person", 106, true),
+        new("document type", "Document type", 134, true),
+    ];
+
+    private static readonly ImmutableArray<TitleField> Middle =
+        [new("identification number", "Identification number", 196, true), new("document status", "Document status", 134)];
+
+    private static readonly ImmutableArray<TitleField> Lower =
+    [
+        new("revision", "Rev.", 38),
+        new("date of issue", "Date of issue", 94, true),
+        new("language", "Language", 64),
+        new("paper size", "Paper size", 64),
+        new("sheet", "Sheet", 70, true),
+    ];
+
+    /// <summary>The names of all fields, as the dictionary has them.</summary>
+    public static ImmutableArray<string> FieldNames { get; } =
+        [.. Upper.Concat(Middle).Concat(Lower).Select(f => f.Key), "title", "supplementary title"];
+
+    /// <summary>The block. A field not in the dictionary is empty; one that the block does not know is not shown.</summary>
+    public static Piece Of(IReadOnlyDictionary<string, string> fields)
+    {
+        // The block is 21 mm high, whatever the size of the other lettering.
+        Lettering lettering = Lettering.Normal;
+        var shapes = ImmutableArray.CreateBuilder<Shape>();
+        Pen thin = new(StrokeRank.Thin, ColourRole.Ink);
+        shapes.Add(new RectangleShape(new(0, 0, Width, Height), 0, new(StrokeRank.Medium, ColourRole.Ink), ColourRole.Paper));
+        shapes.Add(Shape.Line(thin, 0, Row, Width, Row));
+        shapes.Add(Shape.Line(thin, TitleWidth, Row, TitleWidth, Height));
+        shapes.Add(Shape.Line(thin, TitleWidth, 2 * Row, Width, 2 * Row));
+        shapes.AddRange(TitleRow.Of(Upper, fields, 0, 0, Width, lettering));
+        shapes.AddRange(TitleRow.Of(Middle, fields, TitleWidth, Row, Width - TitleWidth, lettering));
+        shapes.AddRange(TitleRow.Of(Lower, fields, TitleWidth, 2 * Row, Width - TitleWidth, lettering));
+        shapes.AddRange(Title(fields, lettering));
+        return new(Width, Height, shapes.ToImmutable());
+    }
+
+    private static ImmutableArray<Shape> Title(IReadOnlyDictionary<string, string> fields, Lettering lettering)
+    {
+        string title = TitleRow.Value(fields, "title"), supplementary = TitleRow.Value(fields, "supplementary title");
+        double room = TitleWidth - 10;
+        var shapes = ImmutableArray.CreateBuilder<Shape>();
+        shapes.Add(TextShape.Of(supplementary.Length > 0 ? "Title, supplementary title" : "Title", lettering.Small, 5, Row + 9.8, colour: ColourRole.Ink));
+        TextStyle style = TitleRow.Fits(title, room, lettering.Title, lettering.BodyBold, lettering.SmallBold);
+        shapes.Add(TextShape.Of(title, style, 5, supplementary.Length > 0 ? Row + 31 : Row + 38, width: room));
+        if (supplementary.Length > 0)
+            shapes.Add(TextShape.Of(supplementary, TitleRow.Fits(supplementary, room, lettering.Body, lettering.Small), 5, Row + 49, width: room));
+        return shapes.ToImmutable();
+    }
+}

@@ -1,0 +1,59 @@
+using System.Collections.Immutable;
+using Hotside.Symbols.Texts;
+
+namespace Hotside.Symbols.Parts;
+
+/// <summary>A box with pins on its sides, their marks inside, and room for something in its middle; at least 4 by 4 modules.</summary>
+internal static class BoxFrame
+{
+    /// <summary>Draws the box.</summary>
+    /// <param name="name">Name of the symbol.</param>
+    /// <param name="terminals">All terminals, each on the side it wishes; one without a wish goes below.</param>
+    /// <param name="options">Options.</param>
+    /// <param name="width">Width of what stands in the middle, in modules.</param>
+    /// <param name="height">Its height.</param>
+    /// <param name="middle">Draws it; is given the sketch and the centre.</param>
+    public static Symbol Draw(
+        string name, IReadOnlyList<SymbolTerminal> terminals, SymbolOptions options, double width, double height, Action<SymbolSketch, double, double>? middle)
+    {
+        ImmutableArray<SymbolTerminal> top = At(terminals, SymbolSide.Top), left = At(terminals, SymbolSide.Left), right = At(terminals, SymbolSide.Right);
+        ImmutableArray<SymbolTerminal> bottom = [.. terminals.Where(t => t.Side is SymbolSide.Bottom or SymbolSide.Any)];
+        double cap = options.Lettering.Small.CapHeight / Symbol.Module, band = cap + 0.75;
+        double leftMarks = Marks(left, options), rightMarks = Marks(right, options);
+        int room = (int)Math.Ceiling(Math.Max(Widest(top, options), Widest(bottom, options)) + 0.9), step = Math.Max(2, room);
+        int columns = Math.Max(top.Length, bottom.Length), rows = Math.Max(left.Length, right.Length);
+        int rowStep = 2 + (int)Math.Floor(cap);
+        int boxWidth = Math.Max(4, Math.Max((int)Math.Ceiling(leftMarks + rightMarks + width + 0.8), ((columns - 1) * step) + (2 * room)));
+        int boxHeight = Math.Max(4, Math.Max((int)Math.Ceiling((top.IsEmpty ? 0.5 : band) + height + (bottom.IsEmpty ? 0.5 : band)), rows == 0 ? 0 : 5 + ((rows - 1) * rowStep)));
+
+        var s = new SymbolSketch(boxWidth, boxHeight, options.Lettering);
+        s.Rectangle(0, 0, boxWidth, boxHeight, 0.2);
+        double high = top.IsEmpty ? 0 : band, low = bottom.IsEmpty ? 0 : band;
+        middle?.Invoke(s, leftMarks + ((boxWidth - leftMarks - rightMarks) / 2), high + ((boxHeight - high - low) / 2));
+        Row(s, top, 0, step, SymbolSide.Top);
+        Row(s, bottom, boxHeight, step, SymbolSide.Bottom);
+        Column(s, left, 0, rowStep, SymbolSide.Left);
+        Column(s, right, boxWidth, rowStep, SymbolSide.Right);
+        return s.Done(name);
+    }
+
+    private static void Row(SymbolSketch s, ImmutableArray<SymbolTerminal> terminals, int y, int step, SymbolSide side)
+    {
+        int first = (s.Width - ((terminals.Length - 1) * step)) / 2;
+        for (int i = 0; i < terminals.Length; i++)
+            s.Stud(terminals[i], first + (i * step), y, side);
+    }
+
+    private static void Column(SymbolSketch s, ImmutableArray<SymbolTerminal> terminals, int x, int step, SymbolSide side)
+    {
+        for (int i = 0; i < terminals.Length; i++)
+            s.Stud(terminals[i], x, 3 + (i * step), side);
+    }
+
+    private static ImmutableArray<SymbolTerminal> At(IReadOnlyList<SymbolTerminal> terminals, SymbolSide side) => [.. terminals.Where(t => t.Side == side)];
+
+    private static double Marks(ImmutableArray<SymbolTerminal> terminals, SymbolOptions options) => terminals.IsEmpty ? 0 : Widest(terminals, options) + 0.8;
+
+    private static double Widest(ImmutableArray<SymbolTerminal> terminals, SymbolOptions options) =>
+        TextMeasure.Widest(terminals.Select(t => t.Label), options.Lettering.Small) / Symbol.Module;
+}

@@ -1,0 +1,67 @@
+using Hotside.Symbols.Shapes;
+
+namespace Hotside.Symbols.Parts;
+
+/// <summary>What turns or sounds: motor, generator, horn.</summary>
+internal static class MachineSymbols
+{
+    /// <summary>The symbols of this family.</summary>
+    public static readonly (string, Func<TerminalSet, SymbolOptions, Symbol?>)[] All = [("motor", Motor), ("horn", Horn), ("generator", Generator)];
+
+    private static Symbol? Motor(TerminalSet terminals, SymbolOptions options) => TwoPinFrame.Draw("motor", terminals, options, 2, 2, (s, x, y, _) =>
+    {
+        Rotor(s, x, y);
+        s.Letter("M", x, y + (s.Lettering.BodyBold.CapHeight / 2 / Symbol.Module), s.Lettering.BodyBold);
+    });
+
+    private static Symbol? Horn(TerminalSet terminals, SymbolOptions options) => TwoPinFrame.Draw("horn", terminals, options, 1, 3, (s, x, y, _) =>
+    {
+        s.Line(Pen.Medium, x, y - 2, x, y - 1.3);
+        s.Line(Pen.Medium, x, y + 1.3, x, y + 2);
+        s.Rectangle(x - 0.9, y - 1.3, 1.8, 2.6);
+        s.Path(Pen.Medium, (x + 0.9, y - 0.6), (x + 2.4, y - 1.7), (x + 2.4, y + 1.7), (x + 0.9, y + 0.6));
+    });
+
+    /// <summary>A direct-current generator; a field terminal leaves to the left.</summary>
+    private static Symbol? Generator(TerminalSet terminals, SymbolOptions options)
+    {
+        SymbolTerminal? armature = terminals.Take("A", "D+", "ARM", "61") ?? terminals.TakeAt(SymbolSide.Top);
+        SymbolTerminal? field = terminals.Take("F", "DF", "FLD");
+        SymbolTerminal? lower = terminals.Take("case", "31", "D-", "-") ?? terminals.TakeNext();
+        if (armature is null)
+            return null;
+        int x = field is null ? 2 : 4;
+        var s = new SymbolSketch(x + 2, lower is null ? 7 : 6, options.Lettering);
+        Rotor(s, x, 3, 3);
+        s.Letter("G", x, 3.25, s.Lettering.BodyBold);
+        s.Line(Pen.Thin, x - 0.6, 3.65, x + 0.6, 3.65);
+        s.Line(Pen.Thin with { Dash = new Dash(3, 1.5) }, x - 0.6, 3.95, x + 0.6, 3.95);
+        Mark(s, armature, x, 0, SymbolSide.Top);
+        if (field is not null)
+        {
+            s.Pin(field, 0, 3, SymbolSide.Left);
+            s.Line(Pen.Medium, 0, 3, x - 1.5, 3);
+            s.Mark(field.Label, 0.3, 2.65, width: x - 1.9);
+        }
+
+        if (lower is null)
+            s.CaseGround(x, 6);
+        else
+            Mark(s, lower, x, 6, SymbolSide.Bottom);
+        return s.Done("generator");
+    }
+
+    private static void Rotor(SymbolSketch s, double x, double y, double reach = 2)
+    {
+        s.Line(Pen.Medium, x, y - reach, x, y - 1.5);
+        s.Line(Pen.Medium, x, y + 1.5, x, y + reach);
+        s.Circle(x, y, 1.5);
+    }
+
+    private static void Mark(SymbolSketch s, SymbolTerminal terminal, int x, int y, SymbolSide side)
+    {
+        s.Pin(terminal, x, y, side);
+        double baseline = side == SymbolSide.Top ? 0.3 + (s.Lettering.Small.CapHeight / Symbol.Module) : y - 0.3;
+        s.Mark(terminal.Label, x + 0.4, baseline, width: s.Width - x - 0.4);
+    }
+}

@@ -1,0 +1,120 @@
+using Hotside.Symbols.Shapes;
+
+namespace Hotside.Symbols.Parts;
+
+/// <summary>
+/// Relays: contact at the left, coil at the right, in one enclosure. However the coil is fed, the box and the places of the contact's two
+/// terminals and of the coil's lower end are the same, so that a relay of another pattern stands in the old one's place.
+/// </summary>
+internal static class RelaySymbols
+{
+    private const int ContactAxis = 3;
+    private const int Height = 8;
+    private const double Middle = 4;
+
+    /// <summary>The symbols of this family.</summary>
+    public static readonly (string, Func<TerminalSet, SymbolOptions, Symbol?>)[] All =
+    [
+        ("relay", (t, o) => Draw("relay", t, o, latching: false)),
+        ("relay-change-over", (t, o) => Draw("relay-change-over", t, o, latching: false)),
+        ("relay-latching", (t, o) => Draw("relay-latching", t, o, latching: true)),
+        ("relay-coil-to-case", (t, o) => Draw("relay-coil-to-case", t, o, latching: false)),
+    ];
+
+    private static Symbol? Draw(string name, TerminalSet terminals, SymbolOptions options, bool latching)
+    {
+        SymbolTerminal? contactIn = terminals.Take("30", "BAT", "B", "COM"), contactOut = terminals.Take("87", "MOT", "M", "H", "NO");
+        SymbolTerminal? rest = terminals.Take("87a", "NC");
+        (SymbolTerminal? coilUp, SymbolTerminal? coilDown, bool fedInside) = Coil(name, terminals, options);
+        SymbolTerminal? bypass = rest is null ? terminals.TakeNext() : null;
+        if (contactIn is null || contactOut is null || (coilUp is null && coilDown is null))
+            return null;
+        int coil = ContactAxis + Math.Max(6, options.Spread);
+        var s = new SymbolSketch(coil + ContactAxis, Height, options.Lettering);
+        s.Enclosure(0, 0, coil + ContactAxis, Height);
+        if (rest is null)
+            Contact.Make(s, ContactAxis, Middle, 4, 4);
+        else
+            ChangeOver(s, rest);
+        Link(s, rest is null ? ContactAxis - 0.5 : ContactAxis + 1.1, coil - 1.6, latching);
+        if (bypass is not null)
+            Bypass(s, bypass);
+        Winding(s, coil, Middle);
+        Leads(s, coil, fedInside, coilDown is null);
+        s.Stud(contactIn, ContactAxis, 0, SymbolSide.Top);
+        s.Stud(contactOut, ContactAxis, Height, SymbolSide.Bottom);
+        s.Stud(coilUp, coil, 0, SymbolSide.Top, Wide(coilUp, options));
+        s.Stud(coilDown, coil, Height, SymbolSide.Bottom, Wide(coilDown, options));
+        return s.Done(name);
+    }
+
+    /// <summary>A winding: a box with one slanted stroke.</summary>
+    public static void Winding(SymbolSketch s, double x, double y)
+    {
+        s.Rectangle(x - 1.6, y - 1, 3.2, 2);
+        s.Line(Pen.Thin, x - 0.7, y + 1, x + 0.7, y - 1);
+    }
+
+    // Both ends free; or one, fed inside from the contact's upper terminal; or one, with the case as its other end.
+    private static (SymbolTerminal? Up, SymbolTerminal? Down, bool FedInside) Coil(string name, TerminalSet terminals, SymbolOptions options)
+    {
+        SymbolTerminal? start = terminals.Take("86", "A1"), end = terminals.Take("85", "A2");
+        SymbolTerminal? single = terminals.Take("50", "S", "C");
+        SymbolTerminal? body = terminals.Take("case", "31");
+        bool toCase = body is not null || name == "relay-coil-to-case";
+        if (start is not null && end is not null && options.HotTerminal is { } hot && end.Is(hot))
+            (start, end) = (end, start);
+        if (toCase)
+            return (start ?? end ?? single, body, false);
+        return start is not null ? (start, end ?? single, false) : (null, end ?? single, true);
+    }
+
+    private static void Leads(SymbolSketch s, int coil, bool fedInside, bool toCase)
+    {
+        if (fedInside)
+        {
+            s.Path(Pen.Medium, (ContactAxis, 1.8), (coil, 1.8), (coil, Middle - 1));
+            s.Dot(ContactAxis, 1.8);
+        }
+        else
+            s.Line(Pen.Medium, coil, 0, coil, Middle - 1);
+        s.Line(Pen.Medium, coil, Middle + 1, coil, toCase ? 6.6 : Height);
+        if (toCase)
+            s.CaseGround(coil, 6.6);
+    }
+
+    private static void Link(SymbolSketch s, double from, double to, bool latching)
+    {
+        if (!latching)
+        {
+            s.Line(Pen.Link, from, Middle, to, Middle);
+            return;
+        }
+
+        // The notch of a detent: the contact stays where it is put.
+        double notch = from + ((to - from) * 0.6);
+        s.Line(Pen.Link, from, Middle, notch - 0.5, Middle);
+        s.Path(Pen.Thin, (notch - 0.5, Middle), (notch, Middle + 0.7), (notch + 0.5, Middle));
+        s.Line(Pen.Link, notch + 0.5, Middle, to, Middle);
+    }
+
+    // The throw at rest is the right one; pulled in, the blade hangs straight down on 87, which keeps its place.
+    private static void ChangeOver(SymbolSketch s, SymbolTerminal rest)
+    {
+        s.Line(Pen.Medium, ContactAxis, 0, ContactAxis, Middle - 1);
+        s.Line(Pen.Medium, ContactAxis, Middle + 1.2, ContactAxis, Height);
+        s.Path(Pen.Medium, (ContactAxis + 3, Height), (ContactAxis + 3, Middle + 1.2), (ContactAxis + 1.8, Middle + 1.2));
+        s.Line(Pen.Heavy, ContactAxis, Middle - 1, ContactAxis + 2, Middle + 1.38);
+        s.Stud(rest, ContactAxis + 3, Height, SymbolSide.Bottom);
+    }
+
+    private static void Bypass(SymbolSketch s, SymbolTerminal bypass)
+    {
+        s.Path(Pen.Medium, (ContactAxis, 2.4), (ContactAxis + 3, 2.4));
+        s.Dot(ContactAxis, 2.4);
+        Contact.Make(s, ContactAxis + 3, Middle, 1.6, 4);
+        s.Stud(bypass, ContactAxis + 3, Height, SymbolSide.Bottom);
+    }
+
+    private static bool Wide(SymbolTerminal? terminal, SymbolOptions options) => terminal is not null && Symbol.MarkWidth(terminal, options) > ContactAxis - 0.8;
+}

@@ -1,0 +1,43 @@
+using System.Collections.Immutable;
+
+namespace Hotside.Symbols.Texts;
+
+/// <summary>A text broken into lines.</summary>
+internal static class TextLines
+{
+    /// <summary>
+    /// Breaks at spaces, a word wider than the line after a hyphen or slash of its own or else anywhere; what does not fit into
+    /// <paramref name="most"/> lines is shortened. An empty text has no lines.
+    /// </summary>
+    public static ImmutableArray<string> Break(string text, TextStyle style, double width, int most = int.MaxValue)
+    {
+        var lines = ImmutableArray.CreateBuilder<string>();
+        string rest = CleanText.Of(text);
+        while (rest.Length > 0)
+        {
+            if (lines.Count == most - 1 || TextMeasure.Width(rest, style) <= width)
+            {
+                lines.Add(TextMeasure.Shorten(rest, style, width));
+                break;
+            }
+
+            int end = EndOfLine(rest, style, width);
+            lines.Add(rest[..end].TrimEnd(' '));
+            rest = rest[end..].TrimStart(' ');
+        }
+
+        return lines.ToImmutable();
+    }
+
+    private static int EndOfLine(string rest, TextStyle style, double width)
+    {
+        int fits = Math.Max(1, TextMeasure.LongestPrefix(rest, width, style));
+        if (fits >= rest.Length || rest[fits] == ' ')
+            return fits;
+        int space = rest.LastIndexOf(' ', fits - 1);
+        if (space > 0)
+            return space;
+        int joint = rest.LastIndexOfAny(['-', '/', '–', '·'], fits - 1);
+        return joint > 0 ? joint + 1 : fits;
+    }
+}
