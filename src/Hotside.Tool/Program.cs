@@ -1,1 +1,19 @@
-Console.WriteLine("hotside");
+using System.CommandLine;
+using Hotside.Tool;
+using Hotside.Tool.Commands;
+
+var root = new RootCommand("""
+    Hotside reads the wiring of a vehicle before and after an alteration, checks it, says on which side
+    each load is switched, and draws the pair with the changed conductors marked.
+
+    Start with:  hotside new my-van   then   hotside check my-van.yaml   and   hotside draw my-van.yaml -o my-van.svg
+    """)
+{
+    NewCommand.Make(),
+    CheckCommand.Make(),
+    DrawCommand.Make(),
+    StudyCommand.Make(),
+    KindsCommand.Make(),
+};
+
+return Runner.Run(root, args, Console.Out, Console.Error);

@@ -1,4 +1,126 @@
+using System.Collections.Immutable;
+using Hotside.Alterations;
+using Hotside.Diagnostics;
+using Hotside.Drawings.Plans;
+using Hotside.Drawings.Sheets;
+using Hotside.Reading;
+using Hotside.Studies;
+using Hotside.Symbols;
+using Hotside.Symbols.Texts;
+using Hotside.Wording;
+
 namespace Hotside;
 
-/// <summary>x</summary>
-public sealed class Job { }
+/// <summary>
+/// A job: one vehicle's circuit before and after an alteration. The front door: it reads, checks, studies and draws. Immutable; safe to share between threads.
+/// </summary>
+public sealed class Job
+{
+    private readonly Lazy<Study> study;
+    private readonly ImmutableDictionary<string, SourceSpan> places;
+    private readonly ImmutableArray<Diagnostic> reading;
+
+    private Job(string title, ImmutableArray<KeyValuePair<string, string>> titleBlock, Alteration alteration, ImmutableDictionary<string, SourceSpan> places, ImmutableArray<Diagnostic> reading)
+    {
+        Title = title;
+        TitleBlock = titleBlock;
+        Alteration = alteration;
+        this.places = places;
+        this.reading = reading;
+        study = new(() => Study.Of(alteration));
+    }
+
+    /// <summary>What the job is called.</summary>
+    public string Title { get; }
+
+    /// <summary>The fields of the title block (ISO 7200) in the order of the file.</summary>
+    public ImmutableArray<KeyValuePair<string, string>> TitleBlock { get; }
+
+    /// <summary>Both circuits and what changes between them.</summary>
+    public Alteration Alteration { get; }
+
+    /// <summary>On which side each load is switched, before and after; made when first asked for.</summary>
+    public Study Study => study.Value;
+
+    /// <summary>All that is wrong or doubtful about the file and about the circuits, with places where there is a file; by place, then code.</summary>
+    public ImmutableArray<Diagnostic> Findings =>
+    [
+        .. reading.Concat(Study.Findings.Select(Placed))
+            .OrderBy(d => d.Span is null ? 1 : 0).ThenBy(d => d.Span?.File, StringComparer.Ordinal).ThenBy(d => d.Span?.Line).ThenBy(d => d.Span?.Column).ThenBy(d => d.Code, StringComparer.Ordinal),
+    ];
+
+    /// <summary>Reads a job file and the files it includes, which lie in its folder or below.</summary>
+    /// <param name="path">The file.</param>
+    /// <param name="options">How it is read.</param>
+    /// <returns>The job or what is wrong with the file; nothing that the file says throws.</returns>
+    /// <exception cref="IOException">The file cannot be read.</exception>
+    /// <exception cref="UnauthorizedAccessException">The file may not be read.</exception>
+    public static ReadResult ReadFile(string path, JobOptions? options = null)
+    {
+        ArgumentException.ThrowIfNullOrWhiteSpace(path);
+        string folder = Path.GetDirectoryName(Path.GetFullPath(path))!;
+        return Read(File.ReadAllText(path), path, options, name => Path.Combine(folder, name) is var file && File.Exists(file) ? File.ReadAllText(file) : null);
+    }
+
+    /// <summary>Reads a job from a text; it includes no other files.</summary>
+    /// <param name="text">The text of a job file.</param>
+    /// <param name="options">How it is read.</param>
+    /// <returns>The job or what is wrong with the text; nothing that it says throws.</returns>
+    public static ReadResult Read(string text, JobOptions? options = null)
+    {
+        ArgumentNullException.ThrowIfNull(text);
+        return Read(text, "(text)", options, _ => null);
+    }
+
+    /// <summary>A job made in code.</summary>
+    /// <param name="alteration">Both circuits and what changes.</param>
+    /// <param name="title">What it is called; the alteration's title when left out.</param>
+    public static Job From(Alteration alteration, string? title = null)
+    {
+        ArgumentNullException.ThrowIfNull(alteration);
+        return new(title ?? alteration.Title, [], alteration, ImmutableDictionary<string, SourceSpan>.Empty, []);
+    }
+
+    /// <summary>Draws the job on the smallest sheet that holds it at full size.</summary>
+    /// <param name="view">Which circuit is shown. A job that alters nothing is drawn once, whatever the view.</param>
+    /// <param name="options">Colours and words.</param>
+    /// <param name="cancel">Stops the work.</param>
+    /// <returns>The picture, to be written by one of the outputs.</returns>
+    /// <exception cref="OperationCanceledException"><paramref name="cancel"/> was called for.</exception>
+    public Drawing Draw(View view = View.Pair, DrawingOptions? options = null, CancellationToken cancel = default)
+    {
+        options ??= new();
+        var words = Vocabulary.Of(options.Words);
+        var plan = DrawingPlan.Of(Alteration, Study, Lettering.Normal);
+        SeenIn[] views = view switch
+        {
+            View.Before => [SeenIn.Before],
+            View.After => [SeenIn.After],
+            View.Pair when ReferenceEquals(Alteration.Before, Alteration.After) => [SeenIn.After],
+            View.Pair => [SeenIn.Before, SeenIn.After],
+            _ => throw new ArgumentOutOfRangeException(nameof(view), view, "There is no such view."),
+        };
+        return new(SheetPlan.Of(plan, views, Fields(), words, cancel), view, options.Theme);
+    }
+
+    private static ReadResult Read(string text, string file, JobOptions? options, Func<string, string?> include)
+    {
+        var reading = JobReader.Read(file, text, (options ?? new()).Kinds, include);
+        var job = reading.Alteration is { } alteration && reading.Diagnostics.All(d => d.Severity < Severity.Error || d.Code.StartsWith("HS2", StringComparison.Ordinal))
+            ? new Job(reading.Title, reading.TitleBlock, alteration, reading.Places, reading.Diagnostics) : null;
+        return new(job, reading.Diagnostics, reading.Sources);
+    }
+
+    // The culprit's place in the file.
+    private Diagnostic Placed(Diagnostic diagnostic) =>
+        diagnostic.Span is null && diagnostic.Items.Select(i => places.GetValueOrDefault(i)).FirstOrDefault(p => p is not null) is { } place ? diagnostic with { Span = place } : diagnostic;
+
+    private Dictionary<string, string> Fields()
+    {
+        var fields = TitleBlock.ToDictionary(f => f.Key, f => f.Value, StringComparer.Ordinal);
+        fields.TryAdd("title", Title);
+        fields.TryAdd("supplementary title", Alteration.Title);
+        fields.TryAdd("document type", "Circuit diagram");
+        return fields;
+    }
+}

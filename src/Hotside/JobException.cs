@@ -3,7 +3,7 @@ using Hotside.Diagnostics;
 
 namespace Hotside;
 
-/// <summary>A job file could not be read; thrown by <see cref="ReadResult"/> only. The message holds every diagnostic.</summary>
+/// <summary>A job file could not be read; thrown by <see cref="ReadResult.OrThrow"/> only. The message holds every diagnostic.</summary>
 public sealed class JobException : Exception
 {
     internal JobException(ImmutableArray<Diagnostic> diagnostics) : base(string.Join('\n', diagnostics)) => Diagnostics = diagnostics;

@@ -7,7 +7,7 @@ namespace Hotside.Drawings.Marks;
 internal static class ChassisSign
 {
     /// <summary>The sign with the wire's end in the middle of its bar.</summary>
-    public static ImmutableArray<Shape> At(double x, double y, PartState state = PartState.Kept)
+    public static ImmutableArray<Shape> At(double x, double y, PartStyle state = PartStyle.Kept)
     {
         var shapes = ImmutableArray.CreateBuilder<Shape>();
         shapes.Add(Shape.Line(Pen.Heavy, x - 10, y, x + 10, y));

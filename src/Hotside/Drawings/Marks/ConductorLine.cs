@@ -9,16 +9,16 @@ internal static class ConductorLine
     private static readonly Dash OutDash = new(9, 5), LayDash = new(2, 4), CoreDash = new(7, 5);
 
     /// <summary>The colour of a state.</summary>
-    public static ColourRole ColourOf(ConductorState state) => state switch
+    public static ColourRole ColourOf(LineStyle state) => state switch
     {
-        ConductorState.TakenOut => ColourRole.Out,
-        ConductorState.New or ConductorState.Renewed => ColourRole.New,
-        ConductorState.Moved or ConductorState.WhereItLay => ColourRole.Moved,
+        LineStyle.TakenOut => ColourRole.Out,
+        LineStyle.New or LineStyle.Renewed => ColourRole.New,
+        LineStyle.Moved or LineStyle.WhereItLay => ColourRole.Moved,
         _ => ColourRole.Wire,
     };
 
     /// <summary>The shapes of a line; every dash pattern is fitted to each straight run, so that it begins and ends with ink at pins, rails and corners.</summary>
-    public static ImmutableArray<Shape> Of(IReadOnlyList<Point> corners, ConductorState state)
+    public static ImmutableArray<Shape> Of(IReadOnlyList<Point> corners, LineStyle state)
     {
         ColourRole colour = ColourOf(state);
         ImmutableArray<Point> points = WithoutRepeats(corners);
@@ -26,11 +26,11 @@ internal static class ConductorLine
             return [];
         return state switch
         {
-            ConductorState.TakenOut => Dashed(points, new(StrokeRank.Heavy, colour, OutDash)),
-            ConductorState.WhereItLay => Dashed(points, new(StrokeRank.Heavy, colour, LayDash)),
-            ConductorState.New => [Whole(points, new(StrokeRank.Change, colour)), Whole(points, new(StrokeRank.Medium, ColourRole.Paper))],
-            ConductorState.Renewed => [Whole(points, new(StrokeRank.Change, colour)), .. Runs(points, new(StrokeRank.Medium, ColourRole.Paper, CoreDash))],
-            ConductorState.Moved => [Whole(points, new(StrokeRank.Change, colour))],
+            LineStyle.TakenOut => Dashed(points, new(StrokeRank.Heavy, colour, OutDash)),
+            LineStyle.WhereItLay => Dashed(points, new(StrokeRank.Heavy, colour, LayDash)),
+            LineStyle.New => [Whole(points, new(StrokeRank.Change, colour)), Whole(points, new(StrokeRank.Medium, ColourRole.Paper))],
+            LineStyle.Renewed => [Whole(points, new(StrokeRank.Change, colour)), .. Runs(points, new(StrokeRank.Medium, ColourRole.Paper, CoreDash))],
+            LineStyle.Moved => [Whole(points, new(StrokeRank.Change, colour))],
             _ => [Whole(points, new(StrokeRank.Medium, colour))],
         };
     }

@@ -7,31 +7,31 @@ namespace Hotside.Drawings.Marks;
 internal static class PartLook
 {
     /// <summary>The colour of a state.</summary>
-    public static ColourRole ColourOf(PartState state) => state switch
+    public static ColourRole ColourOf(PartStyle state) => state switch
     {
-        PartState.TakenOut => ColourRole.Out,
-        PartState.New or PartState.ToBeReplaced => ColourRole.New,
-        PartState.Moved => ColourRole.Moved,
+        PartStyle.TakenOut => ColourRole.Out,
+        PartStyle.New or PartStyle.ToBeReplaced => ColourRole.New,
+        PartStyle.Moved => ColourRole.Moved,
         _ => ColourRole.Ink,
     };
 
     /// <summary>The shapes with the part's colour for <see cref="ColourRole.PartInk"/>, heavier where it is new, dashed where it goes.</summary>
-    public static ImmutableArray<Shape> Apply(IEnumerable<Shape> shapes, PartState state) => [.. shapes.Select(s => Apply(s, state))];
+    public static ImmutableArray<Shape> Apply(IEnumerable<Shape> shapes, PartStyle state) => [.. shapes.Select(s => Apply(s, state))];
 
-    private static Shape Apply(Shape shape, PartState state)
+    private static Shape Apply(Shape shape, PartStyle state)
     {
         ColourRole fill = shape.Fill == ColourRole.PartInk ? ColourOf(state) : shape.Fill;
         Pen? pen = shape.Pen is { Colour: ColourRole.PartInk } own ? Dressed(own, state) : shape.Pen;
         return shape is TextShape text ? text with { Colour = fill, Fill = fill } : shape with { Pen = pen, Fill = fill };
     }
 
-    private static Pen Dressed(Pen pen, PartState state)
+    private static Pen Dressed(Pen pen, PartStyle state)
     {
         Pen coloured = pen with { Colour = ColourOf(state) };
         return state switch
         {
-            PartState.New or PartState.Moved when pen.Rank == StrokeRank.Medium => coloured with { Rank = StrokeRank.Heavy },
-            PartState.TakenOut or PartState.ToBeReplaced when pen.Dash.IsSolid && pen.Rank <= StrokeRank.Medium => coloured with { Dash = Dash.Going },
+            PartStyle.New or PartStyle.Moved when pen.Rank == StrokeRank.Medium => coloured with { Rank = StrokeRank.Heavy },
+            PartStyle.TakenOut or PartStyle.ToBeReplaced when pen.Dash.IsSolid && pen.Rank <= StrokeRank.Medium => coloured with { Dash = Dash.Going },
             _ => coloured,
         };
     }

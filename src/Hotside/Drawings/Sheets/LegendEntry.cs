@@ -13,7 +13,7 @@ internal sealed record LegendEntry(Piece Sample, string Text)
     public const double SampleWidth = 42;
 
     /// <summary>The line of a conductor.</summary>
-    public static LegendEntry Of(ConductorState state, string text) => new(Line(state, SampleWidth), text);
+    public static LegendEntry Of(LineStyle state, string text) => new(Line(state, SampleWidth), text);
 
     /// <summary>The triangle of a change.</summary>
     public static LegendEntry OfTriangle(string text, Lettering lettering)
@@ -40,7 +40,7 @@ internal sealed record LegendEntry(Piece Sample, string Text)
     public static LegendEntry OfJoint(string text)
     {
         Pen pen = new(StrokeRank.Medium, ColourRole.Wire);
-        return new(new(30, 14, [Shape.Line(pen, 0, 5, 30, 5), Shape.Line(pen, 15, 5, 15, 14), Joint.At(15, 5)]), text);
+        return new(new(30, 14, [Shape.Line(pen, 0, 5, 30, 5), Shape.Line(pen, 15, 5, 15, 14), JointDot.At(15, 5)]), text);
     }
 
     /// <summary>The flag of a wire that goes on elsewhere.</summary>
@@ -61,5 +61,5 @@ internal sealed record LegendEntry(Piece Sample, string Text)
     }
 
     /// <summary>A sample of a conductor's line.</summary>
-    public static Piece Line(ConductorState state, double width) => new(width, 4, ConductorLine.Of([(0, 2), (width, 2)], state));
+    public static Piece Line(LineStyle state, double width) => new(width, 4, ConductorLine.Of([(0, 2), (width, 2)], state));
 }

@@ -6,4 +6,4 @@ namespace Hotside.Drawings.Sheets;
 /// <param name="Number">The change's number and colour.</param>
 /// <param name="Line">The line that the change is drawn with.</param>
 /// <param name="Text">What to do, as an order.</param>
-internal sealed record ListLine(ChangeNumber Number, ConductorState Line, string Text);
+internal sealed record ListLine(ChangeNumber Number, LineStyle Line, string Text);

@@ -5,7 +5,7 @@ using Hotside.Symbols.Texts;
 namespace Hotside.Drawings.Sheets;
 
 /// <summary>Lines of caution with a bar beside them, in columns if they need it, each broken but never shortened.</summary>
-internal static class Cautions
+internal static class CautionBlock
 {
     private const double Indent = 10, Between = 24;
 

@@ -1,7 +1,7 @@
 namespace Hotside.Drawings.Marks;
 
 /// <summary>What happens to a part, as far as its symbol shows it.</summary>
-internal enum PartState
+internal enum PartStyle
 {
     /// <summary>It stays: ink.</summary>
     Kept,

@@ -3,7 +3,7 @@ using Hotside.Symbols.Shapes;
 namespace Hotside.Drawings.Marks;
 
 /// <summary>The dot where three lines meet.</summary>
-internal static class Joint
+internal static class JointDot
 {
     /// <summary>Radius in units.</summary>
     public const double Radius = 3.4;

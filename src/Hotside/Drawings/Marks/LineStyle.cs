@@ -1,7 +1,7 @@
 namespace Hotside.Drawings.Marks;
 
 /// <summary>What happens to a conductor; each has a line of its own.</summary>
-internal enum ConductorState
+internal enum LineStyle
 {
     /// <summary>Left as is: medium, solid.</summary>
     Kept,

@@ -1,0 +1,28 @@
+using System.CommandLine;
+using Hotside.Diagnostics;
+
+namespace Hotside.Tool.Commands;
+
+/// <summary>The job file that most commands begin with, and what they do when it cannot be read.</summary>
+internal static class JobArgument
+{
+    public static Argument<string> Make() => new("JOB") { Description = "The job file, such as gallery/horn/job.yaml." };
+
+    /// <summary>Reads the file; prints what is wrong with it. <see langword="null"/> when nothing can be made of it.</summary>
+    public static Job? Read(string path, TextWriter error, Severity leastShown = Severity.Warning)
+    {
+        ReadResult result;
+        try
+        {
+            result = Job.ReadFile(path);
+        }
+        catch (Exception e) when (e is IOException or UnauthorizedAccessException)
+        {
+            error.WriteLine($"hotside: {path} cannot be read: {e.Message}");
+            return null;
+        }
+        var shown = (result.Job?.Findings ?? result.Diagnostics).Where(d => d.Severity >= leastShown);
+        foreach (var diagnostic in shown) error.WriteLine(result.Print(diagnostic));
+        return result.Job;
+    }
+}

@@ -1,0 +1,23 @@
+using Hotside.Drawings;
+
+namespace Hotside;
+
+/// <summary>A finished picture, to be written by one of the outputs. Immutable; safe to share between threads.</summary>
+public sealed class Drawing
+{
+    internal Drawing(Scene scene, View view, Theme theme) => (Scene, View, Theme) = (scene, view, theme);
+
+    /// <summary>What it shows.</summary>
+    public View View { get; }
+
+    /// <summary>Its width on paper in millimetres.</summary>
+    public double WidthInMillimetres => Scene.Width / 4;
+
+    /// <summary>Its height on paper in millimetres.</summary>
+    public double HeightInMillimetres => Scene.Height / 4;
+
+    /// <summary>Its colours.</summary>
+    internal Theme Theme { get; }
+
+    internal Scene Scene { get; }
+}

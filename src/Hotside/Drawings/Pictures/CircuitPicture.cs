@@ -1,0 +1,205 @@
+using System.Collections.Immutable;
+using Hotside.Circuits;
+using Hotside.Drawings.Marks;
+using Hotside.Drawings.Plans;
+using Hotside.Layouts;
+using Hotside.Symbols;
+using Hotside.Symbols.Shapes;
+using Hotside.Wording;
+using Look = Hotside.Drawings.Marks.LineStyle;
+using Side = Hotside.Layouts.Side;
+
+namespace Hotside.Drawings.Pictures;
+
+/// <summary>One circuit, before or after, drawn at a place on the sheet.</summary>
+internal sealed class CircuitPicture
+{
+    private const double M = Symbol.Module;
+
+    private readonly DrawingPlan plan;
+    private readonly Layout layout;
+    private readonly SeenIn view;
+    private readonly double x, y;
+    private readonly string prefix;
+    private readonly Circuit circuit;
+    private readonly Dictionary<string, PlannedPart> parts;
+    private readonly Dictionary<string, PlannedLine> lines;
+
+    private CircuitPicture(DrawingPlan plan, Layout layout, SeenIn view, double x, double y)
+    {
+        (this.plan, this.layout, this.view, this.x, this.y) = (plan, layout, view, x, y);
+        prefix = view == SeenIn.Before ? "b-" : "a-";
+        circuit = view == SeenIn.Before ? plan.Alteration.Before : plan.Alteration.After;
+        parts = plan.Parts.ToDictionary(p => p.Box, StringComparer.Ordinal);
+        lines = plan.Lines.ToDictionary(l => l.Line, StringComparer.Ordinal);
+    }
+
+    /// <summary>The groups of a view, the layout's origin at a place in units.</summary>
+    public static IEnumerable<SceneGroup> Of(DrawingPlan plan, Layout layout, SeenIn view, double x, double y)
+    {
+        var picture = new CircuitPicture(plan, layout, view, x, y);
+        return [.. picture.Rails(), .. picture.Wires(), .. picture.Parts(), .. picture.Dots(), .. picture.Marks()];
+    }
+
+    private IEnumerable<SceneGroup> Rails()
+    {
+        foreach (var rail in layout.Rails.Where(r => (r.Seen & view) != 0))
+        {
+            string? id = rail.Box ?? plan.FeedRail;
+            var planned = id is null ? null : plan.Parts.FirstOrDefault(p => p.Box == id);
+            if (planned?.In(view) is not { } part) continue;
+            double railY = y + (rail.Y * M), first = x + ((rail.X1 + 1) * M), last = x + ((rail.X2 - 1) * M);
+            var number = plan.Alteration.NumbersOf(planned.PartId) is { IsEmpty: false } numbers ? new ChangeNumber(string.Join(",", numbers.Select(Numbers.Whole)), PartLook.ColourOf(part.Look)) : null;
+            var label = Rail.Label(part.Part.Title, rail.Box is null ? Potential() : "", number, plan.Lettering);
+            yield return Group(Layer.Boxes, planned, [Rail.Line(first, last, railY), .. label.At(first - Rail.Overhang, railY - 7 - label.Height)]);
+        }
+        if (plan.Parts.FirstOrDefault(p => p.Role == PlannedRole.ReturnRail && p.In(view) is not null) is { } bus)
+        {
+            double[] ends = [.. Ends(EndKind.Chassis).Select(e => x + (e.X * M))];
+            double busY = y + (layout.ChassisY * M);
+            if (ends.Length > 0)
+                yield return Group(Layer.Boxes, bus, [Rail.Line(ends.Min(), ends.Max(), busY), .. Rail.Label(bus.In(view)!.Part.Title, "return", null, plan.Lettering).At(ends.Min() - Rail.Overhang, busY + 6)]);
+        }
+    }
+
+    private string Potential() => circuit.Sources.FirstOrDefault(s => s.Element.When is null) is { } source ? SheetText.Potential(source) : "";
+
+    private IEnumerable<(int X, int Y, LineView View)> Ends(EndKind kind) =>
+        from pair in plan.Input.Wires.Zip(layout.Wires)
+        let line = lines[pair.First.Id].In(view)
+        where line is not null
+        from end in new[] { (pair.First.From, Point: pair.Second.Points[0]), (pair.First.To, Point: pair.Second.Points[^1]) }
+        where end.Item1.Kind == kind
+        select (end.Point.X, end.Point.Y, line);
+
+    private IEnumerable<SceneGroup> Wires()
+    {
+        foreach (var (wire, placed) in plan.Input.Wires.Zip(layout.Wires))
+        {
+            var line = lines[wire.Id];
+            if (line.In(view) is not { } shown) continue;
+            Point[] corners = [.. placed.Points.Select(p => new Point(x + (p.X * M), y + (p.Y * M)))];
+            yield return new(Layer.Wires, ConductorLine.Of(corners, shown.State))
+            {
+                Id = line.Conductor is null ? prefix + "lead-" + line.Line : prefix + "wire-" + line.Conductor,
+                Classes = ["wire", ClassOf(shown.State)],
+                Data = Data(line.Conductor, shown.Number, ClassOf(shown.State)),
+                Title = shown.Title,
+            };
+        }
+    }
+
+    private IEnumerable<SceneGroup> Parts()
+    {
+        foreach (var (box, placed) in plan.Input.Boxes.Zip(layout.Boxes))
+        {
+            string name = box.Id.EndsWith(BoxPlanner.Replacement, StringComparison.Ordinal) ? box.Id[..^BoxPlanner.Replacement.Length] : box.Id;
+            if ((box.Seen & view) == 0 || parts[name] is not { } planned || planned.In(view) is not { } part || planned.Role is PlannedRole.Rail or PlannedRole.FeedRail) continue;
+            yield return Group(Layer.Parts, planned, planned.Role == PlannedRole.Symbol ? SymbolShapes(box, placed, part) : NodeShapes(planned, placed, part));
+        }
+        if (plan.Parts.All(p => p.Role != PlannedRole.ReturnRail || p.In(view) is null))
+            foreach (var end in Ends(EndKind.Chassis))
+                yield return new(Layer.Parts, ChassisSign.At(x + (end.X * M), y + (end.Y * M), end.View.State is Look.New ? PartStyle.New : end.View.State is Look.TakenOut ? PartStyle.TakenOut : PartStyle.Kept))
+                {
+                    Classes = ["part", "chassis"],
+                };
+    }
+
+    private ImmutableArray<Shape> SymbolShapes(LayoutBox box, PlacedBox placed, PartView part)
+    {
+        var symbol = placed.Turned ? part.Symbol.TurnedOver() : part.Symbol;
+        if (placed.Mirrored) symbol = symbol.Mirrored();
+        double left = x + (placed.X * M), top = y + (placed.Y * M);
+        var text = placed.TextOnLeft ? part.TextLeft : part.Text;
+        double textX = x + (placed.TextX * M) + (placed.TextOnLeft ? (box.TextWidth * M) - text.Width : 0);
+        var shapes = ImmutableArray.CreateBuilder<Shape>();
+        shapes.AddRange(PartLook.Apply(symbol.At(left, top), part.Look));
+        if (part.IsReversed) shapes.AddRange(ReversalArrows.Of(ColourRole.Moved).At(left - 2, top + (symbol.Height * M / 2) - 12));
+        shapes.AddRange(text.At(textX, y + (placed.TextY * M)));
+        return shapes.ToImmutable();
+    }
+
+    private ImmutableArray<Shape> NodeShapes(PlannedPart planned, PlacedBox placed, PartView part)
+    {
+        double atX = x + (placed.X * M), atY = y + (placed.Y * M);
+        var colour = PartLook.ColourOf(part.Look) is ColourRole.Ink ? ColourRole.Wire : PartLook.ColourOf(part.Look);
+        Shape sign = planned.Role == PlannedRole.Stud
+            ? new CircleShape((atX, atY), 3, new(StrokeRank.Medium, ColourRole.Ink), ColourRole.Paper)
+            : JointDot.At(atX, atY, colour);
+        return [sign, .. part.Text.At(x + (placed.TextX * M), y + (placed.TextY * M))];
+    }
+
+    private IEnumerable<SceneGroup> Dots()
+    {
+        foreach (var dot in layout.Dots.Where(d => (d.Seen & view) != 0))
+            yield return new(Layer.Dots, [JointDot.At(x + (dot.X * M), y + (dot.Y * M), ColourAt(dot.X, dot.Y))]) { Classes = ["dot"] };
+        // A rail shows each of its taps.
+        foreach (var rail in layout.Rails.Where(r => (r.Seen & view) != 0))
+            foreach (var tap in Taps(rail).Distinct())
+                yield return new(Layer.Dots, [JointDot.At(x + (tap * M), y + (rail.Y * M), ColourRole.Ink)]) { Classes = ["dot"] };
+    }
+
+    private IEnumerable<int> Taps(PlacedRail rail) =>
+        from pair in plan.Input.Wires.Zip(layout.Wires)
+        where lines[pair.First.Id].In(view) is not null
+        where rail.Box is null ? pair.First.From.Kind == EndKind.Feed || pair.First.To.Kind == EndKind.Feed : pair.First.From.Box == rail.Box || pair.First.To.Box == rail.Box
+        // Where the line leaves the rail: the last of its points at the rail's height, walked from the rail.
+        let points = (rail.Box is null ? pair.First.From.Kind == EndKind.Feed : pair.First.From.Box == rail.Box) ? pair.Second.Points : pair.Second.Points.Reverse().ToImmutableArray()
+        select points.TakeWhile(p => p.Y == rail.Y).Select(p => p.X).DefaultIfEmpty(points[0].X).Last();
+
+    // A joint of new wires only is new; any other has the colour of wires.
+    private ColourRole ColourAt(int dotX, int dotY)
+    {
+        var through = plan.Input.Wires.Zip(layout.Wires).Where(p => Passes(p.Second, dotX, dotY)).Select(p => lines[p.First.Id].In(view)).OfType<LineView>().Select(v => ConductorLine.ColourOf(v.State)).Distinct().ToArray();
+        return through.Length == 1 ? through[0] : through.Contains(ColourRole.Wire) ? ColourRole.Wire : ColourRole.Ink;
+    }
+
+    private static bool Passes(PlacedWire wire, int dotX, int dotY) =>
+        wire.Points.Zip(wire.Points.Skip(1)).Any(s => Math.Min(s.First.X, s.Second.X) <= dotX && dotX <= Math.Max(s.First.X, s.Second.X)
+            && Math.Min(s.First.Y, s.Second.Y) <= dotY && dotY <= Math.Max(s.First.Y, s.Second.Y));
+
+    private IEnumerable<SceneGroup> Marks()
+    {
+        foreach (var label in layout.Labels)
+        {
+            var line = lines[label.Wire];
+            if (line.In(view) is not { } shown) continue;
+            var side = !label.OnVertical ? LabelSide.Along : label.Side == Side.Left ? LabelSide.Left : LabelSide.Right;
+            var piece = WireLabel.Of(shown.Label, shown.Number, side, plan.Lettering);
+            if (piece.Width == 0) continue;
+            // Both views have one room for the label: it stands in it next to the line.
+            double freeX = (label.Width * M) - piece.Width, freeY = (label.Height * M) - piece.Height;
+            double atX = (label.X * M) + (side == LabelSide.Left ? freeX : side == LabelSide.Along ? freeX / 2 : 0);
+            double atY = (label.Y * M) + (side == LabelSide.Along ? (label.Side == Side.Top ? freeY : 0) : freeY / 2);
+            yield return new(Layer.Marks, piece.At(x + atX, y + atY)) { Classes = ["label", ClassOf(shown.State)], Data = Data(line.Conductor, shown.Number, ClassOf(shown.State)) };
+        }
+    }
+
+    private SceneGroup Group(Layer layer, PlannedPart planned, ImmutableArray<Shape> shapes)
+    {
+        var part = planned.In(view)!;
+        string change = part.Look.ToString().ToLowerInvariant();
+        if (planned.PartId.Length == 0) return new(layer, shapes) { Classes = ["part", "free"] };
+        var numbers = plan.Alteration.NumbersOf(planned.PartId);
+        return new(layer, shapes)
+        {
+            Id = prefix + "part-" + planned.Box,
+            Classes = ["part", change],
+            Data = [("ref", planned.PartId), ("kind", part.Part.Kind.Id), ("change", change), .. numbers.IsEmpty ? Array.Empty<(string, string)>() : [("number", string.Join(",", numbers.Select(Numbers.Whole)))]],
+            Title = string.Join(", ", new[] { planned.PartId, part.Part.Title, string.Join(", ", part.Part.Ratings.Select(QuantityWords.Of)) }.Where(t => t.Length > 0)),
+        };
+    }
+
+    private static string ClassOf(Look state) => state switch
+    {
+        Look.TakenOut => "out",
+        Look.New => "new",
+        Look.Moved => "moved",
+        Look.Renewed => "renewed",
+        Look.WhereItLay => "old-lie",
+        _ => "kept",
+    };
+
+    private static ImmutableArray<(string, string)> Data(string? conductor, ChangeNumber? number, string change) =>
+        conductor is null ? [] : [("ref", conductor), ("change", change), .. number is null ? Array.Empty<(string, string)>() : [("number", number.Text)]];
+}

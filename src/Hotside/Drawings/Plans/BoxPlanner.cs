@@ -1,0 +1,69 @@
+using System.Collections.Immutable;
+using Hotside.Layouts;
+using Hotside.Symbols;
+
+namespace Hotside.Drawings.Plans;
+
+/// <summary>Turns planned parts into the boxes of the layout. A part that is replaced by one of the same size keeps its box.</summary>
+internal static class BoxPlanner
+{
+    /// <summary>Ends the name of the box in which a replacement of another size stands.</summary>
+    public const string Replacement = " (new)";
+
+    public static IEnumerable<LayoutBox> Boxes(IReadOnlyList<PlannedPart> parts) => parts.SelectMany(Boxes);
+
+    /// <summary>Whether both views can share one box.</summary>
+    public static bool Share(PlannedPart part) =>
+        part.Before is null || part.After is null || (part.Before.Symbol.Width == part.After.Symbol.Width && part.Before.Symbol.Height == part.After.Symbol.Height);
+
+    private static IEnumerable<LayoutBox> Boxes(PlannedPart part)
+    {
+        if (part.Role is PlannedRole.FeedRail or PlannedRole.ReturnRail) yield break;
+        if (Share(part)) yield return Box(part, part.Box, part.Before, part.After);
+        else
+        {
+            yield return Box(part, part.Box, part.Before, null);
+            yield return Box(part, part.Box + Replacement, null, part.After) with { ReplacedIn = part.Box };
+        }
+    }
+
+    private static LayoutBox Box(PlannedPart part, string id, PartView? before, PartView? after)
+    {
+        var seen = (before is null ? 0 : SeenIn.Before) | (after is null ? 0 : SeenIn.After);
+        var any = (after ?? before)!;
+        double module = Symbol.Module;
+        bool metal = part.Role == PlannedRole.Symbol && PlannedRoles.IsMetal(any.Part);
+        return new(id, seen, any.Symbol.Width, any.Symbol.Height, metal ? MetalPins(any.Symbol) : Pins(part.Role, before, after))
+        {
+            Shape = any.Part.Kind.Id,
+            TextWidth = new[] { before, after }.OfType<PartView>().Max(v => Math.Max(v.Text.Width, v.TextLeft.Width)) / module,
+            TextHeight = new[] { before, after }.OfType<PartView>().Max(v => v.Text.Height) / module,
+            IsJoint = part.Role is PlannedRole.Splice or PlannedRole.Stud,
+            IsRail = part.Role == PlannedRole.Rail,
+            MayTurnOver = MayTurnOver(any),
+        };
+    }
+
+    // A symbol with just one pin above and one below may stand on its head, unless what is up tells polarity or direction.
+    private static bool MayTurnOver(PartView view) =>
+        view.Symbol.Pins is [{ Side: SymbolSide.Top }, { Side: SymbolSide.Bottom }] && view.Part.Kind.Elements.All(e => e is { IsSource: false, Directs: false });
+
+    private static ImmutableArray<LayoutPin> Pins(PlannedRole role, PartView? before, PartView? after)
+    {
+        if (role != PlannedRole.Symbol) return [new(CircuitEnds.Point, Side.Centre, 0, 0)];
+        return [.. new[] { before, after }.OfType<PartView>().SelectMany(v => v.Symbol.Pins)
+            .DistinctBy(p => (p.X, p.Y)).Select(p => new LayoutPin(p.Terminal == CircuitEnds.Point ? CircuitEnds.Point : CircuitEnds.PinName(p), SideOf(p.Side), p.X, p.Y))];
+    }
+
+    private static ImmutableArray<LayoutPin> MetalPins(Symbol symbol) =>
+        [new(CircuitEnds.Above, Side.Top, symbol.Width / 2, 0), new(CircuitEnds.Below, Side.Bottom, symbol.Width / 2, symbol.Height)];
+
+    private static Side SideOf(SymbolSide side) => side switch
+    {
+        SymbolSide.Top => Side.Top,
+        SymbolSide.Bottom => Side.Bottom,
+        SymbolSide.Left => Side.Left,
+        SymbolSide.Right => Side.Right,
+        _ => Side.Top,
+    };
+}

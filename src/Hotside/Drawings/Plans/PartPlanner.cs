@@ -1,0 +1,111 @@
+using Hotside.Alterations;
+using Hotside.Circuits;
+using Hotside.Drawings.Marks;
+using Hotside.Studies;
+using Hotside.Symbols;
+using Hotside.Symbols.Shapes;
+using Hotside.Symbols.Texts;
+using Hotside.Wording;
+using Change = Hotside.Alterations.PartState;
+using Look = Hotside.Drawings.Marks.PartStyle;
+
+namespace Hotside.Drawings.Plans;
+
+/// <summary>Plans the parts of both circuits: symbol, text block, look.</summary>
+internal sealed class PartPlanner(Alteration alteration, Study study, Lettering lettering, string? feedRail)
+{
+    public IEnumerable<PlannedPart> All()
+    {
+        var ids = alteration.Before.Parts.Concat(alteration.After.Parts).Select(p => p.Id).Distinct();
+        foreach (string id in ids)
+        {
+            Part? before = alteration.Before.FindPart(id), after = alteration.After.FindPart(id);
+            var any = (after ?? before)!;
+            // A box that only holds parts is told by its parts.
+            if (any.Kind.Terminals.IsEmpty && !any.Kind.TakesAnyTerminal) continue;
+            if (any.Kind.TakesAnyTerminal)
+                foreach (var flag in Flags(id, before, after)) yield return flag;
+            else yield return new(id, id, View(before, true), View(after, false)) { Role = RoleOf(any) };
+        }
+    }
+
+    private PlannedRole RoleOf(Part part) =>
+        part.Id == feedRail ? PlannedRole.FeedRail
+        : alteration.After.System.Return?.Part == part.Id || alteration.Before.System.Return?.Part == part.Id ? PlannedRole.ReturnRail
+        : PlannedRoles.Of(part);
+
+    private PartView? View(Part? part, bool isBefore)
+    {
+        if (part is null) return null;
+        var circuit = isBefore ? alteration.Before : alteration.After;
+        var change = alteration.StateOf(part.Id);
+        bool reversed = change is Change.Reversed or Change.ReplacedReversed && !isBefore;
+        var symbol = PlannedRoles.Of(part) == PlannedRole.Symbol ? SymbolOfPart.Of(part, circuit, reversed, lettering) : new("", 0, 0, [], []);
+        return new(part, symbol, Text(part, isBefore, false), Text(part, isBefore, true), LookOf(change, isBefore), change == Change.Reversed);
+    }
+
+    // What lies elsewhere is a flag at each of its terminals.
+    private IEnumerable<PlannedPart> Flags(string id, Part? before, Part? after)
+    {
+        var terminals = new[] { alteration.Before, alteration.After }.SelectMany(c => c.Conductors).SelectMany(c => c.Ends).Where(e => e.Part == id).Select(e => e.Terminal).Distinct();
+        foreach (string terminal in terminals)
+            yield return new(CircuitEnds.FlagBox(id, terminal), id, Flag(before, alteration.Before, terminal), Flag(after, alteration.After, terminal));
+    }
+
+    private PartView? Flag(Part? part, Circuit circuit, string terminal)
+    {
+        if (part is null || !circuit.ConductorsAt(End.At(part.Id, terminal)).Any()) return null;
+        var symbol = SymbolBook.Of("elsewhere", [SymbolTerminal.Of(CircuitEnds.Point, SymbolSide.Top)], new() { Lettering = lettering, Inside = $"{terminal} · {part.Title}" });
+        return new(part, symbol, Piece.Empty, Piece.Empty, Look.Kept, false);
+    }
+
+    private Piece Text(Part part, bool isBefore, bool left)
+    {
+        var caption = PartCaption.Of(part, isBefore, alteration, isBefore ? study.Before : study.After);
+        return new TextBlock
+        {
+            Reference = caption.Reference,
+            Number = NumberOf(part.Id),
+            Name = caption.Name,
+            Ratings = caption.Rating.Length > 0 ? [caption.Rating] : [],
+            StateWord = caption.State,
+            Verdict = caption.Verdicts.IsEmpty ? null : BadgeOf(caption.Verdicts[0].Side),
+            By = string.Join("; ", caption.Verdicts.Select((v, i) => i == 0 || v.Side == caption.Verdicts[0].Side ? v.By : $"{v.Text.ToLowerInvariant()} {v.By}").Where(b => b.Length > 0)),
+            RightAligned = left,
+            Lettering = lettering,
+        }.Measure();
+    }
+
+    private ChangeNumber? NumberOf(string id)
+    {
+        var numbers = alteration.NumbersOf(id);
+        return numbers.IsEmpty ? null : new(string.Join(",", numbers.Select(Numbers.Whole)), ColourOf(alteration.StateOf(id)));
+    }
+
+    private static ColourRole ColourOf(Change state) => state switch
+    {
+        Change.TakenOut => ColourRole.Out,
+        Change.Fitted or Change.Replaced or Change.ReplacedReversed => ColourRole.New,
+        Change.Reversed or Change.Remounted => ColourRole.Moved,
+        _ => ColourRole.Ink,
+    };
+
+    private static Look LookOf(Change state, bool isBefore) => state switch
+    {
+        Change.TakenOut => Look.TakenOut,
+        Change.Fitted => Look.New,
+        Change.Replaced or Change.ReplacedReversed => isBefore ? Look.ToBeReplaced : Look.New,
+        Change.Reversed or Change.Remounted => Look.Moved,
+        _ => Look.Kept,
+    };
+
+    private static Verdict BadgeOf(SwitchedSide side) => side switch
+    {
+        SwitchedSide.HotSwitched => Verdict.Hot,
+        SwitchedSide.GroundSwitched => Verdict.Ground,
+        SwitchedSide.BothSides => Verdict.Both,
+        SwitchedSide.Unswitched => Verdict.Unswitched,
+        SwitchedSide.InSeries => Verdict.InSeries,
+        _ => Verdict.Dead,
+    };
+}

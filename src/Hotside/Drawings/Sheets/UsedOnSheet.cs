@@ -1,0 +1,46 @@
+using System.Collections.Immutable;
+using Hotside.Drawings.Marks;
+using Hotside.Drawings.Plans;
+using Hotside.Symbols;
+using Hotside.Wording;
+
+namespace Hotside.Drawings.Sheets;
+
+/// <summary>The legend's entries: all that the shown views use, and nothing else.</summary>
+internal static class UsedOnSheet
+{
+    public static ImmutableArray<LegendEntry> Entries(DrawingPlan plan, IReadOnlyCollection<SeenIn> views)
+    {
+        var lines = views.SelectMany(v => plan.Lines.Select(l => l.In(v))).OfType<LineView>().ToArray();
+        var parts = views.SelectMany(v => plan.Parts.Select(p => p.In(v))).OfType<PartView>().ToArray();
+        var states = lines.Select(l => l.State).Concat(parts.Select(p => StateOf(p.Look))).ToHashSet();
+        var entries = ImmutableArray.CreateBuilder<LegendEntry>();
+        foreach (var (state, text) in new[]
+        {
+            (LineStyle.TakenOut, "take out"), (LineStyle.New, "run new, or fit"), (LineStyle.Moved, "move one end"),
+            (LineStyle.Renewed, "renew between the same ends"), (LineStyle.Kept, "leave as is"),
+        })
+            if (states.Contains(state)) entries.Add(LegendEntry.Of(state, text));
+        if (lines.Any(l => l.Number is not null) || plan.Alteration.Changes.Length > 0) entries.Add(LegendEntry.OfTriangle("line n of the change list", plan.Lettering));
+        if (lines.Select(l => l.Label).FirstOrDefault(l => l.Contains(' ', StringComparison.Ordinal)) is { } label)
+            entries.Add(LegendEntry.Written(label, SheetText.LabelMeaning(plan.Alteration), plan.Lettering));
+        var sides = views.SelectMany(v => (v == SeenIn.Before ? plan.Study.Before : plan.Study.After).Loads).Where(l => !l.Element.IsInternal).Select(l => l.Side).ToHashSet();
+        foreach (var (side, verdict, text) in new[]
+        {
+            (Studies.SwitchedSide.HotSwitched, Verdict.Hot, "switched on the hot side"), (Studies.SwitchedSide.GroundSwitched, Verdict.Ground, "on the ground side"),
+            (Studies.SwitchedSide.BothSides, Verdict.Both, "on both sides"), (Studies.SwitchedSide.InSeries, Verdict.InSeries, "fed through another load"), (Studies.SwitchedSide.Dead, Verdict.Dead, "never fed"),
+        })
+            if (sides.Contains(side)) entries.Add(LegendEntry.Of(verdict, text));
+        if (parts.Any(p => p.Part.Kind.TakesAnyTerminal)) entries.Add(LegendEntry.OfFlag("goes on elsewhere"));
+        if (parts.Any(p => p.IsReversed)) entries.Add(LegendEntry.OfReversal("leads swapped"));
+        return entries.ToImmutable();
+    }
+
+    private static LineStyle StateOf(PartStyle look) => look switch
+    {
+        PartStyle.TakenOut => LineStyle.TakenOut,
+        PartStyle.New or PartStyle.ToBeReplaced => LineStyle.New,
+        PartStyle.Moved => LineStyle.Moved,
+        _ => LineStyle.Kept,
+    };
+}
