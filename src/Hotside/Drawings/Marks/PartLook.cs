@@ -21,18 +21,21 @@ internal static class PartLook
     private static Shape Apply(Shape shape, PartState state)
     {
         ColourRole fill = shape.Fill == ColourRole.PartInk ? ColourOf(state) : shape.Fill;
-        Pen? pen = shape.Pen is { Colour: ColourRole.PartInk } own ? Dressed(own, state) : shape.Pen;
+        Pen? pen = shape.Pen is { Colour: ColourRole.PartInk } own ? Dressed(own, state, Length(shape)) : shape.Pen;
         return shape is TextShape text ? text with { Colour = fill, Fill = fill } : shape with { Pen = pen, Fill = fill };
     }
 
-    private static Pen Dressed(Pen pen, PartState state)
+    private static Pen Dressed(Pen pen, PartState state, double length)
     {
         Pen coloured = pen with { Colour = ColourOf(state) };
         return state switch
         {
             PartState.New or PartState.Moved when pen.Rank == StrokeRank.Medium => coloured with { Rank = StrokeRank.Heavy },
-            PartState.TakenOut or PartState.ToBeReplaced when pen.Dash.IsSolid && pen.Rank <= StrokeRank.Medium => coloured with { Dash = Dash.Going },
+            PartState.TakenOut or PartState.ToBeReplaced when pen.Dash.IsSolid && pen.Rank <= StrokeRank.Medium => coloured with { Dash = length > 0 ? Dash.Going.Fitted(length) : Dash.Going },
             _ => coloured,
         };
     }
+
+    // A straight line begins and ends with ink; what is bent or closed has the plain pattern.
+    private static double Length(Shape shape) => shape is PolylineShape { Closed: false, Points: [var from, var to] } ? from.To(to) : 0;
 }

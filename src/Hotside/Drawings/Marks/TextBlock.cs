@@ -63,7 +63,7 @@ internal sealed record TextBlock
         if (StateWord.Length > 0)
             rows.Text(TextMeasure.Shorten(StateWord, Lettering.SmallBold, MaxWidth), Lettering.SmallBold, Number?.Colour ?? ColourRole.Ink, null);
         if (Verdict is { } verdict && !MiniBadge)
-            rows.Gap(4 * f).Add(Badge.Of(verdict, Lettering)).Gap(1 * f);
+            rows.Gap(4 * f).Add(Badge.Of(verdict, Lettering));
         foreach (string line in TextLines.Break(By, Lettering.Small, MaxWidth, 2))
             rows.Text(line, Lettering.Small, ColourRole.Quiet, Whole(line, By));
         return rows.Done();

@@ -29,7 +29,7 @@ internal static class RelaySymbols
         SymbolTerminal? bypass = rest is null ? terminals.TakeNext() : null;
         if (contactIn is null || contactOut is null || (coilUp is null && coilDown is null))
             return null;
-        int coil = ContactAxis + Math.Max(6, options.Spread);
+        int coil = ContactAxis + Math.Max(LeastSpread(contactIn, contactOut, coilUp, coilDown, options), options.Spread);
         var s = new SymbolSketch(coil + ContactAxis, Height, options.Lettering);
         s.Enclosure(0, 0, coil + ContactAxis, Height);
         if (rest is null)
@@ -42,7 +42,7 @@ internal static class RelaySymbols
         Winding(s, coil, Middle);
         Leads(s, coil, fedInside, coilDown is null);
         s.Stud(contactIn, ContactAxis, 0, SymbolSide.Top);
-        s.Stud(contactOut, ContactAxis, Height, SymbolSide.Bottom);
+        s.Stud(contactOut, ContactAxis, Height, SymbolSide.Bottom, (rest ?? bypass) is not null && Wide(contactOut, options));
         s.Stud(coilUp, coil, 0, SymbolSide.Top, Wide(coilUp, options));
         s.Stud(coilDown, coil, Height, SymbolSide.Bottom, Wide(coilDown, options));
         return s.Done(name);
@@ -105,7 +105,7 @@ internal static class RelaySymbols
         s.Line(Pen.Medium, ContactAxis, Middle + 1.2, ContactAxis, Height);
         s.Path(Pen.Medium, (ContactAxis + 3, Height), (ContactAxis + 3, Middle + 1.2), (ContactAxis + 1.8, Middle + 1.2));
         s.Line(Pen.Heavy, ContactAxis, Middle - 1, ContactAxis + 2, Middle + 1.38);
-        s.Stud(rest, ContactAxis + 3, Height, SymbolSide.Bottom);
+        s.Stud(rest, ContactAxis + 3, Height, SymbolSide.Bottom, room: 2.1);
     }
 
     private static void Bypass(SymbolSketch s, SymbolTerminal bypass)
@@ -113,7 +113,15 @@ internal static class RelaySymbols
         s.Path(Pen.Medium, (ContactAxis, 2.4), (ContactAxis + 3, 2.4));
         s.Dot(ContactAxis, 2.4);
         Contact.Make(s, ContactAxis + 3, Middle, 1.6, 4);
-        s.Stud(bypass, ContactAxis + 3, Height, SymbolSide.Bottom);
+        s.Stud(bypass, ContactAxis + 3, Height, SymbolSide.Bottom, room: 2.1);
+    }
+
+    // The marks of contact and coil face each other where the coil's do not fit at its right.
+    private static int LeastSpread(SymbolTerminal contactIn, SymbolTerminal contactOut, SymbolTerminal? coilUp, SymbolTerminal? coilDown, SymbolOptions options)
+    {
+        double contact = Math.Max(Symbol.MarkWidth(contactIn, options), Symbol.MarkWidth(contactOut, options));
+        double coil = new[] { coilUp, coilDown }.Max(t => Wide(t, options) ? Symbol.MarkWidth(t!, options) : 0);
+        return Math.Max(6, (int)Math.Ceiling(contact + coil + 1.6));
     }
 
     private static bool Wide(SymbolTerminal? terminal, SymbolOptions options) => terminal is not null && Symbol.MarkWidth(terminal, options) > ContactAxis - 0.8;
