@@ -24,6 +24,16 @@ public sealed class RelaySymbolTests
     }
 
     [Fact]
+    public void No_mark_of_the_trade_is_shortened_in_large_lettering()
+    {
+        foreach (string name in (string[])["relay", "relay-change-over", "relay-coil-to-case", "alternator", "cut-out", "solenoid-two-windings"])
+        {
+            Symbol symbol = SymbolBook.Of(name, TerminalsOf(name), new() { Lettering = Hotside.Symbols.Texts.Lettering.Large });
+            Assert.DoesNotContain(symbol.Shapes.OfType<Hotside.Symbols.Shapes.TextShape>(), t => t.Text.EndsWith('…'));
+        }
+    }
+
+    [Fact]
     public void The_hot_end_of_a_coil_is_on_top()
     {
         Symbol turned = SymbolBook.Of("relay", FourTerminals, new() { HotTerminal = "85" });
