@@ -20,13 +20,4 @@ public readonly record struct Colour(byte Red, byte Green, byte Blue)
 
     /// <summary>The colour as <c>#rrggbb</c>, in small letters.</summary>
     public override string ToString() => $"#{Red:x2}{Green:x2}{Blue:x2}";
-
-    /// <summary>Relative luminance after WCAG 2: 0 for black, 1 for white.</summary>
-    internal double Luminance => (0.2126 * Linear(Red)) + (0.7152 * Linear(Green)) + (0.0722 * Linear(Blue));
-
-    private static double Linear(byte channel)
-    {
-        double c = channel / 255.0;
-        return c <= 0.04045 ? c / 12.92 : Math.Pow((c + 0.055) / 1.055, 2.4);
-    }
 }

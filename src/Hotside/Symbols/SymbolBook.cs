@@ -1,11 +1,15 @@
 using System.Collections.Immutable;
 using Hotside.Symbols.Parts;
+using Hotside.Symbols.Texts;
 
 namespace Hotside.Symbols;
 
 /// <summary>The symbols that Hotside draws, by name. What has none of its own, or has terminals that its symbol cannot place, gets a box.</summary>
 internal static class SymbolBook
 {
+    // Units; a mark stamped on a part is shorter, and a symbol need not grow without bounds.
+    private const double LongestMark = 60;
+
     private static readonly (string Name, Func<TerminalSet, SymbolOptions, Symbol?> Draw)[] Symbols =
     [
         .. BatterySymbol.All,
@@ -42,6 +46,8 @@ internal static class SymbolBook
     public static Symbol Of(string? name, IReadOnlyList<SymbolTerminal> terminals, SymbolOptions? options = null)
     {
         options ??= SymbolOptions.None;
+        TextStyle marks = options.Lettering.Small;
+        terminals = [.. terminals.Select(t => t with { Label = TextMeasure.Shorten(t.Label, marks, LongestMark * options.Lettering.Factor) })];
         if (name is not null && ByName.TryGetValue(name, out Func<TerminalSet, SymbolOptions, Symbol?>? draw))
         {
             var left = new TerminalSet(terminals);

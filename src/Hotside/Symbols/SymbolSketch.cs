@@ -63,9 +63,6 @@ internal sealed class SymbolSketch(int width, int height, Lettering lettering)
     public void Mark(string text, double x, double y, Anchor anchor = Anchor.Start, double width = double.PositiveInfinity) =>
         _shapes.Add(TextShape.Of(text, Lettering.Small, x * M, y * M, anchor, ColourRole.Ink, width * M));
 
-    /// <summary>Width of a terminal's mark in modules.</summary>
-    public double MarkWidth(string text) => TextMeasure.Width(text, Lettering.Small) / M;
-
     /// <summary>The pin of a terminal, on the edge of the box.</summary>
     public void Pin(SymbolTerminal? terminal, int x, int y, SymbolSide side)
     {
@@ -73,8 +70,8 @@ internal sealed class SymbolSketch(int width, int height, Lettering lettering)
             _pins.Add(new(terminal.Name, x, y, side));
     }
 
-    /// <summary>A terminal on an enclosure's edge: pin, ring, and its mark inside, right of the lead or left of it.</summary>
-    public void Stud(SymbolTerminal? terminal, int x, int y, SymbolSide side, bool markLeft = false)
+    /// <summary>A terminal on an enclosure's edge: pin, ring, and its mark inside, right of the lead or left of it, no wider than its room and never past the edge.</summary>
+    public void Stud(SymbolTerminal? terminal, int x, int y, SymbolSide side, bool markLeft = false, double room = double.PositiveInfinity)
     {
         if (terminal is null)
             return;
@@ -83,7 +80,8 @@ internal sealed class SymbolSketch(int width, int height, Lettering lettering)
         double cap = Lettering.Small.CapHeight / M;
         double baseline = side switch { SymbolSide.Top => y + 0.55 + cap, SymbolSide.Bottom => y - 0.55, _ => y - 0.35 };
         double beside = side switch { SymbolSide.Left => 0.55, SymbolSide.Right => -0.55, _ => markLeft ? -0.55 : 0.55 };
-        Mark(terminal.Label, x + beside, baseline, beside < 0 ? Anchor.End : Anchor.Start);
+        double toEdge = (beside < 0 ? x : Width - x) - 0.75;
+        Mark(terminal.Label, x + beside, baseline, beside < 0 ? Anchor.End : Anchor.Start, Math.Min(room, toEdge));
     }
 
     /// <summary>The sign of a case that is grounded where it is bolted on, for a part without a wire to it.</summary>

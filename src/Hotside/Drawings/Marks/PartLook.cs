@@ -21,18 +21,21 @@ internal static class PartLook
     private static Shape Apply(Shape shape, PartStyle state)
     {
         ColourRole fill = shape.Fill == ColourRole.PartInk ? ColourOf(state) : shape.Fill;
-        Pen? pen = shape.Pen is { Colour: ColourRole.PartInk } own ? Dressed(own, state) : shape.Pen;
+        Pen? pen = shape.Pen is { Colour: ColourRole.PartInk } own ? Dressed(own, state, Length(shape)) : shape.Pen;
         return shape is TextShape text ? text with { Colour = fill, Fill = fill } : shape with { Pen = pen, Fill = fill };
     }
 
-    private static Pen Dressed(Pen pen, PartStyle state)
+    private static Pen Dressed(Pen pen, PartStyle state, double length)
     {
         Pen coloured = pen with { Colour = ColourOf(state) };
         return state switch
         {
             PartStyle.New or PartStyle.Moved when pen.Rank == StrokeRank.Medium => coloured with { Rank = StrokeRank.Heavy },
-            PartStyle.TakenOut or PartStyle.ToBeReplaced when pen.Dash.IsSolid && pen.Rank <= StrokeRank.Medium => coloured with { Dash = Dash.Going },
+            PartStyle.TakenOut or PartStyle.ToBeReplaced when pen.Dash.IsSolid && pen.Rank <= StrokeRank.Medium => coloured with { Dash = length > 0 ? Dash.Going.Fitted(length) : Dash.Going },
             _ => coloured,
         };
     }
+
+    // A straight line begins and ends with ink; what is bent or closed has the plain pattern.
+    private static double Length(Shape shape) => shape is PolylineShape { Closed: false, Points: [var from, var to] } ? from.To(to) : 0;
 }

@@ -37,7 +37,7 @@ internal sealed record TextBlock
     /// <summary>Stands left of its symbol, its lines ending at the right.</summary>
     public bool RightAligned { get; init; }
 
-    /// <summary>Greatest width in units, but for what cannot be broken.</summary>
+    /// <summary>Greatest width in units at normal lettering, with which it grows; only badge and triangle may be wider.</summary>
     public double MaxWidth { get; init; } = 120;
 
     /// <summary>Lettering.</summary>
@@ -46,25 +46,27 @@ internal sealed record TextBlock
     /// <summary>Baseline of the reference under the block's top: the symbol's centre lies a little below it.</summary>
     public double ReferenceBaseline => Number is null ? Lettering.BodyBold.CapHeight : 22.5 * Lettering.Factor;
 
+    private double Room => MaxWidth * Lettering.Factor;
+
     /// <summary>The block as a piece.</summary>
     public Piece Measure()
     {
         var rows = new TextRows(RightAligned);
         double f = Lettering.Factor;
         rows.Add(HeadLine());
-        foreach (string line in TextLines.Break(Name, Lettering.Body, MaxWidth, 2))
+        foreach (string line in TextLines.Break(Name, Lettering.Body, Room, 2))
             rows.Text(line, Lettering.Body, ColourRole.Ink, Whole(line, Name));
         foreach (string rating in Ratings.Where(r => r.Length > 0))
         {
-            foreach (string line in TextLines.Break(rating, Lettering.Small, MaxWidth, Ratings.Length > 1 ? 1 : 2))
+            foreach (string line in TextLines.Break(rating, Lettering.Small, Room, Ratings.Length > 1 ? 1 : 2))
                 rows.Text(line, Lettering.Small, ColourRole.Ink, Whole(line, rating));
         }
 
         if (StateWord.Length > 0)
-            rows.Text(TextMeasure.Shorten(StateWord, Lettering.SmallBold, MaxWidth), Lettering.SmallBold, Number?.Colour ?? ColourRole.Ink, null);
+            rows.Text(TextMeasure.Shorten(StateWord, Lettering.SmallBold, Room), Lettering.SmallBold, Number?.Colour ?? ColourRole.Ink, null);
         if (Verdict is { } verdict && !MiniBadge)
-            rows.Gap(4 * f).Add(Badge.Of(verdict, Lettering)).Gap(1 * f);
-        foreach (string line in TextLines.Break(By, Lettering.Small, MaxWidth, 2))
+            rows.Gap(4 * f).Add(Badge.Of(verdict, Lettering));
+        foreach (string line in TextLines.Break(By, Lettering.Small, Room, 2))
             rows.Text(line, Lettering.Small, ColourRole.Quiet, Whole(line, By));
         return rows.Done();
     }
@@ -83,7 +85,7 @@ internal sealed record TextBlock
             x = triangle.Width + (5 * f);
         }
 
-        TextShape reference = TextShape.Of(Reference, Lettering.BodyBold, x, baseline, width: MaxWidth);
+        TextShape reference = TextShape.Of(Reference, Lettering.BodyBold, x, baseline, width: Room);
         shapes.Add(reference);
         x += reference.Width;
         if (Verdict is { } verdict && MiniBadge)

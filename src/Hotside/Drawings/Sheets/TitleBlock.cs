@@ -69,7 +69,10 @@ internal static class TitleBlock
         var shapes = ImmutableArray.CreateBuilder<Shape>();
         shapes.Add(TextShape.Of(supplementary.Length > 0 ? "Title, supplementary title" : "Title", lettering.Small, 5, Row + 9.8, colour: ColourRole.Ink));
         TextStyle style = TitleRow.Fits(title, room, lettering.Title, lettering.BodyBold, lettering.SmallBold);
-        shapes.Add(TextShape.Of(title, style, 5, supplementary.Length > 0 ? Row + 31 : Row + 38, width: room));
+        ImmutableArray<string> lines = TextLines.Break(title, style, room, style == lettering.SmallBold ? 2 : 1);
+        double first = Row + (lines.Length > 1 ? 24 : supplementary.Length > 0 ? 31 : 38);
+        for (int i = 0; i < lines.Length; i++)
+            shapes.Add(TextShape.Of(lines[i], style, 5, first + (12 * i)) with { Whole = lines[i].EndsWith('…') ? title : null });
         if (supplementary.Length > 0)
             shapes.Add(TextShape.Of(supplementary, TitleRow.Fits(supplementary, room, lettering.Body, lettering.Small), 5, Row + 49, width: room));
         return shapes.ToImmutable();

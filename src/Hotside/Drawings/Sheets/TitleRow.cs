@@ -44,14 +44,14 @@ internal static class TitleRow
 
     /// <summary>The first style in which a text fits; the last if none does.</summary>
     public static TextStyle Fits(string text, double room, params TextStyle[] styles) =>
-        styles.FirstOrDefault(s => TextMeasure.Width(text, s) <= room) ?? styles[^1];
+        styles.FirstOrDefault(s => TextMeasure.Fits(text, s, room)) ?? styles[^1];
 
     // Fields that are not shown leave their room to the others in proportion; then those that have room to spare give it to those in need.
     private static ImmutableArray<double> Widths(ImmutableArray<TitleField> shown, IReadOnlyDictionary<string, string> values, double width, Lettering lettering)
     {
         double usual = shown.Sum(f => f.Width);
         double[] widths = [.. shown.Select(f => f.Width * width / usual)];
-        double[] needs = [.. shown.Select(f => Math.Max(TextMeasure.Width(f.Name, lettering.Small), Math.Min(width, TextMeasure.Width(Value(values, f.Key), lettering.Body))) + (2 * Margin) + 0.1)];
+        double[] needs = [.. shown.Select(f => Math.Max(TextMeasure.Width(f.Name, lettering.Small), Math.Min(width, TextMeasure.Width(TextMeasure.Shorten(Value(values, f.Key), lettering.Body, width), lettering.Body))) + (2 * Margin) + 0.1)];
         double wanted = needs.Zip(widths, (n, w) => Math.Max(0, n - w)).Sum(), spare = needs.Zip(widths, (n, w) => Math.Max(0, w - n)).Sum();
         double moved = Math.Min(wanted, spare);
         if (moved > 0)

@@ -20,7 +20,7 @@ internal static class AlternatorSymbol
         s.Enclosure(0, 0, Width, Height);
         Rectifier(s);
         s.Circle(Stator, 6, 1.5);
-        s.Letter("G", Stator, 6.15, s.Lettering.BodyBold with { CapHeight = 10 });
+        s.Letter("G", Stator, 5.95, s.Lettering.BodyBold with { CapHeight = 10 });
         s.Letter("3 ~", Stator, 7.1, s.Lettering.SmallBold with { CapHeight = 7.2 });
         s.Line(Pen.Medium, Stator + 1.5, 6, Rotor - 1.1, 6);
         s.Rectangle(Rotor - 1.1, 4.9, 2.2, 2.2);
@@ -30,7 +30,7 @@ internal static class AlternatorSymbol
             s.CaseGround(Stator, 8);
         if (exciter is not null)
             s.Line(Pen.Medium, Rotor, 0, Rotor, 4.9);
-        s.Stud(output, Stator, 0, SymbolSide.Top);
+        s.Stud(output, Stator, 0, SymbolSide.Top, room: 6);
         s.Stud(exciter, Rotor, 0, SymbolSide.Top);
         s.Stud(body, Stator, Height, SymbolSide.Bottom);
         return s.Done("alternator");

@@ -27,8 +27,8 @@ internal static class CutOutSymbol
         if (body is null)
             s.CaseGround(Coil, 8.1);
         s.Stud(battery, Line, 0, SymbolSide.Top);
-        s.Stud(generator, Line, Height, SymbolSide.Bottom);
-        s.Stud(body, Coil, Height, SymbolSide.Bottom, markLeft: true);
+        s.Stud(generator, Line, Height, SymbolSide.Bottom, room: 2.6);
+        s.Stud(body, Coil, Height, SymbolSide.Bottom, markLeft: true, room: 2.2);
         return s.Done("cut-out");
     }
 }

@@ -24,9 +24,9 @@ internal static class DistributorSymbol
         if (body is null)
             s.CaseGround(Points, 6.6);
         Gap(s, plugs is null);
-        s.Stud(points, Points, 0, SymbolSide.Top);
+        s.Stud(points, Points, 0, SymbolSide.Top, room: 2.2);
         s.Stud(high, Rotor, 0, SymbolSide.Top);
-        s.Stud(body, Points, Height, SymbolSide.Bottom);
+        s.Stud(body, Points, Height, SymbolSide.Bottom, room: 2.2);
         s.Stud(plugs, Rotor, Height, SymbolSide.Bottom);
         return s.Done("distributor");
     }

@@ -10,7 +10,7 @@ internal static class FunctionBoxSymbols
     [
         ("flasher", (t, o) => Draw("flasher", t, o, 3.2, 1.4, Pulses)),
         ("reducer", (t, o) => Draw("reducer", t, o, 5 * o.Lettering.Factor, 2.6 * o.Lettering.Factor, (s, x, y) => FromTo(s, x, y, o))),
-        ("regulator", (t, o) => Draw("regulator", t, o, 2.6, 1.2, (s, x, y) => s.Letter("U =", x, y + (s.Lettering.BodyBold.CapHeight / 20), s.Lettering.BodyBold))),
+        ("regulator", (t, o) => Draw("regulator", t, o, 2.6 * o.Lettering.Factor, 1.4 * o.Lettering.Factor, (s, x, y) => s.Letter("U =", x, y + (s.Lettering.BodyBold.CapHeight / 20), s.Lettering.BodyBold))),
     ];
 
     private static Symbol? Draw(string name, TerminalSet terminals, SymbolOptions options, double width, double height, Action<SymbolSketch, double, double> sign)

@@ -23,7 +23,7 @@ internal static class IgnitionCoilSymbol
         s.Curve(Pen.Medium, (Primary, 1.9), [new CurveStep((Secondary, 1.9)), .. Winding(Secondary, clockwise: false)]);
         s.Dot(Primary, 1.9);
         s.Stud(feed, Primary, 0, SymbolSide.Top);
-        s.Stud(breaker, Primary, Height, SymbolSide.Bottom);
+        s.Stud(breaker, Primary, Height, SymbolSide.Bottom, room: 2.2);
         s.Stud(high, Secondary, Height, SymbolSide.Bottom);
         return s.Done("ignition-coil");
     }

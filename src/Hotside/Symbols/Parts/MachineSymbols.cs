@@ -30,8 +30,8 @@ internal static class MachineSymbols
         SymbolTerminal? lower = terminals.Take("case", "31", "D-", "-") ?? terminals.TakeNext();
         if (armature is null)
             return null;
-        int x = field is null ? 2 : 4;
-        var s = new SymbolSketch(x + 2, lower is null ? 7 : 6, options.Lettering);
+        int x = field is null ? 2 : 2 + Math.Max(2, TwoPinFrame.RoomFor(options, field));
+        var s = new SymbolSketch(x + Math.Max(2, TwoPinFrame.RoomFor(options, armature, lower)), lower is null ? 7 : 6, options.Lettering);
         Rotor(s, x, 3, 3);
         s.Letter("G", x, 3.25, s.Lettering.BodyBold);
         s.Line(Pen.Thin, x - 0.6, 3.65, x + 0.6, 3.65);
@@ -41,7 +41,7 @@ internal static class MachineSymbols
         {
             s.Pin(field, 0, 3, SymbolSide.Left);
             s.Line(Pen.Medium, 0, 3, x - 1.5, 3);
-            s.Mark(field.Label, 0.3, 2.65, width: x - 1.9);
+            s.Mark(field.Label, 0.3, 2.65);
         }
 
         if (lower is null)
@@ -62,6 +62,6 @@ internal static class MachineSymbols
     {
         s.Pin(terminal, x, y, side);
         double baseline = side == SymbolSide.Top ? 0.3 + (s.Lettering.Small.CapHeight / Symbol.Module) : y - 0.3;
-        s.Mark(terminal.Label, x + 0.4, baseline, width: s.Width - x - 0.4);
+        s.Mark(terminal.Label, x + 0.4, baseline);
     }
 }

@@ -30,20 +30,20 @@ internal static class MeterSymbols
         SymbolTerminal? other = terminals.Take("G", "case", "31", "GND") ?? terminals.TakeNext();
         if (feed is null || sender is null)
             return null;
-        int x = other is null ? 2 : 4;
-        var s = new SymbolSketch(x + 2, 6, options.Lettering);
+        int x = other is null ? 2 : 2 + Math.Max(2, TwoPinFrame.RoomFor(options, other));
+        var s = new SymbolSketch(x + Math.Max(2, TwoPinFrame.RoomFor(options, feed, sender)), 6, options.Lettering);
         s.Line(Pen.Medium, x, 0, x, 1.6);
         s.Line(Pen.Medium, x, 4.4, x, 6);
         Dial(s, x, 3);
         double cap = options.Lettering.Small.CapHeight / Symbol.Module;
-        s.Mark(feed.Label, x + 0.4, 0.4 + cap, width: 1.6);
-        s.Mark(sender.Label, x + 0.4, 5.6, width: 1.6);
+        s.Mark(feed.Label, x + 0.4, 0.4 + cap);
+        s.Mark(sender.Label, x + 0.4, 5.6);
         s.Pin(feed, x, 0, SymbolSide.Top);
         s.Pin(sender, x, 6, SymbolSide.Bottom);
         if (other is not null)
         {
             s.Line(Pen.Medium, 0, 3, x - 1.4, 3);
-            s.Mark(other.Label, 0.3, 2.65, width: x - 1.9);
+            s.Mark(other.Label, 0.3, 2.65);
             s.Pin(other, 0, 3, SymbolSide.Left);
         }
 

@@ -29,16 +29,17 @@ internal static class RelaySymbols
         SymbolTerminal? bypass = rest is null ? terminals.TakeNext() : null;
         if (contactIn is null || contactOut is null || (coilUp is null && coilDown is null))
             return null;
-        int coil = ContactAxis + Math.Max(6, options.Spread);
+        int second = ContactAxis + SecondAxis(contactOut, rest ?? bypass, options);
+        int coil = Math.Max(ContactAxis + Math.Max(LeastSpread(contactIn, contactOut, coilUp, coilDown, options), options.Spread), (rest ?? bypass) is null ? 0 : (2 * second) - ContactAxis);
         var s = new SymbolSketch(coil + ContactAxis, Height, options.Lettering);
         s.Enclosure(0, 0, coil + ContactAxis, Height);
         if (rest is null)
             Contact.Make(s, ContactAxis, Middle, 4, 4);
         else
-            ChangeOver(s, rest);
+            ChangeOver(s, rest, second);
         Link(s, rest is null ? ContactAxis - 0.5 : ContactAxis + 1.1, coil - 1.6, latching);
         if (bypass is not null)
-            Bypass(s, bypass);
+            Bypass(s, bypass, second);
         Winding(s, coil, Middle);
         Leads(s, coil, fedInside, coilDown is null);
         s.Stud(contactIn, ContactAxis, 0, SymbolSide.Top);
@@ -99,21 +100,34 @@ internal static class RelaySymbols
     }
 
     // The throw at rest is the right one; pulled in, the blade hangs straight down on 87, which keeps its place.
-    private static void ChangeOver(SymbolSketch s, SymbolTerminal rest)
+    private static void ChangeOver(SymbolSketch s, SymbolTerminal rest, int second)
     {
         s.Line(Pen.Medium, ContactAxis, 0, ContactAxis, Middle - 1);
         s.Line(Pen.Medium, ContactAxis, Middle + 1.2, ContactAxis, Height);
-        s.Path(Pen.Medium, (ContactAxis + 3, Height), (ContactAxis + 3, Middle + 1.2), (ContactAxis + 1.8, Middle + 1.2));
+        s.Path(Pen.Medium, (second, Height), (second, Middle + 1.2), (ContactAxis + 1.8, Middle + 1.2));
         s.Line(Pen.Heavy, ContactAxis, Middle - 1, ContactAxis + 2, Middle + 1.38);
-        s.Stud(rest, ContactAxis + 3, Height, SymbolSide.Bottom);
+        s.Stud(rest, second, Height, SymbolSide.Bottom);
     }
 
-    private static void Bypass(SymbolSketch s, SymbolTerminal bypass)
+    private static void Bypass(SymbolSketch s, SymbolTerminal bypass, int second)
     {
-        s.Path(Pen.Medium, (ContactAxis, 2.4), (ContactAxis + 3, 2.4));
+        s.Path(Pen.Medium, (ContactAxis, 2.4), (second, 2.4));
         s.Dot(ContactAxis, 2.4);
-        Contact.Make(s, ContactAxis + 3, Middle, 1.6, 4);
-        s.Stud(bypass, ContactAxis + 3, Height, SymbolSide.Bottom);
+        Contact.Make(s, second, Middle, 1.6, 4);
+        s.Stud(bypass, second, Height, SymbolSide.Bottom);
+    }
+
+    // A second contact or throw stands far enough to the right for the marks of both.
+    private static int SecondAxis(SymbolTerminal contactOut, SymbolTerminal? other, SymbolOptions options) => other is null
+        ? 0
+        : Math.Max(3, (int)Math.Ceiling(Math.Max(Symbol.MarkWidth(contactOut, options), Symbol.MarkWidth(other, options)) + 0.9));
+
+    // The marks of contact and coil face each other where the coil's do not fit at its right.
+    private static int LeastSpread(SymbolTerminal contactIn, SymbolTerminal contactOut, SymbolTerminal? coilUp, SymbolTerminal? coilDown, SymbolOptions options)
+    {
+        double contact = Math.Max(Symbol.MarkWidth(contactIn, options), Symbol.MarkWidth(contactOut, options));
+        double coil = new[] { coilUp, coilDown }.Max(t => Wide(t, options) ? Symbol.MarkWidth(t!, options) : 0);
+        return Math.Max((int)(6 * options.Lettering.Factor), (int)Math.Ceiling(contact + coil + 1.6));
     }
 
     private static bool Wide(SymbolTerminal? terminal, SymbolOptions options) => terminal is not null && Symbol.MarkWidth(terminal, options) > ContactAxis - 0.8;

@@ -30,11 +30,11 @@ internal static class StarterSolenoidSymbol
         s.Line(Pen.Link, bypass is null ? main - 0.5 : 2.5, 4, pullIn - 1.6, 4);
         s.Line(Pen.Link, pullIn + 1.6, 4, holdIn - 1.6, 4);
         Windings(s, main, pullIn, holdIn, body is null);
-        s.Stud(battery, main, 0, SymbolSide.Top);
-        s.Stud(motor, main, Height, SymbolSide.Bottom);
+        s.Stud(battery, main, 0, SymbolSide.Top, room: 6);
+        s.Stud(motor, main, Height, SymbolSide.Bottom, room: 3.5);
         s.Stud(start, holdIn, 0, SymbolSide.Top);
-        s.Stud(bypass, 3, Height, SymbolSide.Bottom);
-        s.Stud(body, holdIn, Height, SymbolSide.Bottom, markLeft: true);
+        s.Stud(bypass, 3, Height, SymbolSide.Bottom, room: 2.2);
+        s.Stud(body, holdIn, Height, SymbolSide.Bottom, markLeft: true, room: 3.5);
         return s.Done("solenoid-two-windings");
     }
 

@@ -24,6 +24,8 @@ internal static class TwoPinFrame
         (SymbolTerminal? upper, SymbolTerminal? lower) = terminals.TakeEnds(options);
         if (upper is null)
             return null;
+        if (options.TerminalMarks)
+            right = Math.Max(right, RoomFor(options, upper, lower));
         int longer = options.TerminalMarks ? 1 : 0;
         int bottom = 4 + (2 * longer);
         var sketch = new SymbolSketch(left + right, lower is null ? bottom + 1 : bottom, options.Lettering);
@@ -38,13 +40,17 @@ internal static class TwoPinFrame
         return sketch.Done(name);
     }
 
+    /// <summary>Modules that marks beside a lead need to its right.</summary>
+    public static int RoomFor(SymbolOptions options, params SymbolTerminal?[] terminals) =>
+        (int)Math.Ceiling(terminals.Max(t => t is null ? 0 : Symbol.MarkWidth(t, options)) + 0.5);
+
     private static void Lengthen(SymbolSketch sketch, int x, int bottom, SymbolTerminal upper, SymbolTerminal? lower)
     {
         sketch.Line(Shapes.Pen.Medium, x, 0, x, 1);
         sketch.Line(Shapes.Pen.Medium, x, bottom - 1, x, bottom);
         double cap = sketch.Lettering.Small.CapHeight / Symbol.Module;
-        sketch.Mark(upper.Label, x + 0.4, 0.3 + cap, width: sketch.Width - x - 0.4);
+        sketch.Mark(upper.Label, x + 0.4, 0.3 + cap);
         if (lower is not null)
-            sketch.Mark(lower.Label, x + 0.4, bottom - 0.3, width: sketch.Width - x - 0.4);
+            sketch.Mark(lower.Label, x + 0.4, bottom - 0.3);
     }
 }

@@ -46,9 +46,12 @@ internal static class CleanText
     {
         var whole = new StringBuilder(text.Length);
         foreach (Rune rune in text.EnumerateRunes())
-            whole.Append(rune);
+            whole.Append(IsNoCharacter(rune.Value) ? Rune.ReplacementChar : rune);
         return whole.ToString().Normalize(NormalizationForm.FormC);
     }
+
+    // Values that Unicode gives to no character, now or later; normalizing them throws.
+    private static bool IsNoCharacter(int value) => (value & 0xFFFE) == 0xFFFE || value is >= 0xFDD0 and <= 0xFDEF;
 
     private static void Append(StringBuilder clean, string element)
     {

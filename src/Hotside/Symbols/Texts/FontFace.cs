@@ -1,4 +1,5 @@
 using System.Collections.Concurrent;
+using System.Runtime.InteropServices;
 using HarfBuzzSharp;
 
 namespace Hotside.Symbols.Texts;
@@ -20,18 +21,24 @@ internal sealed class FontFace
     private static readonly Lazy<HashSet<char>> Narrow = new(() => [.. System.Text.Encoding.UTF8.GetString(Resource("narrow.txt"))]);
 
     private readonly string _style;
+    private readonly Face _face;
     private readonly Font _font;
     private readonly ConcurrentDictionary<int, bool> _has = new();
 
     private FontFace(string style)
     {
         _style = style;
-        using var bytes = new MemoryStream(Resource($"HotsideSans-{style}.ttf"));
-        using Blob blob = Blob.FromStream(bytes);
-        var face = new Face(blob, 0);
-        UnitsPerEm = face.UnitsPerEm;
-        face.MakeImmutable();
-        _font = new Font(face);
+        // HarfBuzz reads the file as long as the face lives, and Blob.FromStream does not keep its copy from being moved:
+        // so the bytes are pinned while HarfBuzz makes a copy of its own.
+        byte[] trueType = TrueType();
+        byte[] file = GC.AllocateUninitializedArray<byte>(trueType.Length, pinned: true);
+        trueType.CopyTo(file, 0);
+        using var blob = new Blob(Marshal.UnsafeAddrOfPinnedArrayElement(file, 0), file.Length, MemoryMode.Duplicate);
+        GC.KeepAlive(file);
+        _face = new Face(blob, 0);
+        UnitsPerEm = _face.UnitsPerEm;
+        _face.MakeImmutable();
+        _font = new Font(_face);
         _font.SetScale(UnitsPerEm, UnitsPerEm);
         _font.SetFunctionsOpenType();
     }

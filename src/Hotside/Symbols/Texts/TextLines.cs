@@ -15,7 +15,7 @@ internal static class TextLines
         string rest = CleanText.Of(text);
         while (rest.Length > 0)
         {
-            if (lines.Count == most - 1 || TextMeasure.Width(rest, style) <= width)
+            if (lines.Count == most - 1 || TextMeasure.Fits(rest, style, width))
             {
                 lines.Add(TextMeasure.Shorten(rest, style, width));
                 break;

@@ -1,0 +1,141 @@
+using System.Globalization;
+using System.Xml.Linq;
+using Hotside.Drawings;
+using Hotside.Drawings.Sheets;
+using Hotside.Outputs;
+using Hotside.Symbols.Shapes;
+using Hotside.Symbols.Texts;
+
+namespace Hotside.Tests.Outputs;
+
+public sealed class SvgOutputTests
+{
+    private static readonly XNamespace Svg = "http://www.w3.org/2000/svg";
+
+    public static TheoryData<string> Hostile =>
+    [
+        "</text></svg><script>alert(1)</script>", "\"'><image href=\"http://example.org/x.png\"/>", "]]><!-- & &amp; &#0;", "\u0000\u0001\u000b\uFFFE" + (char)0xD800,
+        "\u202Eevil\u2066 שלום مرحبا", "👩‍🔧🚗", new string('x', 10_000), "url(http://example.org)", "--hs-ink:red;}", "\r\n\t  ",
+    ];
+
+    [Fact]
+    public void A_picture_says_what_it_is()
+    {
+        XElement root = Parse(SvgOutput.Write(Sample.Sheet()));
+        Assert.Equal("img", (string?)root.Attribute("role"));
+        Assert.Equal("en", (string?)root.Attribute("lang"));
+        string[] ids = ((string)root.Attribute("aria-labelledby")!).Split(' ');
+        Assert.Equal(["title", "desc"], ids.Select(id => root.Elements().Single(e => (string?)e.Attribute("id") == id).Name.LocalName));
+        Assert.Equal("420mm", (string?)root.Attribute("width"));
+        Assert.Equal("0 0 1680 1188", (string?)root.Attribute("viewBox"));
+    }
+
+    [Theory]
+    [MemberData(nameof(Hostile))]
+    public void Whatever_a_user_writes_the_file_is_sound_and_fetches_nothing(string text)
+    {
+        XElement root = Parse(SvgOutput.Write(Sample.Sheet(text)));
+        List<string> ids = [.. root.DescendantsAndSelf().Select(e => (string?)e.Attribute("id")).OfType<string>()];
+        Assert.Equal(ids.Count, ids.Distinct().Count());
+        Assert.Empty(root.Descendants().Select(e => e.Name.LocalName).Except(["title", "desc", "style", "g", "rect", "path", "circle", "text"]));
+        Assert.DoesNotContain(root.Descendants().Attributes(), a => a.Name.LocalName is "href" or "src" || a.Name.LocalName.StartsWith("on", StringComparison.OrdinalIgnoreCase));
+        string style = root.Element(Svg + "style")!.Value;
+        Assert.DoesNotContain("http", style, StringComparison.Ordinal);
+        Assert.DoesNotContain("@import", style, StringComparison.Ordinal);
+        Assert.All(root.Descendants(Svg + "text"), t => Assert.True(CleanText.CanDraw(t.Value) && t.Value.Length < 300));
+    }
+
+    [Fact]
+    public void A_text_of_ten_thousand_characters_stands_whole_in_a_title()
+    {
+        string text = string.Concat(Enumerable.Repeat("0123456789", 1000));
+        Assert.Contains(Parse(SvgOutput.Write(Sample.Sheet(text))).Descendants(Svg + "title"), t => t.Value == text && t.Parent!.Element(Svg + "text") is { } shown && shown.Value.EndsWith('…'));
+    }
+
+    [Fact]
+    public void Nothing_is_painted_in_a_colour_without_a_role()
+    {
+        XElement root = Parse(SvgOutput.Write(Sample.Sheet()));
+        string style = root.Element(Svg + "style")!.Value;
+        Assert.All(root.Descendants().Where(e => e.Name.LocalName is "path" or "rect" or "circle" or "text"), e =>
+        {
+            Assert.Null(e.Attribute("style"));
+            Assert.All(((string)e.Attribute("class")!).Split(' '), c => Assert.Contains(".hs ." + c + "{", style, StringComparison.Ordinal));
+        });
+        Assert.Contains(".hs .hs-s-new{stroke:#0072b2;stroke:var(--hs-new,#0072b2)}", style, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Every_rule_begins_with_the_pictures_own_class()
+    {
+        string style = Parse(SvgOutput.Write(Sample.Sheet())).Element(Svg + "style")!.Value;
+        Assert.All(style.Split('\n', StringSplitOptions.RemoveEmptyEntries), r => Assert.True(r.StartsWith(".hs", StringComparison.Ordinal) || r.StartsWith("@font-face", StringComparison.Ordinal), r));
+    }
+
+    [Fact]
+    public void The_font_is_embedded_and_the_wider_file_only_where_it_is_needed()
+    {
+        string narrow = SvgOutput.Write(Sample.Sheet("Hupe")), wide = SvgOutput.Write(Sample.Sheet("Přepínač"));
+        Assert.Equal(2, narrow.Split("data:font/woff2").Length - 1);
+        Assert.InRange(wide.Length - narrow.Length, 30_000, 60_000);
+        Assert.True(FontFace.Regular.Woff2(false).Length < 16_384 && FontFace.Bold.Woff2(false).Length < 16_384);
+    }
+
+    [Fact]
+    public void Without_the_font_every_text_has_its_measured_length()
+    {
+        XElement root = Parse(SvgOutput.Write(Sample.Sheet(), new() { Font = SvgFont.Family }));
+        Assert.All(root.Descendants(Svg + "text"), t => Assert.True((double)t.Attribute("textLength")! > 0));
+        Assert.DoesNotContain("base64", root.Element(Svg + "style")!.Value, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("de-DE")]
+    [InlineData("tr-TR")]
+    [InlineData("ar-SA")]
+    public void The_bytes_are_the_same_in_every_culture_and_on_four_threads(string culture)
+    {
+        string expected = SvgOutput.Write(Sample.Sheet());
+        string[] written = new string[4];
+        Thread[] threads = [.. Enumerable.Range(0, 4).Select(i => new Thread(() => written[i] = SvgOutput.Write(Sample.Sheet())) { CurrentCulture = new CultureInfo(culture), CurrentUICulture = new CultureInfo(culture) })];
+        Array.ForEach(threads, t => t.Start());
+        Array.ForEach(threads, t => t.Join());
+        Assert.All(written, w => Assert.Equal(expected, w));
+        Assert.DoesNotContain('\r', expected);
+    }
+
+    [Fact]
+    public void Texts_read_back_from_a_title_block_lie_apart()
+    {
+        Scene scene = new(720, 84, "t", "d", [new(Layer.Notes, TitleBlock.Of(TitleBlock.FieldNames.ToDictionary(n => n, n => "Straßenverkehrsamt " + n)).Shapes)]);
+        XElement root = Parse(SvgOutput.Write(scene));
+        List<Box> boxes = [.. root.Descendants(Svg + "text").Select(t => BoxOf(t, root.Element(Svg + "style")!.Value))];
+        Assert.True(boxes.Count > 20);
+        for (int i = 0; i < boxes.Count; i++)
+        {
+            for (int j = i + 1; j < boxes.Count; j++)
+                Assert.False(boxes[i].Overlaps(boxes[j], 0.05));
+        }
+    }
+
+    [Fact]
+    public void Dark_is_a_choice_of_the_writer_and_of_the_page()
+    {
+        string paper = SvgOutput.Write(Sample.Sheet()), dark = SvgOutput.Write(Sample.Sheet(), new() { Theme = Theme.Dark });
+        Assert.Contains(".hs[data-theme=dark]{--hs-paper:#14181d", paper, StringComparison.Ordinal);
+        Assert.Contains(" data-theme=\"dark\">", dark, StringComparison.Ordinal);
+        Assert.Contains(".hs .hs-f-paper{fill:#14181d;", dark, StringComparison.Ordinal);
+        Assert.DoesNotContain("prefers-color-scheme", paper, StringComparison.Ordinal);
+    }
+
+    private static XElement Parse(string svg) => XDocument.Parse(svg).Root!;
+
+    private static Box BoxOf(XElement text, string style)
+    {
+        string name = ((string)text.Attribute("class")!).Split(' ')[0];
+        string rule = style.Split('\n').Single(l => l.StartsWith(".hs ." + name + "{", StringComparison.Ordinal));
+        double size = double.Parse(rule.Split("font-size:")[1].Split("px")[0], CultureInfo.InvariantCulture);
+        TextStyle lettering = new("x", size * 0.698, rule.Contains("font-weight:700", StringComparison.Ordinal), 0);
+        return new TextShape(((double)text.Attribute("x")!, (double)text.Attribute("y")!), text.Value, lettering, Anchor.Start, ColourRole.Ink).Bounds;
+    }
+}
