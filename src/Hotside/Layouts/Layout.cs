@@ -77,7 +77,7 @@ internal sealed record Layout(
         for (int attempt = 0; ; attempt++)
         {
             cancel.ThrowIfCancellationRequested();
-            var levels = Heightening.Of(rows, netlist, blocks.Select(b => (b.Lattice, b.Columns)), options, extra);
+            var levels = Heightening.Of(rows, netlist, blocks, options, extra);
             var layout = Placement.Of(input, netlist, rows, sides, text, blocks, levels, options);
             var (labels, failed) = Passes.Labels.Of(input, layout.Boxes, layout.Wires, layout.Rails, levels.Bottom);
             if (failed.IsEmpty || attempt == MostGrowth) return layout with { Labels = labels };

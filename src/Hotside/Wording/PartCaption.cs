@@ -94,6 +94,6 @@ internal sealed record VerdictCaption(SwitchedSide Side, string Text, string By)
     {
         string by = Switches(load);
         if (by.Length == 0 || load.Side == SwitchedSide.InSeries || Amperes(load) is not { } amperes) return by;
-        return load.Chain.Length + load.SwitchedBy.Length == 1 ? $"{by}, which carries {QuantityWords.Amperes(amperes)}" : $"{by}: {QuantityWords.Amperes(amperes)}";
+        return load.Chain.IsEmpty && load.SwitchedBy.Length == 1 && load.Element.Type != ElementType.Coil ? $"{by}, which carries {QuantityWords.Amperes(amperes)}" : $"{by}: {QuantityWords.Amperes(amperes)}";
     }
 }

@@ -137,8 +137,10 @@ internal sealed class LinePlanner
                 var view = isBefore ? SeenIn.Before : SeenIn.After;
                 int known = planned.FindIndex(p => p.Ends == place);
                 if (known >= 0) planned[known] = planned[known] with { Seen = planned[known].Seen | view };
-                else planned.Add(($"{from} on {to}", place, view, from.Terminal == "case"));
+                else planned.Add((Unused($"{from} on {to}"), place, view, from.Terminal == "case"));
             }
+        // One joint may lie at two places: where the part was, and where its replacement is.
+        string Unused(string name) => planned.Any(p => p.Name == name) ? name + " (new)" : name;
         foreach (var (name, ends, seen, isCase) in planned)
         {
             var view = new LineView(isCase ? "case" : "", null, Look.Kept, name);

@@ -14,6 +14,9 @@ namespace Hotside.Drawings.Plans;
 /// <summary>Plans the parts of both circuits: symbol, text block, look.</summary>
 internal sealed class PartPlanner(Alteration alteration, Study study, Lettering lettering, string? feedRail)
 {
+    // Half a symbol, the gap to its text, and the gap to the next wire.
+    private const int BesideContact = 7;
+
     public IEnumerable<PlannedPart> All()
     {
         var ids = alteration.Before.Parts.Concat(alteration.After.Parts).Select(p => p.Id).Distinct();
@@ -40,8 +43,20 @@ internal sealed class PartPlanner(Alteration alteration, Study study, Lettering 
         var circuit = isBefore ? alteration.Before : alteration.After;
         var change = alteration.StateOf(part.Id);
         bool reversed = change is Change.Reversed or Change.ReplacedReversed && !isBefore;
-        var symbol = PlannedRoles.Of(part) == PlannedRole.Symbol ? SymbolOfPart.Of(part, circuit, reversed, lettering) : new("", 0, 0, [], []);
+        var symbol = PlannedRoles.Of(part) == PlannedRole.Symbol ? SymbolOfPart.Of(part, circuit, reversed, lettering, SpreadOf(part.Id)) : new("", 0, 0, [], []);
         return new(part, symbol, Text(part, isBefore, false), Text(part, isBefore, true), LookOf(change, isBefore), change == Change.Reversed);
+    }
+
+    // Between a relay's contact and its coil hangs what the contact feeds, with its text: the coil stands far enough away, in both views alike.
+    private int SpreadOf(string id) =>
+        new[] { (alteration.Before, true), (alteration.After, false) }.SelectMany(v => Fed(id, v.Item1).Select(p => (int)Math.Ceiling(Text(p, v.Item2, false).Width / Symbol.Module) + BesideContact)).DefaultIfEmpty(0).Max();
+
+    private static IEnumerable<Part> Fed(string id, Circuit circuit)
+    {
+        if (circuit.FindPart(id) is not { } relay || relay.Kind.Elements.All(e => e.Type != ElementType.Coil)) return [];
+        var outs = relay.Kind.Elements.Where(e => e.Type == ElementType.Contact).Select(e => End.At(id, e.To)).ToHashSet();
+        return circuit.Conductors.SelectMany(c => outs.Contains(c.From) ? [c.To] : outs.Contains(c.To) ? new[] { c.From } : [])
+            .Select(e => e.Part).OfType<string>().Select(circuit.FindPart).OfType<Part>().Where(p => PlannedRoles.Of(p) == PlannedRole.Symbol && !p.Kind.TakesAnyTerminal);
     }
 
     // What lies elsewhere is a flag at each of its terminals.

@@ -7,12 +7,13 @@ namespace Hotside.Drawings.Plans;
 /// <summary>Chooses and draws the symbol of a part as it stands in a circuit.</summary>
 internal static class SymbolOfPart
 {
-    public static Symbol Of(Part part, Circuit circuit, bool reversed, Lettering lettering)
+    public static Symbol Of(Part part, Circuit circuit, bool reversed, Lettering lettering, int spread)
     {
         var terminals = Terminals(part, circuit).ToArray();
         var options = new SymbolOptions
         {
             Lettering = lettering,
+            Spread = Math.Max(6, spread),
             HotTerminal = Hot(part, circuit, reversed),
             TerminalMarks = reversed && part.Kind.Elements.All(e => !e.IsSource),
             Contacts = [.. Contacts(part)],

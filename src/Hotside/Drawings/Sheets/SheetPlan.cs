@@ -16,6 +16,7 @@ internal sealed class SheetPlan
 {
     private const double Gap = 12, HeadlineRoom = 40, BetweenViews = 30;
     private static readonly SheetSize[] Sizes = [SheetSize.A4, SheetSize.A3, SheetSize.A2];
+    private static readonly LayoutOptions[] Spacings = [new(), new(Channel: 5), new(Channel: 4)];
 
     private readonly DrawingPlan plan;
     private readonly SeenIn[] views;
@@ -29,28 +30,37 @@ internal sealed class SheetPlan
     public static Scene Of(DrawingPlan plan, SeenIn[] views, IReadOnlyDictionary<string, string> titleBlock, Vocabulary words, CancellationToken cancel) =>
         new SheetPlan(plan, views, titleBlock, words, cancel).Compose();
 
+    // The calmest spacing that a paper holds; a smaller paper at closer spacing before a larger one.
     private Scene Compose()
     {
-        var natural = Layout.Of(plan.Input, new LayoutOptions(), cancel);
-        var needed = PictureBounds.Of(plan, natural);
         foreach (var size in Sizes)
-            if (Furniture.Of(plan, views, size, titleBlock, words) is var furniture && furniture.Holds(needed)) return Draw(furniture, Stretched(furniture, natural, needed));
+        {
+            var furniture = Furniture.Of(plan, views, size, titleBlock, words);
+            foreach (var options in Spacings)
+            {
+                var natural = Layout.Of(plan.Input, options, cancel);
+                var needed = PictureBounds.Of(plan, natural);
+                if (furniture.Holds(needed)) return Draw(furniture, Stretched(furniture, natural, needed, options));
+                if (needed.Width > 2 * furniture.ViewWidth) break;
+            }
+        }
         // Larger than any paper of the series: as large as it must be.
+        var large = Layout.Of(plan.Input, new LayoutOptions(), cancel);
+        var bounds = PictureBounds.Of(plan, large);
         var last = Furniture.Of(plan, views, SheetSize.A2, titleBlock, words);
-        var grown = new SheetSize("", SheetSize.A2.Width + (views.Length * Math.Max(0, Math.Ceiling(needed.Width - last.ViewWidth))), SheetSize.A2.Height + Math.Max(0, Math.Ceiling(needed.Height - last.ViewHeight)));
-        return Draw(Furniture.Of(plan, views, grown, titleBlock, words), natural);
+        var grown = new SheetSize("", SheetSize.A2.Width + (views.Length * Math.Max(0, Math.Ceiling(bounds.Width - last.ViewWidth))), SheetSize.A2.Height + Math.Max(0, Math.Ceiling(bounds.Height - last.ViewHeight)));
+        return Draw(Furniture.Of(plan, views, grown, titleBlock, words), large);
     }
 
     // The drawing fills the room it has, calmly; never beyond it.
-    private Layout Stretched(Furniture furniture, Layout natural, Box needed)
+    private Layout Stretched(Furniture furniture, Layout natural, Box needed, LayoutOptions options)
     {
         double m = Symbol.Module, sides = needed.Width - (natural.Width * m), ends = needed.Height - (natural.Height * m);
-        var options = new LayoutOptions
+        var stretched = Layout.Of(plan.Input, options with
         {
             FillWidth = (int)Math.Floor((furniture.ViewWidth - sides) / m),
             FillHeight = (int)Math.Floor((furniture.ViewHeight - ends) / m),
-        };
-        var stretched = Layout.Of(plan.Input, options, cancel);
+        }, cancel);
         return furniture.Holds(PictureBounds.Of(plan, stretched)) ? stretched : natural;
     }
 

@@ -22,13 +22,23 @@ internal sealed class Columns
     private readonly ImmutableArray<int> textOf;
     private readonly List<Pull> pulls = [];
     private readonly List<(End Left, End Right)> apart = [];
+    private readonly HashSet<(int, int)> wired;
     private HashSet<int> textLeft = [];
 
     private Columns(Netlist netlist, Lattice lattice, SeatOrder order, SidePins sides, ImmutableArray<int> textOf, LayoutOptions options)
     {
         (this.netlist, this.lattice, this.order, this.sides, this.textOf, this.options) = (netlist, lattice, order, sides, textOf, options);
-        foreach (var piece in lattice.Pieces) pulls.AddRange(Pull.Of(piece, lattice));
+        wired = Wired();
+        foreach (var piece in lattice.Pieces) pulls.AddRange(Pull.Of(piece, lattice, AreWired));
     }
+
+    // Stands that a conductor joins directly: where a net hangs on one terminal, its own conductor should run straight.
+    private HashSet<(int, int)> Wired() =>
+        [.. netlist.Lines.Where(l => l.From.OnTerminal && l.To.OnTerminal).Select(l => (netlist.Terminals[l.From.Terminal].Stand, netlist.Terminals[l.To.Terminal].Stand)).SelectMany(p => new[] { p, (p.Item2, p.Item1) })];
+
+    private bool AreWired(End a, End b) => wired.Contains((OwnerOf(a), OwnerOf(b)));
+
+    private int OwnerOf(End end) => lattice.Seats[end.Seat] is { IsStand: true } seat ? seat.Stand : netlist.StandOf(netlist.Taps[lattice.Seats[end.Seat].Tap]);
 
     public static ColumnPlan Of(Netlist netlist, Lattice lattice, SeatOrder order, SidePins sides, ImmutableArray<int> textOf, LayoutOptions options) =>
         lattice.Seats.IsEmpty ? new([], [], []) : new Columns(netlist, lattice, order, sides, textOf, options).Solve();
@@ -161,7 +171,7 @@ internal sealed class Columns
     private double Cost(int[] x, int[] levels)
     {
         int low = lattice.Seats.Min(s => x[s.Id] - Reach(s).Left), high = lattice.Seats.Max(s => x[s.Id] + Reach(s).Right);
-        int length = 0, bends = 0, nearly = 0;
+        int length = 0, bends = 0, nearly = 0, crooked = 0;
         foreach (var piece in lattice.Pieces)
         {
             if (!piece.Ends.Any()) continue;
@@ -171,10 +181,12 @@ internal sealed class Columns
                 var columns = piece.Ends.Where(e => (e.Seen & view) != 0).Select(e => e.X(x)).Distinct().ToArray();
                 if (columns.Length > 1) bends += columns.Length + piece.Splits(x).Length;
             }
+            // Where several hang together, those that a conductor joins directly should stand one above the other.
+            if (piece.Through is null) crooked += piece.Tops.Sum(t => piece.Bottoms.Count(b => (t.Seen & b.Seen) != 0 && t.X(x) != b.X(x) && AreWired(t, b)));
             // A line that is nearly straight looks like a slip.
             nearly += piece.Tops.Sum(t => piece.Bottoms.Count(b => (t.Seen & b.Seen) != 0 && Math.Abs(t.X(x) - b.X(x)) is > 0 and < 4));
         }
-        return (5 * Channels.Crossings(lattice, x, levels)) + (2 * bends) + nearly + (0.05 * length) + (0.1 * (high - low)) + (0.5 * textLeft.Count);
+        return (5 * Channels.Crossings(lattice, x, levels)) + (2 * bends) + nearly + crooked + (0.05 * length) + (0.1 * (high - low)) + (0.5 * textLeft.Count);
     }
 
     private sealed record State(int[] X, int[] Levels, HashSet<int> TextLeft, double Cost);
@@ -196,7 +208,7 @@ internal sealed class Columns
 
         public int Distance(int[] x) => Math.Abs(A.X(x) - B.X(x));
 
-        public static IEnumerable<Pull> Of(Piece piece, Lattice lattice)
+        public static IEnumerable<Pull> Of(Piece piece, Lattice lattice, Func<End, End, bool> wired)
         {
             End[] tops = [.. piece.Tops.Where(e => !e.Implied)], bottoms = [.. piece.Bottoms.Where(e => !e.Implied)];
             int Views(SeenIn seen) => seen == SeenIn.Both ? 2 : 1;
@@ -209,7 +221,7 @@ internal sealed class Columns
             {
                 foreach (var a in tops)
                     foreach (var b in bottoms.Where(b => (a.Seen & b.Seen) != 0))
-                        yield return new(a, b, Views(a.Seen & b.Seen), tops.Length == 1 || bottoms.Length == 1 ? 2 : 1, false, false);
+                        yield return new(a, b, Views(a.Seen & b.Seen), (tops.Length == 1 || bottoms.Length == 1 ? 2 : 1) * (wired(a, b) ? 3 : 1), false, false);
             }
             else
             {

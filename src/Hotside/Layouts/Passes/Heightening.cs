@@ -4,74 +4,127 @@ namespace Hotside.Layouts.Passes;
 
 /// <summary>The vertical measures: where each row's centre line and each channel lies.</summary>
 /// <param name="RowCentre">By row.</param>
-/// <param name="ChannelTop">By channel; its first track lies two modules below.</param>
+/// <param name="ChannelTop">By channel.</param>
 /// <param name="ChannelHeight">By channel.</param>
+/// <param name="FirstTrack">By channel: how far below its top the first horizontal lies.</param>
 /// <param name="Bottom">The chassis line.</param>
-internal sealed record Levels(ImmutableArray<int> RowCentre, ImmutableArray<int> ChannelTop, ImmutableArray<int> ChannelHeight, int Bottom);
+internal sealed record Levels(ImmutableArray<int> RowCentre, ImmutableArray<int> ChannelTop, ImmutableArray<int> ChannelHeight, ImmutableArray<int> FirstTrack, int Bottom);
 
-/// <summary>Heights of rows and channels from what stands in them, stretched evenly where the drawing may fill more of the sheet.</summary>
-internal static class Heightening
+/// <summary>
+/// Heights of rows and channels from what stands in them. Horizontals keep clear of text blocks that hang into their channel; where the drawing
+/// may fill more of the sheet, all channels grow evenly.
+/// </summary>
+internal sealed class Heightening
 {
-    /// <summary>A text block begins so far above its symbol's centre.</summary>
-    public const double TextRise = 1.9;
-
     // Free strip above the first and below the last track of a channel: room for labels at terminals.
     private const int Strip = 2;
     private const double MostStretch = 2.2;
 
-    public static Levels Of(RowPlan rows, Netlist netlist, IEnumerable<(Lattice Lattice, ColumnPlan Columns)> blocks, LayoutOptions options, ImmutableArray<int> extra)
+    private readonly RowPlan rows;
+    private readonly Netlist netlist;
+    private readonly PlannedBlock[] blocks;
+    private readonly LayoutOptions options;
+
+    private Heightening(RowPlan rows, Netlist netlist, PlannedBlock[] blocks, LayoutOptions options) =>
+        (this.rows, this.netlist, this.blocks, this.options) = (rows, netlist, blocks, options);
+
+    public static Levels Of(RowPlan rows, Netlist netlist, PlannedBlock[] blocks, LayoutOptions options, ImmutableArray<int> extra) =>
+        new Heightening(rows, netlist, blocks, options).Levels(extra);
+
+    /// <summary>How far above its symbol's centre a text block begins: it stands about the centre, but rises little above the symbol.</summary>
+    public static double TextRise(double textHeight, int boxHeight) => Math.Min(textHeight / 2, (boxHeight / 2.0) + 1.8);
+
+    /// <summary>The height of a piece's horizontal, or of the joint on one that has none.</summary>
+    public static int Y(Piece piece, int[] x, ColumnPlan columns, Levels levels, LayoutOptions options, bool anySpan)
     {
-        int[] above = new int[rows.Rows + 2], below = new int[rows.Rows + 2], tracks = new int[rows.Rows + 1];
+        int top = levels.ChannelTop[piece.Channel], first = top + levels.FirstTrack[piece.Channel];
+        if (piece.Spans(x)) return first + (options.Track * columns.Levels[piece.Id]);
+        // A joint on a straight line must not lie at the height of another net's horizontal: it would be read as theirs.
+        return anySpan && !piece.Net.Joints.IsEmpty ? first + 1 : top + (levels.ChannelHeight[piece.Channel] / 2);
+    }
+
+    private Levels Levels(ImmutableArray<int> extra)
+    {
+        int[] above = new int[rows.Rows + 2], below = new int[rows.Rows + 2];
         foreach (var stand in netlist.Stands)
         {
             int row = rows.RowOf[stand.Id];
             above[row] = Math.Max(above[row], stand.Height / 2);
             below[row] = Math.Max(below[row], stand.Height - (stand.Height / 2));
         }
-        foreach (var (lattice, columns) in blocks)
-        {
-            int[] x = [.. columns.X];
-            foreach (var piece in lattice.Pieces.Where(p => p.Spans(x)))
-                tracks[piece.Channel] = Math.Max(tracks[piece.Channel], columns.Levels[piece.Id] + piece.Splits(x).Length + 1);
-        }
-        int[] height = [.. tracks.Select((n, c) => (n == 0 ? options.Channel : options.Channel + 1 + (options.Track * (n - 1))) + TextRoom(c) + extra[c])];
+        int[] channels = [.. Enumerable.Range(0, rows.Rows + 1)];
+        int[] tracks = [.. channels.Select(Tracks)], hang = [.. channels.Select(c => Clearance(c, c, below, hangs: true))], rise = [.. channels.Select(c => Clearance(c, c + 1, above, hangs: false))];
+        int[] height = [.. channels.Select(c => Math.Max(Least(c, tracks[c], hang[c], rise[c]), TextUnderText(c, above, below)) + extra[c])];
+        int[] natural = [.. height];
         if (options.FillHeight is { } fill) Stretch(height, fill - height.Sum() - above.Sum() - below.Sum());
-        var centre = new int[rows.Rows + 2];
-        var top = new int[rows.Rows + 1];
+        // In a stretched channel the tracks stay near the upper row, with the longer drops below them.
+        int[] first = [.. channels.Select(c => hang[c] + (c == 0 ? 0 : Math.Min(2, (height[c] - natural[c]) / 4)))];
+        return Stacked(above, below, height, first);
+    }
+
+    private static Levels Stacked(int[] above, int[] below, int[] height, int[] first)
+    {
+        var centre = new int[above.Length];
+        var top = new int[height.Length];
         int y = 0;
-        for (int channel = 0; channel <= rows.Rows; channel++)
+        for (int channel = 0; channel < height.Length; channel++)
         {
             top[channel] = y;
             y += height[channel];
-            if (channel == rows.Rows) break;
+            if (channel == height.Length - 1) break;
             centre[channel + 1] = y + above[channel + 1];
             y += above[channel + 1] + below[channel + 1];
         }
-        return new([.. centre], [.. top], [.. height], y);
+        return new([.. centre], [.. top], [.. height], [.. first], y);
+    }
 
-        // A text block that hangs lower than its symbol must not meet the next row's; horizontals keep above it.
-        int TextRoom(int channel)
+    private int Tracks(int channel) =>
+        blocks.SelectMany(b => b.Lattice.Pieces.Where(p => p.Channel == channel && p.Spans(b.X)).Select(p => b.Columns.Levels[p.Id] + p.Splits(b.X).Length + 1)).DefaultIfEmpty(0).Max();
+
+    private int Least(int channel, int tracks, int hang, int rise) => tracks == 0 ? options.Channel
+        : Math.Max(hang + rise + (options.Track * (tracks - 1)), options.Channel + 1 + (options.Track * (tracks - 1))) + (channel == 0 && HasRail() ? 1 : 0);
+
+    private bool HasRail() => netlist.Taps.Any(t => t.Kind == EndKind.Feed);
+
+    // The text blocks of a row that lie over or under a horizontal of the channel keep it away.
+    private int Clearance(int channel, int row, int[] half, bool hangs)
+    {
+        double needed = Strip;
+        foreach (var (stand, left, right) in TextsOf(row))
         {
-            double hang = netlist.Stands.Where(s => rows.RowOf[s.Id] == channel).Select(s => s.Boxes.Max(b => b.Box.TextHeight) - TextRise - (s.Height - (s.Height / 2))).DefaultIfEmpty(0).Max();
-            return Math.Max(0, (int)Math.Ceiling(hang - options.Channel + 3));
+            bool crossed = blocks.Any(b => b.Lattice.Pieces.Any(p => p.Channel == channel && p.Spans(b.X) && (p.Seen & netlist.Stands[stand].Seen) != 0
+                && Extents.Views.Any(v => (p.Seen & v) != 0 && p.Low(b.X, v) < right && left < p.High(b.X, v))));
+            if (crossed) needed = Math.Max(needed, Reach(stand, half[row], hangs) + 0.6);
         }
+        return (int)Math.Ceiling(needed);
     }
 
-    /// <summary>The height of a piece's horizontal; of its right part behind a number of splits.</summary>
-    public static int Y(Piece piece, int[] x, ColumnPlan columns, Levels levels, LayoutOptions options, bool anySpan)
+    // How far a stand's text reaches beyond its row's bodies.
+    private double Reach(int stand, int half, bool hangs) => netlist.Stands[stand].Boxes.Select(b => b.Box).Where(b => b.HasText).Select(b =>
     {
-        int top = levels.ChannelTop[piece.Channel], height = levels.ChannelHeight[piece.Channel];
-        if (piece.Spans(x)) return top + FirstTrack(piece.Channel, columns, levels, options) + (options.Track * columns.Levels[piece.Id]);
-        return anySpan && !piece.Net.Joints.IsEmpty ? top + FirstTrack(piece.Channel, columns, levels, options) + 1 : top + (height / 2);
+        double rise = TextRise(b.TextHeight, b.Height);
+        return (hangs ? b.TextHeight - rise : rise) - half;
+    }).DefaultIfEmpty(0).Max();
+
+    // Two text blocks one below the other keep a module between them.
+    private int TextUnderText(int channel, int[] above, int[] below)
+    {
+        double needed = 0;
+        foreach (var (upper, left, right) in TextsOf(channel))
+            foreach (var (lower, otherLeft, otherRight) in TextsOf(channel + 1))
+                if ((netlist.Stands[upper].Seen & netlist.Stands[lower].Seen) != 0 && left < otherRight && otherLeft < right)
+                    needed = Math.Max(needed, Reach(upper, below[channel], hangs: true) + Reach(lower, above[channel + 1], hangs: false) + 1);
+        foreach (var (upper, _, _) in TextsOf(channel)) needed = Math.Max(needed, Reach(upper, below[channel], hangs: true) + 1);
+        return (int)Math.Ceiling(needed);
     }
 
-    // Tracks lie in the upper part of a stretched channel: near the parts they come from, with the longer drops below.
-    private static int FirstTrack(int channel, ColumnPlan columns, Levels levels, LayoutOptions options)
-    {
-        _ = columns;
-        int slack = levels.ChannelHeight[channel] - options.Channel;
-        return Strip + (channel == 0 ? 0 : Math.Min(2, Math.Max(0, slack) / 4));
-    }
+    private IEnumerable<(int Stand, double Left, double Right)> TextsOf(int row) =>
+        from block in blocks
+        from seat in block.Lattice.Seats
+        where seat.IsStand && seat.Row == row && netlist.Stands[seat.Stand].TextModules > 0
+        let stand = netlist.Stands[seat.Stand]
+        let x = block.X[seat.Id]
+        select block.Columns.TextLeft.Contains(seat.Stand) ? (seat.Stand, x - (double)stand.TextModules, (double)x) : (seat.Stand, x + (double)stand.Width, x + (double)stand.Width + stand.TextModules + 3);
 
     private static void Stretch(int[] height, int more)
     {

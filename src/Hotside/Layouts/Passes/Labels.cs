@@ -14,6 +14,7 @@ internal sealed class Labels
 
     private readonly List<(double Left, double Top, double Right, double Bottom, SeenIn Seen)> taken = [];
     private readonly double height;
+    private readonly Dictionary<(int X, int Y, bool Down, SeenIn View), int> users = [];
 
     private Labels(double height) => this.height = height;
 
@@ -22,6 +23,7 @@ internal sealed class Labels
     {
         var labels = new Labels(bottom);
         labels.Block(input, boxes, wires, rails);
+        foreach (var (wire, line) in input.Wires.Zip(wires)) labels.Use(wire, line);
         var placed = new PlacedLabel?[input.Wires.Length];
         // Those with least choice first: short lines, then lines with few runs.
         foreach (int number in Enumerable.Range(0, input.Wires.Length).Where(i => input.Wires[i].HasLabel).OrderBy(i => Longest(wires[i])).ThenBy(i => i))
@@ -54,7 +56,9 @@ internal sealed class Labels
 
     private PlacedLabel? Place(LayoutWire wire, PlacedWire line)
     {
-        foreach (var (label, _) in Candidates(wire, line).Select((c, i) => (c, i)))
+        var runs = Runs(line).ToArray();
+        // A label belongs where its conductor runs alone; on a shared stretch nobody knows whose it is.
+        foreach (var label in Candidates(wire, runs.SelectMany(r => Alone(wire, r))).Concat(Candidates(wire, runs)))
         {
             if (!Fits(label, wire.Seen)) continue;
             taken.Add((label.X - Clear, label.Y - Clear, label.X + label.Width + Clear, label.Y + label.Height + Clear, wire.Seen));
@@ -67,11 +71,44 @@ internal sealed class Labels
         label.Y > -3 && label.Y + label.Height < height + 3 && taken.TrueForAll(t => (t.Seen & seen) == 0
             || t.Left >= label.X + label.Width || t.Right <= label.X || t.Top >= label.Y + label.Height || t.Bottom <= label.Y);
 
-    private static IEnumerable<PlacedLabel> Candidates(LayoutWire wire, PlacedWire line)
+    private void Use(LayoutWire wire, PlacedWire line)
+    {
+        foreach (var ((ax, ay), (bx, by)) in Runs(line))
+            foreach (var view in Extents.Views.Where(v => (wire.Seen & v) != 0))
+                foreach (var step in Steps(ax, ay, bx, by)) users[(step.X, step.Y, step.Down, view)] = users.GetValueOrDefault((step.X, step.Y, step.Down, view)) + 1;
+    }
+
+    private static IEnumerable<((int X, int Y) A, (int X, int Y) B)> Runs(PlacedWire line) =>
+        Enumerable.Range(1, line.Points.Length - 1).Select(i => (line.Points[i - 1], line.Points[i]));
+
+    // The steps of one module from the lesser end of a run to the greater.
+    private static IEnumerable<(int X, int Y, bool Down)> Steps(int ax, int ay, int bx, int by)
+    {
+        for (int x = Math.Min(ax, bx); x < Math.Max(ax, bx); x++) yield return (x, ay, false);
+        for (int y = Math.Min(ay, by); y < Math.Max(ay, by); y++) yield return (ax, y, true);
+    }
+
+    // The stretches of a run that no other conductor shares in a view that shows both.
+    private IEnumerable<((int X, int Y) A, (int X, int Y) B)> Alone(LayoutWire wire, ((int X, int Y) A, (int X, int Y) B) run)
+    {
+        (int X, int Y)? start = null, last = null;
+        foreach (var step in Steps(run.A.X, run.A.Y, run.B.X, run.B.Y))
+        {
+            bool alone = Extents.Views.Where(v => (wire.Seen & v) != 0).All(v => users[(step.X, step.Y, step.Down, v)] == 1);
+            if (alone) (start, last) = (start ?? (step.X, step.Y), step.Down ? (step.X, step.Y + 1) : (step.X + 1, step.Y));
+            else if (start is { } from && last is { } to)
+            {
+                yield return (from, to);
+                (start, last) = (null, null);
+            }
+        }
+        if (start is { } first && last is { } end) yield return (first, end);
+    }
+
+    private static IEnumerable<PlacedLabel> Candidates(LayoutWire wire, IEnumerable<((int X, int Y) A, (int X, int Y) B)> along)
     {
         double w = wire.LabelWidth, h = wire.LabelHeight;
-        var runs = Enumerable.Range(1, line.Points.Length - 1).Select(i => (A: line.Points[i - 1], B: line.Points[i]))
-            .OrderByDescending(r => Math.Abs(r.A.X - r.B.X) + Math.Abs(r.A.Y - r.B.Y)).ToArray();
+        var runs = along.OrderByDescending(r => Math.Abs(r.A.X - r.B.X) + Math.Abs(r.A.Y - r.B.Y)).ToArray();
         // The label's own height is enough for a vertical run; a horizontal one should be as long as the label.
         foreach (bool loose in new[] { false, true })
             foreach (var (a, b) in runs)

@@ -34,8 +34,7 @@ internal static class Placement
                     bool left = textLeft.Contains(stand.Id);
                     int boxX = x + standing.X, boxY = y + (stand.Turned ? stand.Height - standing.Y - box.Height : standing.Y);
                     double textX = left ? x - sides.ReachLeft[stand.Id] - Stand.TextGap - box.TextWidth : x + stand.Width + sides.ReachRight[stand.Id] + (sides.ReachRight[stand.Id] > 0 ? 1 : 0) + Stand.TextGap;
-                    double textY = Math.Max(boxY + (box.Height / 2.0) - Math.Max(Heightening.TextRise, 0), boxY + (box.Height / 2.0) - (box.Height / 2.0) - 0.5);
-                    if (box.TextHeight <= 2 * Heightening.TextRise) textY = boxY + (box.Height / 2.0) - (box.TextHeight / 2);
+                    double textY = boxY + (box.Height / 2.0) - Heightening.TextRise(box.TextHeight, box.Height);
                     return new(box.Id, boxX, boxY, stand.Turned, false, left, textX, textY);
                 }
             var place = joints[Enumerable.Range(0, netlist.Joints.Length).First(j => netlist.Joints[j] == box)];
