@@ -21,19 +21,22 @@ internal static class ElementReader
             if (kind.ElementNamed(key.Value) is not { When: { } when }) continue;
             int at = line.Value.IndexOf("when ", StringComparison.Ordinal);
             var span = line.Part(at, line.Value.Length - at);
+            if (line.Value.IndexOf(',', at) is >= 0 and var comma)
+            {
+                string swallowed = line.Value[(comma + 1)..].Trim();
+                problems.Add(KindProblems.WhenNotLast.At(line.Part(line.Value.IndexOf(swallowed, comma, StringComparison.Ordinal), swallowed.Length), swallowed) with { Hint = "put \"when\" last" });
+                continue;
+            }
             foreach (var test in when.Tests)
             {
                 if (kind.Actuators.FirstOrDefault(a => a.Name == test.Actuator) is not { } actuator)
                     problems.Add(KindProblems.UnknownActuator.At(span, test.Actuator) with { Hint = Names.Meant(test.Actuator, kind.Actuators.Select(a => a.Name)) });
                 else
                     foreach (string position in test.Positions.Where(p => !actuator.Positions.Contains(p)))
-                        problems.Add(KindProblems.UnknownPosition.At(span, position, actuator.Name) with { Hint = Hint(position, actuator) });
+                        problems.Add(KindProblems.UnknownPosition.At(span, position, actuator.Name) with { Hint = Names.Meant(position, actuator.Positions) });
             }
         }
     }
-
-    private static string? Hint(string position, Actuator actuator) =>
-        position.Contains(',', StringComparison.Ordinal) ? "\"when\" takes the rest of the line; put it last" : Names.Meant(position, actuator.Positions);
 
     private static Element? Read(YamlText name, YamlText line, PartKind kind, List<Diagnostic> problems)
     {

@@ -7,6 +7,9 @@ namespace Hotside.Notation;
 internal static class LineItems
 {
     public static readonly DiagnosticKind EmptyItem = new("HS1020", Severity.Error, "Nothing between commas", "there is nothing between two commas, or behind the last one");
+    public static readonly DiagnosticKind DecimalComma = new("HS1017", Severity.Error, "Decimal comma", "\"{0}\" has a decimal comma, and a comma ends a piece");
+    public static readonly DiagnosticKind OpenQuote = new("HS1018", Severity.Error, "Quote not closed", "the quote that begins here is not closed");
+    public static readonly DiagnosticKind BehindQuote = new("HS1019", Severity.Error, "Text behind a quote", "\"{0}\" stands behind a name in quotes without a comma");
 
     private const string Because = "because ";
 
@@ -27,31 +30,61 @@ internal static class LineItems
                 items.Add(new(text[(first + Because.Length)..].Trim(), line.Part(first, text.Length - first)) { IsReason = true });
                 break;
             }
-            int end = EndOf(text, first);
-            string piece = text[first..end].TrimEnd();
-            if (piece.Length == 0) problems.Add(EmptyItem.At(line.Part(Math.Max(from, Math.Min(first, text.Length - 1)), 1)) with { Hint = "take the comma out" });
-            else if (piece[0] is '\'' or '"' && piece.Length > 1 && piece[^1] == piece[0])
-                items.Add(new(piece[1..^1].Replace(new string(piece[0], 2), piece[..1], StringComparison.Ordinal), line.Part(first, piece.Length)) { IsQuoted = true });
-            else items.Add(new(string.Join(' ', piece.Split((char[])[' ', '\n'], StringSplitOptions.RemoveEmptyEntries)), line.Part(first, piece.Length)));
+            int end;
+            if (first < text.Length && text[first] is '\'' or '"') end = Quoted(line, first, items, problems);
+            else end = Plain(line, from, first, items, problems);
             start = end + 1;
         }
         return items.ToImmutable();
     }
 
-    // A comma ends a piece, unless the piece begins with a quote that is still open.
-    private static int EndOf(string text, int first)
+    private static int Plain(YamlText line, int from, int first, ImmutableArray<LineItem>.Builder items, List<Diagnostic> problems)
     {
-        if (first < text.Length && text[first] is '\'' or '"')
+        string text = line.Value;
+        int end = Comma(text, first);
+        if (IsDecimal(text, first, end))
         {
-            int close = text.IndexOf(text[first], first + 1);
-            while (close >= 0 && close + 1 < text.Length && text[close + 1] == text[first]) close = text.IndexOf(text[first], close + 2);
-            if (close >= 0)
-            {
-                int comma = text.IndexOf(',', close + 1);
-                return comma < 0 ? text.Length : comma;
-            }
+            end = Comma(text, end + 1);
+            string number = text[first..end].TrimEnd();
+            problems.Add(DecimalComma.At(line.Part(first, number.Length), number) with { Hint = $"write \"{number.Replace(',', '.')}\"" });
+            return end;
         }
-        int next = text.IndexOf(',', Math.Min(first, text.Length));
-        return next < 0 ? text.Length : next;
+        string piece = text[first..end].TrimEnd();
+        if (piece.Length == 0) problems.Add(EmptyItem.At(line.Part(Math.Max(from, Math.Min(first, text.Length - 1)), 1)) with { Hint = "take the comma out" });
+        else items.Add(new(string.Join(' ', piece.Split((char[])[' ', '\n'], StringSplitOptions.RemoveEmptyEntries)), line.Part(first, piece.Length)));
+        return end;
+    }
+
+    // A comma ends a piece, unless the piece begins with a quote that is still open; a quote within quotes is doubled.
+    private static int Quoted(YamlText line, int first, ImmutableArray<LineItem>.Builder items, List<Diagnostic> problems)
+    {
+        string text = line.Value, quote = text[first].ToString();
+        int close = text.IndexOf(text[first], first + 1);
+        while (close >= 0 && close + 1 < text.Length && text[close + 1] == text[first]) close = text.IndexOf(text[first], close + 2);
+        if (close < 0)
+        {
+            problems.Add(OpenQuote.At(line.Part(first, 1)) with { Hint = $"put a {quote} behind the name" });
+            return text.Length;
+        }
+        string name = text[(first + 1)..close].Replace(quote + quote, quote, StringComparison.Ordinal).Trim();
+        if (name.Length == 0) problems.Add(EmptyItem.At(line.Part(first, close + 1 - first)) with { Hint = "take the quotes out" });
+        else items.Add(new(name, line.Part(first, close + 1 - first)) { IsQuoted = true });
+        int end = Comma(text, close + 1);
+        string behind = text[(close + 1)..end].Trim();
+        if (behind.Length > 0)
+            problems.Add(BehindQuote.At(line.Part(text.IndexOf(behind, close + 1, StringComparison.Ordinal), behind.Length), behind) with { Hint = "put a comma before it, or the whole name in quotes" });
+        return end;
+    }
+
+    private static int Comma(string text, int from) => text.IndexOf(',', Math.Min(from, text.Length)) is >= 0 and var comma ? comma : text.Length;
+
+    // "6,5 V": digits on both sides of the comma, and a quantity if it were a point.
+    private static bool IsDecimal(string text, int first, int comma)
+    {
+        if (comma <= first || comma + 1 >= text.Length || !char.IsAsciiDigit(text[comma - 1]) || !char.IsAsciiDigit(text[comma + 1])) return false;
+        string whole = text[first..comma] + "." + text[(comma + 1)..Comma(text, comma + 1)].TrimEnd();
+        int number = comma - first;
+        while (number > 0 && (char.IsAsciiDigit(whole[number - 1]) || whole[number - 1] is '.' or '/')) number--;
+        return (number == 0 || whole[number - 1] == ' ') && QuantityReader.Read(whole[number..], out _) is not null;
     }
 }

@@ -12,12 +12,12 @@ internal static partial class QuantityReader
     [
         (["V", "volt", "volts"], Unit.Volt, 1), (["mV", "millivolt", "millivolts"], Unit.Volt, 1e-3),
         (["A", "amp", "amps", "ampere", "amperes"], Unit.Ampere, 1), (["mA", "milliamp", "milliamps"], Unit.Ampere, 1e-3),
-        (["W", "watt", "watts"], Unit.Watt, 1),
-        (["ohm", "ohms", "Ω", "\u2126"], Unit.Ohm, 1), (["mohm", "mohms", "mΩ", "m\u2126"], Unit.Ohm, 1e-3), (["kohm", "kohms", "kΩ", "k\u2126"], Unit.Ohm, 1e3),
-        (["Ah", "amp-hours", "ampere-hours"], Unit.AmpereHour, 1),
-        (["m", "metre", "metres", "meter", "meters"], Unit.Metre, 1), (["cm"], Unit.Metre, 0.01), (["mm"], Unit.Metre, 0.001),
+        (["W", "watt", "watts"], Unit.Watt, 1), (["kW"], Unit.Watt, 1e3), (["mW"], Unit.Watt, 1e-3),
+        (["ohm", "ohms", "Ω", "\u2126"], Unit.Ohm, 1), (["mohm", "mohms", "mΩ", "m\u2126"], Unit.Ohm, 1e-3), (["kohm", "kohms", "kΩ", "k\u2126"], Unit.Ohm, 1e3), (["Mohm", "MΩ", "M\u2126"], Unit.Ohm, 1e6),
+        (["Ah", "amp-hour", "amp-hours", "ampere-hour", "ampere-hours"], Unit.AmpereHour, 1),
+        (["m", "metre", "metres", "meter", "meters"], Unit.Metre, 1), (["cm", "centimetres", "centimeters"], Unit.Metre, 0.01), (["mm", "millimetres", "millimeters"], Unit.Metre, 0.001),
         (["ft", "foot", "feet"], Unit.Metre, 0.3048), (["in", "inch", "inches"], Unit.Metre, 0.0254),
-        (["AWG", "gauge"], Unit.Awg, 1), (["mm²", "mm2", "sqmm"], Unit.SquareMillimetre, 1),
+        (["AWG", "gauge"], Unit.Awg, 1), (["mm²", "mm2", "sqmm", "sq mm", "square millimetres", "square millimeters"], Unit.SquareMillimetre, 1),
         (["ways", "way"], Unit.Ways, 1),
     ];
 
@@ -28,10 +28,13 @@ internal static partial class QuantityReader
     public static Quantity? Read(string text, out string? problem)
     {
         problem = null;
-        var match = Shape().Match(text);
+        var match = Shape().Match(text.StartsWith('.') ? "0" + text : text);
         if (!match.Success) return null;
         string unit = match.Groups["unit"].Value;
+        // Symbols differ by their capitals (mohm, Mohm); words do not, and begin a line in capitals now and then.
         var known = Units.FirstOrDefault(u => u.Spellings.Contains(unit, StringComparer.Ordinal));
+        if (known.Spellings is null && unit.Length > 2 && unit[1..].All(char.IsAsciiLetterLower))
+            known = Units.FirstOrDefault(u => u.Spellings.Contains(char.ToLowerInvariant(unit[0]) + unit[1..], StringComparer.Ordinal));
         if (known.Spellings is null)
         {
             if (unit.Length == 0 || unit.Contains(' ', StringComparison.Ordinal)) return null;
@@ -54,7 +57,12 @@ internal static partial class QuantityReader
             problem = "the number is too large";
             return null;
         }
-        return new([.. values], known.Unit) { UpTo = upTo, Count = Math.Max(1, count) };
+        if (count == 0)
+        {
+            problem = "a count is 1 or more";
+            return null;
+        }
+        return new([.. values], known.Unit) { UpTo = upTo, Count = count };
     }
 
     /// <summary>Reads a gauge without its unit: <c>14</c>, <c>1/0</c>.</summary>

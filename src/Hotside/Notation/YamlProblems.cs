@@ -16,7 +16,7 @@ internal static class YamlProblems
     public static readonly DiagnosticKind SwallowedByComment = new("HS1009", Severity.Warning, "Text taken as a comment", "\"{0}\" is taken as a comment");
     public static readonly DiagnosticKind SecondColon = new("HS1010", Severity.Error, "Second colon", "a second \": \" stands in this line");
     public static readonly DiagnosticKind LeadingQuote = new("HS1011", Severity.Error, "Quote at the start", "only the first piece of this line is in quotes");
-    public static readonly DiagnosticKind KeyWithoutValue = new("HS1012", Severity.Error, "Comma within braces", "within { } a comma ends the text, so \"{0}\" stands alone");
+    public static readonly DiagnosticKind KeyWithoutValue = new("HS1012", Severity.Error, "Comma within braces", "within {{ }} a comma ends the text, so \"{0}\" stands alone");
     public static readonly DiagnosticKind Empty = new("HS1013", Severity.Error, "Nothing there", "there is nothing in this file");
     public static readonly DiagnosticKind TooLong = new("HS1014", Severity.Error, "Text too long", "a text is longer than {0} characters");
     public static readonly DiagnosticKind TooMany = new("HS1015", Severity.Error, "Too much", "the file holds more than {0} texts");

@@ -17,6 +17,7 @@ internal sealed class YamlReader
     private readonly List<Diagnostic> problems;
     private readonly Parser parser;
     private int count;
+    private Mark? end;
 
     private YamlReader(SourceText source, List<Diagnostic> problems)
     {
@@ -54,7 +55,7 @@ internal sealed class YamlReader
             });
             return null;
         }
-        catch (Exception e) when (e is InvalidOperationException or ArgumentException or FormatException)
+        catch (Exception e) when (e is InvalidOperationException or ArgumentException)
         {
             // The parser's answer to some unclosed brackets.
             problems.Add(YamlProblems.Syntax.At(source.Span(source.LineCount, 1, 1), "something that was opened is not closed"));
@@ -103,24 +104,47 @@ internal sealed class YamlReader
         var start = parser.Consume<MappingStart>();
         var entries = ImmutableArray.CreateBuilder<YamlEntry>();
         var keys = new HashSet<string>(StringComparer.Ordinal);
-        while (!parser.TryConsume<MappingEnd>(out _))
+        while (!Ends<MappingEnd>())
         {
             if (Node(depth + 1) is not YamlText key) throw Stop(YamlProblems.Syntax.At(Here(), "a list or map cannot be a key"));
             var value = Node(depth + 1);
             if (start.Style == MappingStyle.Flow && value is YamlText { Value.Length: 0, IsQuoted: false })
+            {
                 problems.Add(YamlProblems.KeyWithoutValue.At(key.Span, key.Value) with { Hint = "write the entries on lines of their own, or put the text in quotes" });
+                continue;
+            }
             if (!keys.Add(key.Value)) problems.Add(YamlProblems.DuplicateKey.At(key.Span, key.Value) with { Hint = "rename or remove one of them" });
             else entries.Add(new(key, value));
         }
-        return new(entries.ToImmutable(), Place(start.Start, start.End));
+        return new(entries.ToImmutable(), Extent(start, entries.LastOrDefault()?.Value, start.Style == MappingStyle.Flow));
     }
 
     private YamlList List(int depth)
     {
         var start = parser.Consume<SequenceStart>();
         var items = ImmutableArray.CreateBuilder<YamlNode>();
-        while (!parser.TryConsume<SequenceEnd>(out _)) items.Add(Node(depth + 1));
-        return new(items.ToImmutable(), Place(start.Start, start.End));
+        while (!Ends<SequenceEnd>()) items.Add(Node(depth + 1));
+        return new(items.ToImmutable(), Extent(start, items.LastOrDefault(), start.Style == SequenceStyle.Flow));
+    }
+
+    // In brackets a collection ends with its bracket; else with its last entry, for the parser ends it where the next thing begins.
+    private SourceSpan Extent(ParsingEvent start, YamlNode? last, bool flow)
+    {
+        var span = Place(start.Start, start.End);
+        if (flow && end is { } mark)
+        {
+            int column = (int)mark.Column;
+            bool before = column <= source.Line((int)mark.Line).Length && source.Line((int)mark.Line)[column - 1] is ']' or '}';
+            return span with { EndLine = (int)mark.Line, EndColumn = before ? column + 1 : column };
+        }
+        return last is null ? span : span with { EndLine = last.Span.EndLine, EndColumn = last.Span.EndColumn };
+    }
+
+    private bool Ends<T>() where T : ParsingEvent
+    {
+        if (!parser.TryConsume<T>(out var found)) return false;
+        end = found.End;
+        return true;
     }
 
     private YamlText Text(Scalar scalar)
@@ -137,7 +161,12 @@ internal sealed class YamlReader
         return new(scalar.Value, span, inStep ? offset : -1) { IsQuoted = quoted };
     }
 
-    private SourceSpan Here() => parser.Current is { } current ? Place(current.Start, current.End) : source.Span(1, 1, 1);
+    private SourceSpan Here()
+    {
+        if (parser.Current is not { } current) return source.Span(1, 1, 1);
+        var span = Place(current.Start, current.End);
+        return span.Line == span.EndLine && span.Column == span.EndColumn ? span with { EndColumn = span.EndColumn + 1 } : span;
+    }
 
     private SourceSpan Place(in Mark start, in Mark end) => new(source.File, (int)start.Line, (int)start.Column, (int)end.Line, (int)end.Column);
 

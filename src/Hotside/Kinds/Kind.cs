@@ -1,0 +1,315 @@
+using Hotside.Circuits;
+
+namespace Hotside.Kinds;
+
+// Written from Kinds/data by the test KindListTests with HOTSIDE_ACCEPT=1; change the data, not this file.
+
+/// <summary>The part kinds that come with the library, by name.</summary>
+public static class Kind
+{
+    /// <summary>Alternator with built-in regulator, excited through the charge lamp.</summary>
+    public static PartKind Alternator => Catalogue.Standard.Find("alternator")!;
+
+    /// <summary>Alternator whose regulator is a box of its own.</summary>
+    public static PartKind AlternatorExternal => Catalogue.Standard.Find("alternator-external")!;
+
+    /// <summary>Alternator with built-in regulator that excites itself, one wire.</summary>
+    public static PartKind AlternatorOneWire => Catalogue.Standard.Find("alternator-one-wire")!;
+
+    /// <summary>Ammeter in the main feed.</summary>
+    public static PartKind Ammeter => Catalogue.Standard.Find("ammeter")!;
+
+    /// <summary>A box that holds parts.</summary>
+    public static PartKind Assembly => Catalogue.Standard.Find("assembly")!;
+
+    /// <summary>Resistor in the feed of an ignition coil.</summary>
+    public static PartKind Ballast => Catalogue.Standard.Find("ballast")!;
+
+    /// <summary>Battery; the feed of the vehicle.</summary>
+    public static PartKind Battery => Catalogue.Standard.Find("battery")!;
+
+    /// <summary>Battery disconnect.</summary>
+    public static PartKind BatteryDisconnect => Catalogue.Standard.Find("battery-disconnect")!;
+
+    /// <summary>Two diodes that charge two batteries and keep them apart.</summary>
+    public static PartKind BatteryIsolator => Catalogue.Standard.Find("battery-isolator")!;
+
+    /// <summary>Selector of two batteries, off, one, both, two.</summary>
+    public static PartKind BatterySelector => Catalogue.Standard.Find("battery-selector")!;
+
+    /// <summary>Push button, open while pressed.</summary>
+    public static PartKind BreakButton => Catalogue.Standard.Find("break-button")!;
+
+    /// <summary>Circuit breaker.</summary>
+    public static PartKind Breaker => Catalogue.Standard.Find("breaker")!;
+
+    /// <summary>Buzzer or bell.</summary>
+    public static PartKind Buzzer => Catalogue.Standard.Find("buzzer")!;
+
+    /// <summary>Condenser or suppressor capacitor, the case is its second terminal.</summary>
+    public static PartKind Capacitor => Catalogue.Standard.Find("capacitor")!;
+
+    /// <summary>Switch that joins its first terminal to the second or the third.</summary>
+    public static PartKind ChangeoverSwitch => Catalogue.Standard.Find("changeover-switch")!;
+
+    /// <summary>Cigar lighter with its switch, the shell is its second terminal.</summary>
+    public static PartKind CigarLighter => Catalogue.Standard.Find("cigar-lighter")!;
+
+    /// <summary>Self-winding clock.</summary>
+    public static PartKind Clock => Catalogue.Standard.Find("clock")!;
+
+    /// <summary>Turn lever and horn push on one column; stop lamps pass through it.</summary>
+    public static PartKind ColumnSwitch => Catalogue.Standard.Find("column-switch")!;
+
+    /// <summary>Plug and socket of some ways; half a and half b are two terminals a way.</summary>
+    public static PartKind Connector => Catalogue.Standard.Find("connector")!;
+
+    /// <summary>Cut-out that joins generator and battery while the machine charges.</summary>
+    public static PartKind CutOut => Catalogue.Standard.Find("cut-out")!;
+
+    /// <summary>Foot dimmer, high or low beam.</summary>
+    public static PartKind Dimmer => Catalogue.Standard.Find("dimmer")!;
+
+    /// <summary>Diode.</summary>
+    public static PartKind Diode => Catalogue.Standard.Find("diode")!;
+
+    /// <summary>Distributor with points and condenser.</summary>
+    public static PartKind Distributor => Catalogue.Standard.Find("distributor")!;
+
+    /// <summary>Door switch, closed while the door is open, returning through its body.</summary>
+    public static PartKind DoorSwitch => Catalogue.Standard.Find("door-switch")!;
+
+    /// <summary>Electronic flasher with a ground of its own.</summary>
+    public static PartKind ElectronicFlasher => Catalogue.Standard.Find("electronic-flasher")!;
+
+    /// <summary>The end of the page, the rest of the vehicle, with any terminal.</summary>
+    public static PartKind Elsewhere => Catalogue.Standard.Find("elsewhere")!;
+
+    /// <summary>Feed rail, one terminal with many wires.</summary>
+    public static PartKind FeedRail => Catalogue.Standard.Find("feed-rail")!;
+
+    /// <summary>Thermal flasher with a terminal for the pilot lamp.</summary>
+    public static PartKind FlasherPilot => Catalogue.Standard.Find("flasher-pilot")!;
+
+    /// <summary>Starter switch worked by the foot.</summary>
+    public static PartKind FootStarterSwitch => Catalogue.Standard.Find("foot-starter-switch")!;
+
+    /// <summary>Electric fuel pump.</summary>
+    public static PartKind FuelPump => Catalogue.Standard.Find("fuel-pump")!;
+
+    /// <summary>Fuse.</summary>
+    public static PartKind Fuse => Catalogue.Standard.Find("fuse")!;
+
+    /// <summary>Fusible link.</summary>
+    public static PartKind FusibleLink => Catalogue.Standard.Find("fusible-link")!;
+
+    /// <summary>Gauge with one heated or wound element, in series with its sender.</summary>
+    public static PartKind Gauge => Catalogue.Standard.Find("gauge")!;
+
+    /// <summary>Gauge with two balanced coils.</summary>
+    public static PartKind GaugeBalanced => Catalogue.Standard.Find("gauge-balanced")!;
+
+    /// <summary>Thermal voltage limiter that feeds gauges.</summary>
+    public static PartKind GaugeLimiter => Catalogue.Standard.Find("gauge-limiter")!;
+
+    /// <summary>Generator with its field brought out and grounded at the regulator.</summary>
+    public static PartKind Generator => Catalogue.Standard.Find("generator")!;
+
+    /// <summary>Generator with the field grounded inside, regulated from the feed side.</summary>
+    public static PartKind GeneratorFieldInside => Catalogue.Standard.Find("generator-field-inside")!;
+
+    /// <summary>Generator that limits itself by a third brush, its field inside.</summary>
+    public static PartKind GeneratorThirdBrush => Catalogue.Standard.Find("generator-third-brush")!;
+
+    /// <summary>Glow plug of a diesel engine, grounded by its thread.</summary>
+    public static PartKind GlowPlug => Catalogue.Standard.Find("glow-plug")!;
+
+    /// <summary>Headlamp with high and low beam in one bulb.</summary>
+    public static PartKind Headlamp => Catalogue.Standard.Find("headlamp")!;
+
+    /// <summary>Heating element.</summary>
+    public static PartKind Heater => Catalogue.Standard.Find("heater")!;
+
+    /// <summary>Horn with two insulated studs.</summary>
+    public static PartKind Horn => Catalogue.Standard.Find("horn")!;
+
+    /// <summary>Horn button on the steering column, one wire, its body grounds.</summary>
+    public static PartKind HornButton => Catalogue.Standard.Find("horn-button")!;
+
+    /// <summary>Horn with one stud, returning through its frame.</summary>
+    public static PartKind HornCase => Catalogue.Standard.Find("horn-case")!;
+
+    /// <summary>Horn relay with three terminals, its coil fed inside from B.</summary>
+    public static PartKind HornRelay => Catalogue.Standard.Find("horn-relay")!;
+
+    /// <summary>Ignition coil; the breaker grounds its primary.</summary>
+    public static PartKind IgnitionCoil => Catalogue.Standard.Find("ignition-coil")!;
+
+    /// <summary>Electronic ignition in place of points.</summary>
+    public static PartKind IgnitionModule => Catalogue.Standard.Find("ignition-module")!;
+
+    /// <summary>Ignition switch, locked, accessories, run, start.</summary>
+    public static PartKind IgnitionSwitch => Catalogue.Standard.Find("ignition-switch")!;
+
+    /// <summary>Magneto kill switch, closed means off.</summary>
+    public static PartKind KillSwitch => Catalogue.Standard.Find("kill-switch")!;
+
+    /// <summary>Lamp with one filament.</summary>
+    public static PartKind Lamp => Catalogue.Standard.Find("lamp")!;
+
+    /// <summary>Latching relay, set by one coil, reset by the other, stays between.</summary>
+    public static PartKind LatchingRelay => Catalogue.Standard.Find("latching-relay")!;
+
+    /// <summary>Lamp with light-emitting diodes; minds its polarity.</summary>
+    public static PartKind LedLamp => Catalogue.Standard.Find("led-lamp")!;
+
+    /// <summary>LED lamp with a bridge, either way round.</summary>
+    public static PartKind LedLampBridge => Catalogue.Standard.Find("led-lamp-bridge")!;
+
+    /// <summary>Light switch with park and head positions and its own breaker.</summary>
+    public static PartKind LightSwitch => Catalogue.Standard.Find("light-switch")!;
+
+    /// <summary>Magneto, its own source; grounded at 2 to stop.</summary>
+    public static PartKind Magneto => Catalogue.Standard.Find("magneto")!;
+
+    /// <summary>A piece of metal that stands on straps, engine, body, tank, keel.</summary>
+    public static PartKind Metal => Catalogue.Standard.Find("metal")!;
+
+    /// <summary>Motor of a fan, a blower or a pump.</summary>
+    public static PartKind Motor => Catalogue.Standard.Find("motor")!;
+
+    /// <summary>Oil-pressure switch, closed without pressure, returning through its body.</summary>
+    public static PartKind OilSwitch => Catalogue.Standard.Find("oil-switch")!;
+
+    /// <summary>Oil-pressure switch, closed by pressure, with two studs.</summary>
+    public static PartKind OilSwitchMake => Catalogue.Standard.Find("oil-switch-make")!;
+
+    /// <summary>Push button, closed while pressed.</summary>
+    public static PartKind PushButton => Catalogue.Standard.Find("push-button")!;
+
+    /// <summary>Radio or another device that draws current by itself.</summary>
+    public static PartKind Radio => Catalogue.Standard.Find("radio")!;
+
+    /// <summary>Series regulator that holds a lower voltage for gauges.</summary>
+    public static PartKind Reducer => Catalogue.Standard.Find("reducer")!;
+
+    /// <summary>Voltage regulator with cut-out and current units in one box.</summary>
+    public static PartKind Regulator => Catalogue.Standard.Find("regulator")!;
+
+    /// <summary>Plug-in relay, one coil, one make contact, all ends free.</summary>
+    public static PartKind Relay => Catalogue.Standard.Find("relay")!;
+
+    /// <summary>Plug-in relay with a change-over contact.</summary>
+    public static PartKind RelayChangeover => Catalogue.Standard.Find("relay-changeover")!;
+
+    /// <summary>Plug-in relay with a diode across its coil.</summary>
+    public static PartKind RelayDiode => Catalogue.Standard.Find("relay-diode")!;
+
+    /// <summary>Resistor, dropper or ballast.</summary>
+    public static PartKind Resistor => Catalogue.Standard.Find("resistor")!;
+
+    /// <summary>Switch of the reversing lamp, closed while the gear is in.</summary>
+    public static PartKind ReverseSwitch => Catalogue.Standard.Find("reverse-switch")!;
+
+    /// <summary>Panel-lamp rheostat.</summary>
+    public static PartKind Rheostat => Catalogue.Standard.Find("rheostat")!;
+
+    /// <summary>Roof lamp with its own three-way switch, doors, on, off.</summary>
+    public static PartKind RoofLamp => Catalogue.Standard.Find("roof-lamp")!;
+
+    /// <summary>Semaphore arm, its lamp lights when the arm is out.</summary>
+    public static PartKind Semaphore => Catalogue.Standard.Find("semaphore")!;
+
+    /// <summary>Sender, a resistance that a level, a temperature or a pressure moves.</summary>
+    public static PartKind Sender => Catalogue.Standard.Find("sender")!;
+
+    /// <summary>Shunt of an ammeter that sits elsewhere.</summary>
+    public static PartKind Shunt => Catalogue.Standard.Find("shunt")!;
+
+    /// <summary>Solar panel; a feed while it is light.</summary>
+    public static PartKind SolarPanel => Catalogue.Standard.Find("solar-panel")!;
+
+    /// <summary>Charge regulator between solar panel and battery.</summary>
+    public static PartKind SolarRegulator => Catalogue.Standard.Find("solar-regulator")!;
+
+    /// <summary>Plunger magnet with one winding, such as a fuel cut-off or choke.</summary>
+    public static PartKind Solenoid => Catalogue.Standard.Find("solenoid")!;
+
+    /// <summary>Spark plug.</summary>
+    public static PartKind SparkPlug => Catalogue.Standard.Find("spark-plug")!;
+
+    /// <summary>Switch with two speeds, as for a heater fan.</summary>
+    public static PartKind SpeedSwitch => Catalogue.Standard.Find("speed-switch")!;
+
+    /// <summary>Splice of two or more wires.</summary>
+    public static PartKind Splice => Catalogue.Standard.Find("splice")!;
+
+    /// <summary>Relay that joins a second battery while the machine charges.</summary>
+    public static PartKind SplitChargeRelay => Catalogue.Standard.Find("split-charge-relay")!;
+
+    /// <summary>Starter motor, returning through its case.</summary>
+    public static PartKind Starter => Catalogue.Standard.Find("starter")!;
+
+    /// <summary>Starter motor with two insulated studs.</summary>
+    public static PartKind StarterIsolated => Catalogue.Standard.Find("starter-isolated")!;
+
+    /// <summary>Starter with permanent magnets.</summary>
+    public static PartKind StarterMagnet => Catalogue.Standard.Find("starter-magnet")!;
+
+    /// <summary>Starter relay with both coil ends free.</summary>
+    public static PartKind StarterRelay => Catalogue.Standard.Find("starter-relay")!;
+
+    /// <summary>Starter relay with its coil on the case; I bypasses the ballast while cranking.</summary>
+    public static PartKind StarterRelayCase => Catalogue.Standard.Find("starter-relay-case")!;
+
+    /// <summary>Starter relay with its coil fed inside from the battery stud; the button grounds S.</summary>
+    public static PartKind StarterRelayInternal => Catalogue.Standard.Find("starter-relay-internal")!;
+
+    /// <summary>Solenoid on the starter, pull-in winding through the motor, hold-in winding to the case.</summary>
+    public static PartKind StarterSolenoid => Catalogue.Standard.Find("starter-solenoid")!;
+
+    /// <summary>Stop-lamp switch at the brake pedal.</summary>
+    public static PartKind StopSwitch => Catalogue.Standard.Find("stop-switch")!;
+
+    /// <summary>Stop-lamp switch worked by brake pressure.</summary>
+    public static PartKind StopSwitchHydraulic => Catalogue.Standard.Find("stop-switch-hydraulic")!;
+
+    /// <summary>Stud that several terminals share.</summary>
+    public static PartKind Stud => Catalogue.Standard.Find("stud")!;
+
+    /// <summary>Switch with one contact.</summary>
+    public static PartKind Switch => Catalogue.Standard.Find("switch")!;
+
+    /// <summary>Alternator with output and return insulated from the case.</summary>
+    public static PartKind SwitchedAlternator => Catalogue.Standard.Find("switched-alternator")!;
+
+    /// <summary>Electric revolution counter fed from the ignition coil.</summary>
+    public static PartKind Tachometer => Catalogue.Standard.Find("tachometer")!;
+
+    /// <summary>Tail and stop lamp in one bulb.</summary>
+    public static PartKind TailStopLamp => Catalogue.Standard.Find("tail-stop-lamp")!;
+
+    /// <summary>Temperature switch, closed to its body when hot.</summary>
+    public static PartKind TemperatureSwitch => Catalogue.Standard.Find("temperature-switch")!;
+
+    /// <summary>Terminal strip of some ways; a and b are the two screws of a way.</summary>
+    public static PartKind TerminalBlock => Catalogue.Standard.Find("terminal-block")!;
+
+    /// <summary>Thermal flasher, heated by the lamps it feeds.</summary>
+    public static PartKind ThermalFlasher => Catalogue.Standard.Find("thermal-flasher")!;
+
+    /// <summary>Trailer plug and socket of seven poles.</summary>
+    public static PartKind TrailerSocket => Catalogue.Standard.Find("trailer-socket")!;
+
+    /// <summary>Turn-signal switch.</summary>
+    public static PartKind TurnSwitch => Catalogue.Standard.Find("turn-switch")!;
+
+    /// <summary>Voltmeter.</summary>
+    public static PartKind Voltmeter => Catalogue.Standard.Find("voltmeter")!;
+
+    /// <summary>Wiper motor with a park cam; its switch stands outside.</summary>
+    public static PartKind Wiper => Catalogue.Standard.Find("wiper")!;
+
+    /// <summary>Wiper switch that leads the park lead to the motor when off.</summary>
+    public static PartKind WiperSwitch => Catalogue.Standard.Find("wiper-switch")!;
+}
