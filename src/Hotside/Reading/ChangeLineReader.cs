@@ -70,8 +70,8 @@ internal static class ChangeLineReader
 
     private static ChangeLine? Unknown(SourceSpan span, string text, ReadingContext context)
     {
-        string first = text.Split(' ')[0];
-        string? near = Circuits.NearestName.Of(first, Verbs);
+        string[] words = text.Split(' ');
+        string? near = Circuits.NearestName.Of(words[0], Verbs) ?? Circuits.NearestName.Of(string.Join(' ', words.Take(2)), Verbs);
         context.Report(ReadingProblems.UnknownVerb.At(span, text) with { Hint = near is null ? "a change begins with: " + string.Join(", ", Verbs) : $"did you mean \"{near}\"?" });
         return null;
     }

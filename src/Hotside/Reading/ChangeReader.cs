@@ -32,7 +32,12 @@ internal sealed partial class ChangeReader(ReadingContext context)
         {
             if (ChangeLineReader.Read(node, context) is not { } line) continue;
             reason ??= line.Items.FirstOrDefault(i => i.IsReason)?.Text;
-            if (Edit(line) is not { } edit) continue;
+            if (Edit(line) is not { } edit)
+            {
+                // What the line would have brought is missed by others for no fault of their own.
+                context.Unreadable.UnionWith(line.Ids.Select(i => i.Text));
+                continue;
+            }
             edits.Add(edit);
             spans.Add(line.Span);
         }
@@ -44,9 +49,9 @@ internal sealed partial class ChangeReader(ReadingContext context)
     private Edit? Edit(ChangeLine line)
     {
         var items = line.Items.Where(i => !i.IsReason).ToImmutableArray();
-        foreach (var id in line.Ids.Where(i => !Names.IsId(i.Text))) context.Report(ReadingProblems.BadId.At(id.Span, id.Text));
+        foreach (var id in line.Ids.Where(i => !Names.IsId(i.Text))) context.Report(ReadingProblems.BadId.At(id.Span, id.Text) with { Hint = "ids come first, then a colon: \"fit K1: relay, …\"" });
         ImmutableArray<string> ids = [.. line.Ids.Where(i => Names.IsId(i.Text)).Select(i => i.Text)];
-        if (ids.IsEmpty) return Bad(line);
+        if (ids.IsEmpty) return line.Ids.IsEmpty ? Bad(line) : null;
         string only = ids[0];
         switch (line.Verb)
         {

@@ -7,7 +7,7 @@ namespace Hotside.Reading;
 internal static class CircuitCheck
 {
     public static IEnumerable<Diagnostic> Of(Circuit circuit) =>
-        [.. Wires(circuit), .. Parts(circuit), .. Ground(circuit)];
+        [.. Wires(circuit), .. Parts(circuit), .. Ground(circuit), .. JointCheck.Of(circuit), .. VoltageCheck.Of(circuit)];
 
     private static IEnumerable<Diagnostic> Wires(Circuit circuit) =>
         from wire in circuit.Conductors

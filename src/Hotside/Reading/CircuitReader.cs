@@ -50,13 +50,16 @@ internal sealed class CircuitReader(Sections sections, ReadingContext context)
                 if (Line(entry, context) is not { } line) context.Unreadable.Add(id.Value);
                 else
                 {
+                    if (line.Reason is not null) context.Report(ReadingProblems.NoChange.At(entry.Value.Span, id.Value) with { Hint = "a reason belongs to a change; say it in a comment" });
                     var part = line.Spec.As(id.Value);
                     context.Parts.Add(id.Value, part);
                     read.Add((part, entry.Value.Span));
                 }
             }
         foreach (var (assembly, span) in context.Assemblies.Where(a => !context.Parts.ContainsKey(a.Id) && !context.Unreadable.Contains(a.Id)))
-            context.Report(ReadingProblems.NoAssembly.At(span, assembly) with { Hint = Names.Meant(assembly, context.Parts.Keys) ?? "a place is \"at …\"" });
+            context.Report(ReadingProblems.NoAssembly.At(span, assembly) with { Hint = NearestName.Of(assembly, context.Parts.Values.Where(p => p.Kind.Id == "assembly").Select(p => p.Id)) is { } near ? $"did you mean \"{near}\"?" : "a place is \"at …\"" });
+        foreach (var (part, span) in read.Where(r => r.Part.Place is { } place && context.Parts.TryGetValue(place, out var box) && box.Kind.Id == "assembly"))
+            context.Report(ReadingProblems.PlaceIsAssembly.At(span, part.Place!) with { Hint = $"write \"in {part.Place}\"" });
         context.Assemblies.Clear();
         return [.. read.Select(r => WithNodes(r.Part, r.Span))];
     }
@@ -65,8 +68,14 @@ internal sealed class CircuitReader(Sections sections, ReadingContext context)
     {
         YamlText text => PartReader.Read(LineItems.Split(text, context.Problems), text.Value.Length == 0 ? entry.Key.Span : text.Span, context),
         YamlMap map => PartReader.Read(MapForm.PartItems(map, context), map.Span, context),
-        _ => null,
+        _ => NoLine(entry, context),
     };
+
+    private static PartLine? NoLine(YamlEntry entry, ReadingContext context)
+    {
+        context.Report(ReadingProblems.WrongShape.At(entry.Value.Span, entry.Key.Value, "one line of text, or a map"));
+        return null;
+    }
 
     // "E1, E2: lamp, …" is two parts of one line.
     private IEnumerable<YamlText> Ids(YamlText key)
@@ -102,6 +111,11 @@ internal sealed class CircuitReader(Sections sections, ReadingContext context)
 
     private Conductor? Wire(YamlEntry entry)
     {
+        if (entry.Value is YamlList)
+        {
+            NoLine(entry, context);
+            return null;
+        }
         var items = entry.Value switch
         {
             YamlText text => LineItems.Split(text, context.Problems),
@@ -127,8 +141,6 @@ internal sealed class CircuitReader(Sections sections, ReadingContext context)
     {
         // The place of this end within "A to B", so that the caret stands under what is wrong.
         int at = item.Text.StartsWith(end + " to ", StringComparison.Ordinal) ? 0 : item.Text.LastIndexOf(" to ", StringComparison.Ordinal) + 4;
-        var span = item.Span.EndColumn - item.Span.Column == item.Text.Length
-            ? item.Span with { Column = item.Span.Column + at, EndColumn = item.Span.Column + at + end.ToString().Length } : item.Span;
-        return EndReader.Resolve(end, span, context);
+        return EndReader.Resolve(end, item.Part(at, end.ToString().Length), context);
     }
 }

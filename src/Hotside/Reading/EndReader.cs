@@ -11,7 +11,8 @@ internal static class EndReader
     public static (End From, End To)? Pair(LineItem item, ReadingContext context)
     {
         string[] ends = item.Text.Split(" to ");
-        if (ends.Length == 2) return (Read(ends[0], item.Span, context), Read(ends[1], item.Span, context)) is ({ } from, { } to) ? (from, to) : null;
+        if (ends.Length == 2)
+            return (Read(ends[0], item.Part(0, ends[0].Length), context), Read(ends[1], item.Part(ends[0].Length + " to ".Length, ends[1].Length), context)) is ({ } from, { } to) ? (from, to) : null;
         context.Report(ReadingProblems.BadWire.At(item.Span, item.Text) with { Hint = "an end is part.terminal, a part with one terminal, or chassis: \"G1.neg to chassis\"" });
         return null;
     }

@@ -60,7 +60,12 @@ internal sealed class JobReader
             context.Report(ReadingProblems.WrongVersion.At(node.Span, node is YamlText text ? text.Value : "this") with { Hint = "this program reads version 1" });
     }
 
-    private string? Text(string section) => sections.Find(section) is YamlText { Value.Length: > 0 } text ? text.Value : null;
+    private string? Text(string section)
+    {
+        var node = sections.Find(section);
+        if (node is not null and not YamlText) context.Report(ReadingProblems.WrongShape.At(node.Span, section, "a text"));
+        return node is YamlText { Value.Length: > 0 } text ? text.Value : null;
+    }
 
     private Alteration? Alteration()
     {
@@ -97,7 +102,7 @@ internal sealed class JobReader
         var (first, second) = Settings(before.Parts, PartsAfter(before, groups), section);
         before = With(before, first);
         var result = EditList.Apply(before, title, system, second, groups);
-        foreach (var problem in result.Problems) context.Report(problem.Diagnostic with { Span = places[problem.Group][problem.Edit] });
+        foreach (var problem in result.Problems.Where(p => !p.Diagnostic.Items.Any(context.Unreadable.Contains))) context.Report(problem.Diagnostic with { Span = places[problem.Group][problem.Edit] });
         if (result.Alteration is { } alteration)
         {
             var known = context.Problems.ToArray();

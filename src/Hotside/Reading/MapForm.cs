@@ -60,6 +60,6 @@ internal static class MapForm
     private static void Check(YamlMap map, string[] keys, ReadingContext context)
     {
         foreach (var entry in map.Entries.Where(e => !keys.Contains(e.Key.Value)))
-            context.Report(ReadingProblems.UnknownSection.At(entry.Key.Span, entry.Key.Value) with { Hint = Names.Meant(entry.Key.Value, keys) });
+            context.Report(ReadingProblems.UnknownKey.At(entry.Key.Span, entry.Key.Value) with { Hint = Names.Meant(entry.Key.Value, keys) });
     }
 }

@@ -83,8 +83,8 @@ internal sealed partial class PartReader
         if (item.IsQuoted) Name(item);
         else if (item.IsReason) reason = item.Text;
         else if (QuantityReader.Read(item.Text, out string? problem) is { } quantity) Rate(quantity, "", item);
-        else if (problem is not null) context.Report(ReadingProblems.BadQuantity.At(item.Span, item.Text, problem));
-        else if (NamedQuantity(item)) { }
+        else if (problem is not null) context.Report(ReadingProblems.BadQuantity.At(item.Span, item.Text, problem) with { Hint = "a name that begins with a digit stands in quotes" });
+        else if (NamedQuantity(item) || LacksUnit(item)) { }
         else if (JointShape().Match(item.Text) is { Success: true } joint) Join(joint.Groups[1].Value, joint.Groups[2].Value, item);
         else if (FreeShape().Match(item.Text) is { Success: true } open) Free(open.Groups[1].Value, open.Groups[2].Value, item);
         else if (MapShape().Match(item.Text) is { Success: true } mapping) Map(mapping.Groups[1].Value, mapping.Groups[2].Value, item);
@@ -121,16 +121,31 @@ internal sealed partial class PartReader
     {
         if (quantity.Unit == Unit.Ways && words.Length == 0)
         {
-            if (ratings.All(r => r.Name != "ways")) NoRating(quantity, item, words);
+            // A wrong number of ways is reported already.
+            if (kind.Ways is null && ratings.All(r => r.Name != "ways")) NoRating(quantity, item, words);
             return;
         }
         string symbol = QuantityText.Symbol(quantity.Unit);
         string full = words.Length == 0 ? symbol : words + " " + symbol;
-        if (kind.Ratings.All(r => r.Name != full)) NoRating(quantity, item, words);
+        var rule = kind.Ratings.FirstOrDefault(r => r.Name == full);
+        if (rule is null) NoRating(quantity, item, words);
         else if (ratings.Any(r => r.Name == full)) context.Report(ReadingProblems.RatingTwice.At(item.Span, full) with { Hint = "give it once" });
         else if (quantity.Values.Any(v => v < 0) || (quantity.Unit != Unit.Ohm && quantity.Unit != Unit.Awg && quantity.Values.Any(v => v == 0)))
             context.Report(ReadingProblems.NotPositive.At(item.Span, item.Text));
+        else if (quantity.Values.Length > (rule.IsOneEach ? rule.Elements.Length : 1))
+            context.Report(ReadingProblems.TooManyValues.At(item.Span, item.Text, full) with { Hint = rule.IsOneEach ? "a value each for: " + string.Join(", ", rule.Elements) : "one value is enough" });
         else ratings.Add(new(full, quantity));
+    }
+
+    // "coil 0.15" is a rating that lost its unit, not a name.
+    private bool LacksUnit(LineItem item)
+    {
+        int last = item.Text.LastIndexOf(' ');
+        if (last < 0 || !item.Text[(last + 1)..].All(c => char.IsAsciiDigit(c) || c is '.' or '/')) return false;
+        var meant = kind.Ratings.FirstOrDefault(r => r.Name.StartsWith(item.Text[..(last + 1)], StringComparison.Ordinal));
+        if (meant is null) return false;
+        context.Report(ReadingProblems.BadQuantity.At(item.Span, item.Text, "the unit is missing") with { Hint = $"write \"{item.Text} {meant.Name[(meant.Name.LastIndexOf(' ') + 1)..]}\"; a name stands in quotes" });
+        return true;
     }
 
     private void NoRating(Quantity quantity, LineItem item, string words)

@@ -47,4 +47,9 @@ internal static class ReadingProblems
     public static readonly DiagnosticKind WaysRange = new("HS1140", Severity.Error, "Wrong number of ways", "a {0} has {1} to {2} ways");
     public static readonly DiagnosticKind WaysMissing = new("HS1141", Severity.Error, "Ways not given", "how many ways does the {0} have?");
     public static readonly DiagnosticKind NotPositive = new("HS1142", Severity.Error, "Value not above 0", "\"{0}\" must be above 0");
+    public static readonly DiagnosticKind NoChange = new("HS1143", Severity.Warning, "Reason without a change", "the reason given for {0} is not kept: nothing is changed here");
+    public static readonly DiagnosticKind PlaceIsAssembly = new("HS1144", Severity.Warning, "Place is an assembly", "\"at {0}\" is a place in words, but {0} is an assembly");
+    public static readonly DiagnosticKind TooManyValues = new("HS1145", Severity.Error, "Too many values", "\"{0}\" has more values than the rating {1} takes");
+    public static readonly DiagnosticKind PositionTwice = new("HS1146", Severity.Error, "Position given twice", "{0} is put into two positions at once");
+    public static readonly DiagnosticKind UnknownKey = new("HS1147", Severity.Error, "Unknown key", "there is no key \"{0}\" here");
 }

@@ -18,6 +18,8 @@ internal sealed class SettingReader(ReadingContext context, IReadOnlyCollection<
             var inBefore = new Collector(entry.Key.Value);
             var inAfter = new Collector(entry.Key.Value);
             foreach (var item in Items(entry.Value)) Take(item, inBefore, inAfter);
+            if (entry.Value is YamlList) context.Report(ReadingProblems.WrongShape.At(entry.Value.Span, entry.Key.Value, "one line of text, or a map"));
+            if ((inBefore.PutTwice() ?? inAfter.PutTwice()) is { } twice) context.Report(ReadingProblems.PositionTwice.At(entry.Value.Span, twice) with { Hint = "say one of them" });
             first.Add(inBefore.Setting());
             second.Add(inAfter.Setting());
         }
@@ -105,6 +107,10 @@ internal sealed class SettingReader(ReadingContext context, IReadOnlyCollection<
         public List<SetPosition> Positions { get; } = [];
 
         public List<SetValue> Values { get; } = [];
+
+        /// <summary>What stands in two positions at once.</summary>
+        public string? PutTwice() => Positions.GroupBy(p => (p.Part, p.Actuator)).Where(g => g.Select(p => p.Position).Distinct().Skip(1).Any())
+            .Select(g => g.Key.Part ?? g.Key.Actuator).FirstOrDefault();
 
         public Setting Setting() => new(name, [.. Positions], [.. Values]);
     }

@@ -22,6 +22,8 @@ internal static class TitleBlockReader
         }
         foreach (var entry in map.Entries.Where(e => !Fields.Contains(e.Key.Value)))
             context.Report(ReadingProblems.UnknownField.At(entry.Key.Span, entry.Key.Value) with { Hint = Names.Meant(entry.Key.Value, Fields) });
+        foreach (var entry in map.Entries.Where(e => e.Value is not YamlText))
+            context.Report(ReadingProblems.WrongShape.At(entry.Value.Span, entry.Key.Value, "a text"));
         return [.. map.Entries.Where(e => e.Value is YamlText).Select(e => KeyValuePair.Create(e.Key.Value, ((YamlText)e.Value).Value))];
     }
 }

@@ -74,7 +74,7 @@ internal static partial class WireReader
     {
         var match = SizeShape().Match(item.Text);
         string number = match.Groups["size"].Value, unit = match.Groups["unit"].Value, word = match.Groups["colour"].Value;
-        if (!match.Success) return WireColour.TryParse(item.Text, out var alone) && char.IsUpper(item.Text[0]) ? wire with { Colour = alone } : null;
+        if (!match.Success) return WireColour.TryParse(item.Text, out var alone) && wire.Colour is null ? wire with { Colour = alone } : null;
         // A number and a word may be a length ("2 m") or a resistance: those come first.
         if (unit.Length == 0 && QuantityReader.Read(item.Text, out _) is { Unit: Unit.Metre or Unit.Ohm }) return null;
         if (unit.Length == 0 && word.Length == 0) return null;
@@ -95,7 +95,7 @@ internal static partial class WireReader
 
     private static WireSize? Size(string number, string unit, LineItem item, ReadingContext context)
     {
-        bool metric = unit.StartsWith("mm", StringComparison.Ordinal) || (unit.Length == 0 && context.SizesIn == Unit.SquareMillimetre);
+        bool metric = unit is "mm²" or "mm2" or "sq mm" || (unit.Length == 0 && context.SizesIn == Unit.SquareMillimetre);
         if (unit.Length == 0 && context.SizesIn is null)
             context.Report(ReadingProblems.SizeUnit.At(item.Span, number) with { Hint = "write \"14 AWG BK\" or \"2.5 mm² BK\", or add \"sizes in AWG\" to the system line" });
         else if (metric && Numbers.TryRead(number, out double area) && area is > 0 and <= 1000) return WireSize.SquareMillimetres(area);
@@ -104,6 +104,6 @@ internal static partial class WireReader
         return null;
     }
 
-    [GeneratedRegex(@"^(?<size>\d[\d.]*(?:/0)?) ?(?<unit>AWG|mm²|mm2)?(?: (?<colour>[A-Za-z][A-Za-z/-]*))?$")]
+    [GeneratedRegex(@"^(?<size>\d[\d.]*(?:/0)?) ?(?<unit>AWG|mm²|mm2|sq mm)?(?: (?<colour>[A-Za-z][A-Za-z/-]*))?$")]
     private static partial Regex SizeShape();
 }

@@ -5,7 +5,6 @@ using Hotside.Drawings.Sheets;
 using Hotside.Symbols;
 using Hotside.Symbols.Shapes;
 using Hotside.Symbols.Texts;
-using Hotside.Tests.Symbols;
 
 namespace Hotside.Tests.Outputs;
 
@@ -20,7 +19,7 @@ internal static class Sample
         groups.Add(new(Layer.Frame, frame.Shapes(lettering)) { Id = "frame", AriaHidden = true });
         for (int i = 0; i < SymbolBook.Names.Length; i++)
         {
-            Symbol symbol = SymbolBook.Of(SymbolBook.Names[i], Kinds.TerminalsOf(SymbolBook.Names[i]), new() { Inside = text });
+            Symbol symbol = SymbolBook.Of(SymbolBook.Names[i], Tests.Symbols.Kinds.TerminalsOf(SymbolBook.Names[i]), new() { Inside = text });
             double x = 120 + (i % 8 * 180), y = 120 + (i / 8 * 110);
             groups.Add(new(Layer.Parts, PartLook.Apply(symbol.At(x, y), (PartStyle)(i % 5)))
             {

@@ -1,0 +1,115 @@
+using System.Collections.Immutable;
+using System.Text;
+using Hotside.Alterations;
+using Hotside.Circuits;
+using Hotside.Kinds;
+using Hotside.Notation;
+
+namespace Hotside.Reading;
+
+/// <summary>Writes a job in the line form. Reading it again gives the same circuits and the same changes.</summary>
+internal sealed class JobWriter
+{
+    private readonly StringBuilder text = new();
+    private readonly Catalogue kinds;
+
+    private JobWriter(Catalogue kinds) => this.kinds = kinds;
+
+    /// <summary>A whole job.</summary>
+    /// <param name="title">Its title; may be empty.</param>
+    /// <param name="titleBlock">The fields of its title block.</param>
+    /// <param name="alteration">Its circuits and changes.</param>
+    /// <param name="kinds">The kinds it uses; those that the library lacks are written into the file.</param>
+    public static string Write(string title, ImmutableArray<KeyValuePair<string, string>> titleBlock, Alteration alteration, Catalogue kinds)
+    {
+        var writer = new JobWriter(kinds);
+        writer.Head(title, titleBlock, alteration);
+        writer.Circuit(alteration.Before);
+        writer.Settings("settings", "", Common(alteration));
+        writer.Alteration(alteration);
+        return writer.text.ToString();
+    }
+
+    /// <summary>The text by which circuits are compared: equal circuits have equal texts.</summary>
+    public static string Text(Circuit circuit) => Write("", [], new("", circuit, circuit, []), Catalogue.Standard);
+
+    private void Head(string title, ImmutableArray<KeyValuePair<string, string>> titleBlock, Alteration alteration)
+    {
+        text.Append("hotside: 1\n");
+        if (title.Length > 0) text.Append("title: ").Append(YamlQuotes.Of(title)).Append('\n');
+        Section("title block", "", titleBlock.Select(f => (f.Key, f.Value)));
+        text.Append("system: ").Append(YamlQuotes.Of(LineWriter.System(alteration.Before.System, alteration.Before))).Append('\n');
+        PartKind[] own =
+        [
+            .. alteration.Before.Parts.Concat(alteration.After.Parts).Select(p => p.Kind.Id).Distinct().Where(id => Catalogue.Standard.Find(id) is null)
+                .Order(StringComparer.Ordinal).Select(kinds.Find).OfType<PartKind>(),
+        ];
+        if (own.Length > 0) text.Append("kinds:\n");
+        foreach (var kind in own)
+        {
+            text.Append("  ").Append(kind.Id).Append(":\n");
+            foreach (string line in KindWriter.Lines(kind)) text.Append("    ").Append(line).Append('\n');
+        }
+    }
+
+    private void Circuit(Circuit circuit)
+    {
+        Section("parts", "", circuit.Parts.Select(p => (p.Id, LineWriter.Part(p.Spec, circuit, p.Kind.Case == CaseKind.Grounded ? CaseMount.OnChassis : CaseMount.Insulated))));
+        Section("wires", "", circuit.Conductors.Select(c => (c.Id, LineWriter.Wire(c, circuit))));
+    }
+
+    private void Settings(string name, string indent, IEnumerable<Setting> settings) =>
+        Section(name, indent, settings.Select(s => (s.Name, string.Join(", ", LineWriter.SettingItems(s)))));
+
+    private void Alteration(Alteration alteration)
+    {
+        if (alteration.Changes.IsEmpty && alteration.Title.Length == 0) return;
+        text.Append("alteration:\n");
+        if (alteration.Title.Length > 0) text.Append("  title: ").Append(YamlQuotes.Of(alteration.Title)).Append('\n');
+        text.Append("  system: ").Append(YamlQuotes.Of(LineWriter.System(alteration.After.System, alteration.After))).Append('\n');
+        Settings("settings", "  ", alteration.After.Settings.Where(s => !Agrees(s, alteration)));
+        if (alteration.Changes.IsEmpty) return;
+        text.Append("  changes:\n");
+        foreach (string line in new ChangeWriter(alteration).Lines()) text.Append("    ").Append(line).Append('\n');
+    }
+
+    // One line serves both circuits where they agree; what only one of them has is silent in the other.
+    private static IEnumerable<Setting> Common(Alteration alteration) =>
+        from was in alteration.Before.Settings
+        let now = alteration.After.Settings.FirstOrDefault(s => s.Name == was.Name)
+        select now is null || !Agrees(now, alteration) ? was : was with
+        {
+            Positions = [.. Merged(was.Positions, now.Positions)],
+            Values = [.. Merged(was.Values, now.Values)],
+        };
+
+    // Both orders are kept: what only the second has stands before the next that both have.
+    private static IEnumerable<T> Merged<T>(ImmutableArray<T> first, ImmutableArray<T> second)
+    {
+        int done = 0;
+        foreach (var item in first)
+        {
+            int at = second.IndexOf(item);
+            for (; done < at; done++)
+                if (!first.Contains(second[done])) yield return second[done];
+            yield return item;
+        }
+        for (; done < second.Length; done++)
+            if (!first.Contains(second[done])) yield return second[done];
+    }
+
+    private static bool Agrees(Setting now, Alteration alteration) =>
+        alteration.Before.Settings.FirstOrDefault(s => s.Name == now.Name) is { } was
+        && was.Positions.Except(now.Positions).All(p => !Has(alteration.After, p.Part)) && now.Positions.Except(was.Positions).All(p => !Has(alteration.Before, p.Part))
+        && was.Values.Except(now.Values).All(v => !Has(alteration.After, v.Part)) && now.Values.Except(was.Values).All(v => !Has(alteration.Before, v.Part));
+
+    private static bool Has(Circuit circuit, string? part) => part is null || circuit.FindPart(part) is not null;
+
+    private void Section(string name, string indent, IEnumerable<(string Key, string Value)> entries)
+    {
+        var all = entries.ToArray();
+        if (all.Length == 0) return;
+        text.Append(indent).Append(name).Append(":\n");
+        foreach (var (key, value) in all) text.Append(indent).Append("  ").Append(YamlQuotes.Of(key)).Append(": ").Append(YamlQuotes.Of(value)).Append('\n');
+    }
+}
