@@ -9,6 +9,9 @@ public sealed record PartKind(string Id)
     /// <summary>The class letter of its reference designations (IEC 60750, from memory); users' ids are never checked against it.</summary>
     public string Letter { get; init; } = "";
 
+    /// <summary>What a sentence calls it, in American words: <c>starter relay</c> for a <c>starter-relay-internal</c>; the id with spaces where not said.</summary>
+    public string Noun { get; init; } = Id.Replace('-', ' ');
+
     /// <summary>What it is, in a line.</summary>
     public string Summary { get; init; } = "";
 
