@@ -17,6 +17,27 @@ public sealed record Alteration
         states = new(() => new ItemStates(this));
     }
 
+    /// <summary>The alteration between two circuits that were written apart. Parts and conductors are matched by id.</summary>
+    /// <remarks>
+    /// A wire with one end on another part is moved; one whose rest runs on from an inserted part, with no length stated, is cut. A part with two
+    /// terminals whose wires traded places is reversed. Changes stand in a fixed order, adjusted to the order of work, without reasons.
+    /// </remarks>
+    /// <param name="before">The circuit as it was.</param>
+    /// <param name="after">The circuit as it will be; it becomes <see cref="After"/>, its ids changed by <paramref name="same"/>.</param>
+    /// <param name="title">What the alteration is called.</param>
+    /// <param name="same">Pairs of ids that mean the same part or conductor; both circuits then have the one before.</param>
+    /// <exception cref="ArgumentException">A pair names what does not exist, or makes an id stand for two things.</exception>
+    public static Alteration Between(Circuit before, Circuit after, string title, params (string Before, string After)[] same)
+    {
+        ArgumentNullException.ThrowIfNull(before);
+        ArgumentNullException.ThrowIfNull(after);
+        ArgumentNullException.ThrowIfNull(same);
+        var renamed = CircuitRenaming.Of(before, after, same);
+        var acts = CircuitComparison.Acts(before, renamed);
+        var order = OrderOfWork.Of(before, renamed, acts);
+        return new(title, before, renamed, [.. order.Groups.Select((group, i) => new Change(i + 1, acts[group], null))]);
+    }
+
     /// <summary>What the alteration is called.</summary>
     public string Title { get; }
 
@@ -49,5 +70,5 @@ public sealed record Alteration
     public ImmutableArray<int> NumbersOf(string id) => states.Value.NumbersOf(id);
 
     private static string Unknown(string sort, string id, IEnumerable<string> known) =>
-        $"There is no {sort} \"{id}\" before or after" + (NearestName.Of(id, known) is { } near ? $"; did you mean \"{near}\"?" : ".");
+        $"There is no {sort} \"{id}\" before or after" + NearestName.Suggestion(id, known);
 }

@@ -30,4 +30,13 @@ internal static class WireMaterial
 
     /// <summary>Whether it is another wire to the eye: another size or colour.</summary>
     public static bool LooksDifferent(Wire a, Wire b) => a.Size != b.Size || a.Colour != b.Colour || a.IsBraid != b.IsBraid;
+
+    /// <summary>Whether it is another wire although its ends are the same: what was brittle is sound, or what is stated of both differs.</summary>
+    public static bool IsAnother(Wire old, Wire now) =>
+        LooksDifferent(old, now) || Differ(old.LengthInMetres, now.LengthInMetres) || Differ(old.ResistanceInOhms, now.ResistanceInOhms)
+        || (old.Insulation is not null && now.Insulation is not null && old.Insulation != now.Insulation)
+        || (old.Condition is not (null or WireCondition.Good) && now.Condition is (null or WireCondition.Good));
+
+    // A figure that only one side has was measured later or forgotten; it makes no other wire.
+    private static bool Differ(double? old, double? now) => old is not null && now is not null && old != now;
 }

@@ -16,6 +16,10 @@ internal static class NearestName
         return best is not null && least <= Math.Max(1, Math.Max(name.Length, best.Length) / 3) ? best : null;
     }
 
+    /// <summary>How a sentence ends that suggests the nearest name: <c>; did you mean "K1"?</c>, or a full stop.</summary>
+    public static string Suggestion(string name, IEnumerable<string> candidates) =>
+        Of(name, candidates) is { } near && near != name ? $"; did you mean \"{near}\"?" : ".";
+
     // Damerau–Levenshtein, optimal string alignment: a slip of two neighbouring letters counts once.
     private static int Distance(string a, string b)
     {

@@ -71,6 +71,14 @@ public sealed record PartKind(string Id)
         return (name == "case" && HasCaseTerminal) || TakesAnyTerminal ? name : null;
     }
 
+    /// <summary>What to say of a terminal that the kind does not have, or that is not named where there are several.</summary>
+    internal string NoTerminal(string part, string terminal)
+    {
+        var names = Terminals.Select(t => t.Name).Concat(HasCaseTerminal ? ["case"] : []);
+        string asked = terminal.Length == 0 ? $"{part} has several terminals" : $"{part} has no terminal \"{terminal}\"";
+        return $"{asked}; a {Id} has {string.Join(", ", names)}{NearestName.Suggestion(terminal, names)}";
+    }
+
     /// <summary>The element of a name.</summary>
     /// <param name="name">The element's name.</param>
     /// <returns>The element, or <see langword="null"/>.</returns>
