@@ -44,11 +44,12 @@ internal sealed class OrderRules
         }
     }
 
-    /// <summary>All needs, those of the stricter rules first.</summary>
+    /// <summary>All needs: those of the stricter rules first, and of each rule those that the user's order meets.</summary>
     public static IEnumerable<Need> Of(Circuit before, Circuit after, ImmutableArray<ImmutableArray<Act>> groups)
     {
         var rules = new OrderRules(before, after, groups);
-        return [.. rules.Sources(), .. rules.Landings(), .. rules.Joints(), .. rules.Leavings(), .. rules.OffOldTerminals(), .. rules.Grounds()];
+        IEnumerable<Need>[] strictFirst = [rules.Sources(), rules.Landings(), rules.Joints(), rules.Leavings(), rules.OffOldTerminals(), rules.Grounds()];
+        return strictFirst.SelectMany(needs => needs.OrderBy(n => n.First < n.Then ? 0 : 1));
     }
 
     /// <summary>Whether a part gives current by itself, as a battery does and a machine that stands does not.</summary>
