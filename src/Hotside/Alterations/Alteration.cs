@@ -6,12 +6,36 @@ namespace Hotside.Alterations;
 /// <summary>The set of changes that turns a before circuit into an after circuit. Immutable.</summary>
 public sealed record Alteration
 {
+    private readonly Lazy<ItemStates> states;
+
     internal Alteration(string title, Circuit before, Circuit after, ImmutableArray<Change> changes)
     {
         Title = title;
         Before = before;
         After = after;
         Changes = changes;
+        states = new(() => new ItemStates(this));
+    }
+
+    /// <summary>The alteration between two circuits that were written apart. Parts and conductors are matched by id.</summary>
+    /// <remarks>
+    /// A wire with one end on another part is moved; one whose rest runs on from an inserted part, with no length stated, is cut. A part with two
+    /// terminals whose wires traded places is reversed. Changes stand in a fixed order, adjusted to the order of work, without reasons.
+    /// </remarks>
+    /// <param name="before">The circuit as it was.</param>
+    /// <param name="after">The circuit as it will be; it becomes <see cref="After"/>, its ids changed by <paramref name="same"/>.</param>
+    /// <param name="title">What the alteration is called.</param>
+    /// <param name="same">Pairs of ids that mean the same part or conductor; both circuits then have the one before.</param>
+    /// <exception cref="ArgumentException">A pair names what does not exist, or makes an id stand for two things.</exception>
+    public static Alteration Between(Circuit before, Circuit after, string title, params (string Before, string After)[] same)
+    {
+        ArgumentNullException.ThrowIfNull(before);
+        ArgumentNullException.ThrowIfNull(after);
+        ArgumentNullException.ThrowIfNull(same);
+        var renamed = CircuitRenaming.Of(before, after, same);
+        var acts = CircuitComparison.Acts(before, renamed);
+        var order = OrderOfWork.Of(before, renamed, acts);
+        return new(title, before, renamed, [.. order.Groups.Select((group, i) => new Change(i + 1, acts[group], null))]);
     }
 
     /// <summary>What the alteration is called.</summary>
@@ -26,41 +50,25 @@ public sealed record Alteration
     /// <summary>The changes in the order of work: what a change needs comes before it.</summary>
     public ImmutableArray<Change> Changes { get; }
 
-    /// <summary>The numbers of the changes that concern a part or a conductor, in order.</summary>
-    /// <param name="id">The id of a part or a conductor.</param>
-    public ImmutableArray<int> NumbersOf(string id) => [.. Changes.Where(c => c.Acts.Any(a => a.Items.Contains(id))).Select(c => c.Number)];
-
-    /// <summary>What is done to a part.</summary>
-    /// <param name="id">The part's id, of either circuit.</param>
+    /// <summary>What becomes of a part.</summary>
+    /// <param name="partId">The id of a part of either circuit.</param>
     /// <exception cref="ArgumentException">Neither circuit has such a part.</exception>
-    public PartState StateOf(string id)
-    {
-        if (Before.FindPart(id) is null)
-            return After.FindPart(id) is null ? throw new ArgumentException($"There is no part \"{id}\".", nameof(id)) : PartState.Fitted;
-        if (After.FindPart(id) is null) return PartState.TakenOut;
-        return ActsOn(id).Select(a => a switch
-        {
-            Replace { Reversed: true } => PartState.ReplacedReversed,
-            Replace => PartState.Replaced,
-            Reverse => PartState.Reversed,
-            Remount => PartState.Remounted,
-            _ => PartState.Left,
-        }).DefaultIfEmpty(PartState.Left).Max();
-    }
+    public PartState StateOf(string partId) =>
+        Before.FindPart(partId) is not null || After.FindPart(partId) is not null ? states.Value.OfPart(partId)
+        : throw new ArgumentException(Unknown("part", partId, Before.Parts.Concat(After.Parts).Select(p => p.Id)), nameof(partId));
 
-    /// <summary>What is done to a conductor.</summary>
-    /// <param name="id">The conductor's id, of either circuit.</param>
+    /// <summary>What becomes of a conductor.</summary>
+    /// <param name="conductorId">The id of a conductor of either circuit.</param>
     /// <exception cref="ArgumentException">Neither circuit has such a conductor.</exception>
-    public ConductorState StateOfConductor(string id)
-    {
-        if (Before.FindConductor(id) is null)
-            return After.FindConductor(id) is null ? throw new ArgumentException($"There is no conductor \"{id}\".", nameof(id)) : ConductorState.RunNew;
-        if (After.FindConductor(id) is null) return ConductorState.TakenOut;
-        var acts = ActsOn(id).ToArray();
-        if (acts.OfType<Move>().Any(m => m.Ends.Length > 1)) return ConductorState.UsedElsewhere;
-        bool moved = acts.Any(a => a is Move or Cut), renewed = acts.Any(a => a is Renew or Move { IsRenewed: true });
-        return moved ? renewed ? ConductorState.MovedAndRenewed : ConductorState.Moved : renewed ? ConductorState.Renewed : ConductorState.LeftAsIs;
-    }
+    public ConductorState StateOfConductor(string conductorId) =>
+        Before.FindConductor(conductorId) is not null || After.FindConductor(conductorId) is not null ? states.Value.OfConductor(conductorId)
+        : throw new ArgumentException(
+            Unknown("conductor", conductorId, Before.Conductors.Concat(After.Conductors).Select(c => c.Id)), nameof(conductorId));
 
-    private IEnumerable<Act> ActsOn(string id) => Changes.SelectMany(c => c.Acts).Where(a => a.Items.Contains(id));
+    /// <summary>The numbers of the changes that concern a part or conductor, in order; empty when none does.</summary>
+    /// <param name="id">The id of a part or conductor.</param>
+    public ImmutableArray<int> NumbersOf(string id) => states.Value.NumbersOf(id);
+
+    private static string Unknown(string sort, string id, IEnumerable<string> known) =>
+        $"There is no {sort} \"{id}\" before or after" + NearestName.Suggestion(id, known);
 }

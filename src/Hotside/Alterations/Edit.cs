@@ -41,3 +41,6 @@ internal sealed record DoEdit(string Id, string Sentence) : Edit;
 
 /// <summary>What stands under one number: one or more edits, and why.</summary>
 internal sealed record EditGroup(ImmutableArray<Edit> Edits, string? Reason);
+
+/// <summary>A line that could not be read and was reported: what follows from it at these ids stays silent.</summary>
+internal sealed record UnreadEdit(ImmutableArray<string> Ids) : Edit;

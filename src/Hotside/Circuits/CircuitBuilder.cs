@@ -1,4 +1,3 @@
-using System.Collections.Immutable;
 using UnitsNet;
 
 namespace Hotside.Circuits;
@@ -7,7 +6,6 @@ namespace Hotside.Circuits;
 /// <remarks>Not safe for use by several threads; what it builds is.</remarks>
 public sealed class CircuitBuilder
 {
-    private readonly ElectricalSystem system;
     private readonly List<Part> parts = [];
     private readonly List<Conductor> conductors = [];
     private readonly List<Setting> settings = [];
@@ -23,8 +21,11 @@ public sealed class CircuitBuilder
         if (!(voltage.Volts > 0)) throw new ArgumentException("A nominal voltage is above 0; the ground says which pole is which.", nameof(voltage));
         if (ground == Ground.Isolated != isolatedReturn is not null)
             throw new ArgumentException("An isolated system, and only that, names the node that is its return.", nameof(isolatedReturn));
-        system = new([voltage.Volts], ground) { Return = isolatedReturn is null ? null : End.Parse(isolatedReturn) };
+        System = new([voltage.Volts], ground) { Return = isolatedReturn is null ? null : End.Parse(isolatedReturn) };
     }
+
+    /// <summary>What is said of the supply; its return is not looked up yet.</summary>
+    internal ElectricalSystem System { get; }
 
     /// <summary>Adds a part.</summary>
     /// <param name="id">Its id, of letters, digits, <c>-</c> and <c>_</c>; unique among parts and conductors.</param>
@@ -37,21 +38,7 @@ public sealed class CircuitBuilder
         ArgumentNullException.ThrowIfNull(kind);
         details ??= new();
         CheckId(id);
-        var ratings = details.AllRatings().ToImmutableArray();
-        foreach (var rating in ratings)
-            if (kind.Ratings.All(r => r.Name != rating.Name) && rating.Name != "ways")
-                throw new ArgumentException($"A {kind.Id} has no rating \"{rating.Name}\"{Suggest(rating.Name, kind.Ratings.Select(r => r.Name))}.", nameof(details));
-        var joints = details.Joints.OrderBy(j => j.Key, StringComparer.Ordinal).Select(j => new Joint(
-            kind.TerminalNamed(j.Key) ?? throw new ArgumentException(NoTerminal(id, kind, j.Key), nameof(details)), End.Parse(j.Value)));
-        int? ways = ratings.FirstOrDefault(r => r.Name == "ways") is { } said ? (int)said.Quantity.Value : null;
-        parts.Add(new PartSpec(ways is { } count ? kind.WithWays(count) : kind)
-        {
-            Name = details.Name,
-            Ratings = ratings,
-            Joints = [.. joints],
-            Case = details.Case is null ? null : details.Case == "insulated" ? CaseMount.Insulated : new(End.Parse(details.Case)),
-            Place = details.Place,
-        }.As(id));
+        parts.Add(PartSpec.Of(id, kind, details).As(id));
         return this;
     }
 
@@ -77,7 +64,7 @@ public sealed class CircuitBuilder
     public CircuitBuilder Setting(string name, params (string Of, string Position)[] positions)
     {
         ArgumentNullException.ThrowIfNull(positions);
-        settings.Add(new(name, [.. positions.Select(p => PositionOf(p.Of, p.Position))], []));
+        settings.Add(new(name, [.. positions.Select(p => SetPosition.Named(parts, p.Of, p.Position))], []));
         return this;
     }
 
@@ -93,19 +80,8 @@ public sealed class CircuitBuilder
                 Case = p.CaseOn is { } on ? new CaseMount(Resolve(on.ToString(), p.Id)) : p.Spec.Case,
             },
         });
-        var ready = system.Return is { } node ? system with { Return = Resolve(node.ToString(), "isolatedReturn") } : system;
+        var ready = System.Return is { } node ? System with { Return = Resolve(node.ToString(), "isolatedReturn") } : System;
         return new(ready, [.. resolved], [.. conductors], [.. settings]);
-    }
-
-    private SetPosition PositionOf(string of, string position)
-    {
-        var part = parts.FirstOrDefault(p => p.Id == of);
-        var actuator = part is not null
-            ? part.Kind.Actuators.FirstOrDefault(a => a.Positions.Contains(position))
-            : parts.SelectMany(p => p.Kind.Actuators).FirstOrDefault(a => a.IsShared && a.Name == of && a.Positions.Contains(position));
-        if (actuator is not null) return new(part?.Id, actuator.Name, position);
-        var known = part is not null ? part.Kind.Actuators.SelectMany(a => a.Positions) : parts.Select(p => p.Id);
-        throw new ArgumentException($"There is no \"{of} {position}\"{Suggest(part is null ? of : position, known)}.", nameof(position));
     }
 
     private End Resolve(string text, string argument)
@@ -113,9 +89,9 @@ public sealed class CircuitBuilder
         var end = End.Parse(text);
         if (end.Part is not { } id) return end;
         var part = parts.FirstOrDefault(p => p.Id == id)
-            ?? throw new ArgumentException($"There is no part \"{id}\"{Suggest(id, parts.Select(p => p.Id))}.", argument);
+            ?? throw new ArgumentException($"There is no part \"{id}\"{NearestName.Suggestion(id, parts.Select(p => p.Id))}", argument);
         string? terminal = end.Terminal.Length == 0 ? part.Kind.OnlyTerminal : part.Kind.TerminalNamed(end.Terminal);
-        return End.At(id, terminal ?? throw new ArgumentException(NoTerminal(id, part.Kind, end.Terminal), argument));
+        return End.At(id, terminal ?? throw new ArgumentException(part.Kind.NoTerminal(id, end.Terminal), argument));
     }
 
     private void CheckId(string id)
@@ -125,14 +101,4 @@ public sealed class CircuitBuilder
             throw new ArgumentException($"\"{id}\" is no id: ids are letters, digits, - and _.", nameof(id));
         if (!ids.Add(id)) throw new ArgumentException($"\"{id}\" is taken; parts and conductors share one space of ids.", nameof(id));
     }
-
-    private static string NoTerminal(string id, PartKind kind, string terminal)
-    {
-        var names = kind.Terminals.Select(t => t.Name).Concat(kind.HasCaseTerminal ? ["case"] : []);
-        string asked = terminal.Length == 0 ? $"{id} has several terminals" : $"{id} has no terminal \"{terminal}\"";
-        return $"{asked}; a {kind.Id} has {string.Join(", ", names)}{Suggest(terminal, names)}.";
-    }
-
-    private static string Suggest(string name, IEnumerable<string> candidates) =>
-        NearestName.Of(name, candidates) is { } near && near != name ? $"; did you mean \"{near}\"?" : "";
 }

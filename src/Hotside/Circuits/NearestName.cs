@@ -3,18 +3,26 @@ namespace Hotside.Circuits;
 /// <summary>Finds the name that somebody most likely meant.</summary>
 internal static class NearestName
 {
-    /// <summary>The candidate that differs least; <see langword="null"/> when none is near enough to be worth suggesting.</summary>
+    /// <summary>The one candidate that differs least; <see langword="null"/> when none is near enough, or several are as near, to be worth suggesting.</summary>
     public static string? Of(string name, IEnumerable<string> candidates)
     {
         string? best = null;
         int least = int.MaxValue;
+        bool isTied = false;
         foreach (string candidate in candidates)
         {
             int distance = Distance(name.ToLowerInvariant(), candidate.ToLowerInvariant());
-            if (distance < least) (best, least) = (candidate, distance);
+            if (distance < least) (best, least, isTied) = (candidate, distance, false);
+            else if (distance == least && candidate != best) isTied = true;
         }
-        return best is not null && least <= Math.Max(1, Math.Max(name.Length, best.Length) / 3) ? best : null;
+        if (best is null || isTied) return null;
+        int longer = Math.Max(name.Length, best.Length);
+        return least < longer && least <= Math.Max(1, longer / 3) ? best : null;
     }
+
+    /// <summary>How a sentence ends that suggests the nearest name: <c>; did you mean "K1"?</c>, or a full stop.</summary>
+    public static string Suggestion(string name, IEnumerable<string> candidates) =>
+        Of(name, candidates) is { } near && near != name ? $"; did you mean \"{near}\"?" : ".";
 
     // Damerau–Levenshtein, optimal string alignment: a slip of two neighbouring letters counts once.
     private static int Distance(string a, string b)

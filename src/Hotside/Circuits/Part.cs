@@ -39,7 +39,7 @@ public sealed record Part
     internal PartSpec Spec { get; init; }
 
     /// <summary>Its name, or what its kind is called when it has none: <c>Horn button</c>, <c>Push button</c>.</summary>
-    public string Title => Name ?? char.ToUpperInvariant(Kind.Id[0]) + Kind.Id[1..].Replace('-', ' ');
+    public string Title => Name ?? char.ToUpperInvariant(Kind.Noun[0]) + Kind.Noun[1..];
 
     /// <summary>The value that a rating states for an element, in that unit.</summary>
     /// <param name="element">The element's name.</param>

@@ -9,6 +9,9 @@ public sealed record PartKind(string Id)
     /// <summary>The class letter of its reference designations (IEC 60750, from memory); users' ids are never checked against it.</summary>
     public string Letter { get; init; } = "";
 
+    /// <summary>What a sentence calls it, in American words: <c>starter relay</c> for a <c>starter-relay-internal</c>; the id with spaces where not said.</summary>
+    public string Noun { get; init; } = Id.Replace('-', ' ');
+
     /// <summary>What it is, in a line.</summary>
     public string Summary { get; init; } = "";
 
@@ -66,6 +69,14 @@ public sealed record PartKind(string Id)
             if (terminal.Aliases.Contains(name) || (terminal.IsCase && name == "case"))
                 return terminal.Name;
         return (name == "case" && HasCaseTerminal) || TakesAnyTerminal ? name : null;
+    }
+
+    /// <summary>What to say of a terminal that the kind does not have, or that is not named where there are several.</summary>
+    internal string NoTerminal(string part, string terminal)
+    {
+        var names = Terminals.Select(t => t.Name).Concat(HasCaseTerminal ? ["case"] : []);
+        string asked = terminal.Length == 0 ? $"{part} has several terminals" : $"{part} has no terminal \"{terminal}\"";
+        return $"{asked}; a {Id} has {string.Join(", ", names)}{NearestName.Suggestion(terminal, names)}";
     }
 
     /// <summary>The element of a name.</summary>

@@ -32,11 +32,12 @@ internal sealed partial class ChangeReader(ReadingContext context)
         {
             if (ChangeLineReader.Read(node, context) is not { } line) continue;
             reason ??= line.Items.FirstOrDefault(i => i.IsReason)?.Text;
-            if (Edit(line) is not { } edit)
+            var edit = Edit(line);
+            if (edit is null)
             {
                 // What the line would have brought is missed by others for no fault of their own.
                 context.Unreadable.UnionWith(line.Ids.Select(i => i.Text));
-                continue;
+                edit = new UnreadEdit([.. line.Ids.Select(i => i.Text)]);
             }
             edits.Add(edit);
             spans.Add(line.Span);

@@ -95,8 +95,7 @@ internal sealed class ChangeWriter(Alteration alteration)
     {
         Part was = before.FindPart(id)!, now = after.FindPart(id)!;
         if (was.Kind.Id == now.Kind.Id) yield break;
-        var bare = new Replacement(was, now, false, []);
-        foreach (var (old, to) in Carried(was).Where(c => bare.TerminalFor(c.Old) is null).Distinct())
+        foreach (var (old, to) in Carried(was).Where(c => TerminalMap.Counterpart(was.Kind, now.Kind, c.Old) is null).Distinct())
             yield return $"{old} = {to}";
     }
 

@@ -102,7 +102,8 @@ internal sealed class JobReader
         var (first, second) = Settings(before.Parts, PartsAfter(before, groups), section);
         before = With(before, first);
         var result = EditList.Apply(before, title, system, second, groups);
-        foreach (var problem in result.Problems.Where(p => !p.Diagnostic.Items.Any(context.Unreadable.Contains))) context.Report(problem.Diagnostic with { Span = places[problem.Group][problem.Edit] });
+        foreach (var (problem, group, edit) in result.Problems.Where(p => !p.Diagnostic.Items.Any(context.Unreadable.Contains)))
+            context.Report(problem with { Span = group < 0 ? section.Span with { EndLine = section.Span.Line, EndColumn = section.Span.Column + 1 } : places[group][edit] });
         if (result.Alteration is { } alteration)
         {
             var known = context.Problems.ToArray();
@@ -142,7 +143,15 @@ internal sealed class JobReader
         var same = MapForm.Texts(section, "same").SelectMany(t => LineItems.Split(t, context.Problems))
             .Select(i => i.Text.Split('=', StringSplitOptions.TrimEntries)).Where(p => p.Length == 2).Select(p => (p[0], p[1]));
         before = With(before, Settings(before.Parts, other.Before.Parts, section).Before);
-        return Comparison.Between(before, other.Before, title, [.. same]);
+        try
+        {
+            return Alterations.Alteration.Between(before, other.Before, title, [.. same]);
+        }
+        catch (ArgumentException e)
+        {
+            context.Report(ReadingProblems.BadSame.At(section.Find("same")?.Value.Span ?? section.Span, e.Message.Split(" (Parameter", 2)[0]));
+            return null;
+        }
     }
 
     private (ImmutableArray<Setting> Before, ImmutableArray<Setting> After) Settings(IReadOnlyCollection<Part> before, IReadOnlyCollection<Part> after, YamlMap? alteration)

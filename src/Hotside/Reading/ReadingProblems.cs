@@ -52,4 +52,5 @@ internal static class ReadingProblems
     public static readonly DiagnosticKind TooManyValues = new("HS1145", Severity.Error, "Too many values", "\"{0}\" has more values than the rating {1} takes");
     public static readonly DiagnosticKind PositionTwice = new("HS1146", Severity.Error, "Position given twice", "{0} is put into two positions at once");
     public static readonly DiagnosticKind UnknownKey = new("HS1147", Severity.Error, "Unknown key", "there is no key \"{0}\" here");
+    public static readonly DiagnosticKind BadSame = new("HS1148", Severity.Error, "Pair not understood", "\"same\" cannot be followed: {0}");
 }

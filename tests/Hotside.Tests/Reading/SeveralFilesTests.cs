@@ -71,4 +71,8 @@ public class SeveralFilesTests
         string Text(JobReading reading) => JobWriter.Write("", [], reading.Alteration!, Catalogue.Standard);
         Assert.Equal(Text(list), Text(files));
     }
+
+    [Fact]
+    public void A_pair_that_names_nothing_is_reported() =>
+        Assert.Contains(Read(Before + "  after: after.yaml\n  same: w99 = w12\n", ("after.yaml", After)).Diagnostics, d => d.Code == "HS1148" && d.Span!.Line == 18);
 }

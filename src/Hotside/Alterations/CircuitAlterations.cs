@@ -1,0 +1,17 @@
+using Hotside.Circuits;
+
+namespace Hotside.Alterations;
+
+/// <summary>Begins alterations in code.</summary>
+public static class CircuitAlterations
+{
+    /// <summary>Begins an alteration of a circuit.</summary>
+    /// <param name="before">The circuit as it is.</param>
+    /// <param name="title">What the alteration is called.</param>
+    public static AlterationBuilder Alter(this Circuit before, string title)
+    {
+        ArgumentNullException.ThrowIfNull(before);
+        ArgumentException.ThrowIfNullOrWhiteSpace(title);
+        return new(before, title);
+    }
+}
