@@ -1,4 +1,5 @@
 using System.CommandLine;
+using System.CommandLine.Parsing;
 using Hotside.Diagnostics;
 
 namespace Hotside.Tool.Commands;
@@ -6,7 +7,17 @@ namespace Hotside.Tool.Commands;
 /// <summary>The job file that most commands begin with, and what they do when it cannot be read.</summary>
 internal static class JobArgument
 {
-    public static Argument<string> Make() => new("JOB") { Description = "The job file, such as gallery/horn/job.yaml." };
+    public static Argument<string> Make()
+    {
+        var argument = new Argument<string>("JOB") { Description = "The job file, such as gallery/horn/job.yaml." };
+        // A misspelt option would otherwise be taken for the file.
+        argument.Validators.Add(result =>
+        {
+            if (result.Tokens is [{ Value: ['-', '-', ..] word }] && result.Parent is CommandResult { Command: var command })
+                result.AddError($"\"{word}\" is no option of {command.Name}; its options are {string.Join(", ", command.Options.Select(o => o.Name))}.");
+        });
+        return argument;
+    }
 
     /// <summary>Reads the file; prints what is wrong with it. <see langword="null"/> when nothing can be made of it.</summary>
     public static Job? Read(string path, TextWriter error, Severity leastShown = Severity.Warning)

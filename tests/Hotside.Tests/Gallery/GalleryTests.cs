@@ -1,0 +1,126 @@
+using System.Globalization;
+using System.Text.RegularExpressions;
+using System.Xml.Linq;
+using Hotside.Alterations;
+using Hotside.Diagnostics;
+using Hotside.Tests.Support;
+
+namespace Hotside.Tests.Gallery;
+
+/// <summary>The gallery is documentation, regression test and shop window in one.</summary>
+public partial class GalleryTests
+{
+    public static TheoryData<string> Cases => [.. Directory.GetDirectories(Repository.Path("gallery")).Select(d => Path.GetFileName(d)).Order(StringComparer.Ordinal)];
+
+    [Theory]
+    [MemberData(nameof(Cases))]
+    public void A_case_has_no_errors(string name) =>
+        Assert.Empty(Read(name).Findings.Where(d => d.Severity >= Severity.Error).Select(d => d.ToString()));
+
+    [Theory]
+    [MemberData(nameof(Cases))]
+    public void Its_committed_pair_is_what_is_drawn_today(string name) => Approve.Text(Read(name).Draw().ToSvg(), "gallery", name, "pair.svg");
+
+    [Theory]
+    [MemberData(nameof(Cases))]
+    public void The_same_bytes_come_again_in_other_cultures_and_on_many_threads(string name)
+    {
+        string first = Read(name).Draw().ToSvg();
+        var culture = CultureInfo.CurrentCulture;
+        try
+        {
+            foreach (string other in new[] { "de-DE", "tr-TR", "ar-SA" })
+            {
+                CultureInfo.CurrentCulture = CultureInfo.GetCultureInfo(other);
+                Assert.Equal(first, Read(name).Draw().ToSvg());
+            }
+        }
+        finally
+        {
+            CultureInfo.CurrentCulture = culture;
+        }
+        var job = Read(name);
+        Parallel.For(0, 8, _ => Assert.Equal(first, job.Draw().ToSvg()));
+    }
+
+    [Theory]
+    [MemberData(nameof(Cases))]
+    public void Every_part_conductor_and_change_is_on_the_sheet(string name)
+    {
+        var job = Read(name);
+        var svg = XDocument.Parse(job.Draw().ToSvg());
+        string[] ids = [.. svg.Descendants().Attributes("id").Select(a => a.Value)];
+        Assert.Equal(ids.Length, ids.Distinct().Count());
+        foreach (var (prefix, circuit) in new[] { ("b", job.Alteration.Before), ("a", job.Alteration.After) })
+        {
+            foreach (var part in circuit.Parts.Where(p => !p.Kind.Terminals.IsEmpty))
+                Assert.Contains(ids, id => id.Contains($"-{prefix}-part-{part.Id}", StringComparison.Ordinal));
+            foreach (var wire in circuit.Conductors)
+                Assert.Contains(ids, id => id.EndsWith($"-{prefix}-wire-{wire.Id}", StringComparison.Ordinal));
+        }
+        string[] numbers = [.. svg.Descendants().Attributes("data-number").SelectMany(a => a.Value.Split(',')).Distinct()];
+        string[] listed = [.. job.Alteration.Changes.Select(c => c.Number.ToString(CultureInfo.InvariantCulture))];
+        Assert.Equal(listed.Order(StringComparer.Ordinal), numbers.Order(StringComparer.Ordinal));
+        string list = svg.Descendants().First(e => e.Attribute("id")?.Value.EndsWith("-changes", StringComparison.Ordinal) == true).Value;
+        Assert.All(listed, n => Assert.Contains(n, list, StringComparison.Ordinal));
+    }
+
+    [Theory]
+    [MemberData(nameof(Cases))]
+    public void Nothing_is_executed_or_fetched(string name)
+    {
+        string svg = Read(name).Draw().ToSvg();
+        Assert.DoesNotContain("<script", svg, StringComparison.OrdinalIgnoreCase);
+        Assert.DoesNotContain("foreignObject", svg, StringComparison.Ordinal);
+        Assert.DoesNotMatch(Handler(), svg);
+        // A namespace is a name, not an address that is fetched; the font lies in the file.
+        Assert.All(Address().Matches(svg).Select(m => m.Value), a => Assert.Equal("http://www.w3.org/2000/svg", a));
+        Assert.All(Reference().Matches(svg).Select(m => m.Groups[1].Value), r => Assert.StartsWith("data:font/woff2", r, StringComparison.Ordinal));
+    }
+
+    [Theory]
+    [MemberData(nameof(Cases))]
+    public void What_stands_in_both_circuits_stands_in_the_same_place(string name)
+    {
+        var job = Read(name);
+        var svg = XDocument.Parse(job.Draw().ToSvg());
+        var shifts = job.Alteration.Before.Conductors.Where(c => job.Alteration.StateOfConductor(c.Id) == ConductorState.LeftAsIs)
+            .Select(c => (Was: Start(svg, "b-wire-" + c.Id), Now: Start(svg, "a-wire-" + c.Id))).Select(p => (X: p.Now.X - p.Was.X, Y: p.Now.Y - p.Was.Y)).Distinct().ToArray();
+        Assert.True(shifts.Length <= 1, "kept conductors do not shift by one constant");
+        if (shifts.Length == 1) Assert.Equal(0, shifts[0].Y);
+    }
+
+    // The geometry is read back from the picture itself: every end of a wire lies on a pin, a rail, a dot, a chassis sign or another wire.
+    [Theory]
+    [MemberData(nameof(Cases))]
+    public void Wires_are_drawn_along_the_axes_on_the_module(string name)
+    {
+        var svg = XDocument.Parse(Read(name).Draw().ToSvg());
+        foreach (var wire in svg.Descendants().Where(e => e.Attribute("class")?.Value.StartsWith("hs-wire", StringComparison.Ordinal) == true))
+            foreach (var path in wire.Elements().Where(e => e.Name.LocalName == "path"))
+            {
+                var points = Points(path.Attribute("d")!.Value);
+                Assert.All(points.Zip(points.Skip(1)), s => Assert.True(s.First.X == s.Second.X || s.First.Y == s.Second.Y, wire.Attribute("id")?.Value));
+            }
+    }
+
+    private static (double X, double Y) Start(XDocument svg, string id) =>
+        Points(svg.Descendants().First(e => e.Attribute("id")?.Value.EndsWith("-" + id, StringComparison.Ordinal) == true).Elements().First(e => e.Name.LocalName == "path").Attribute("d")!.Value)[0];
+
+    private static (double X, double Y)[] Points(string path) =>
+        [.. Point().Matches(path).Select(m => (double.Parse(m.Groups[1].Value, CultureInfo.InvariantCulture), double.Parse(m.Groups[2].Value, CultureInfo.InvariantCulture)))];
+
+    private static Job Read(string name) => Job.ReadFile(Repository.Path("gallery", name, "job.yaml")).OrThrow();
+
+    [GeneratedRegex(@"\son\w+\s*=")]
+    private static partial Regex Handler();
+
+    [GeneratedRegex(@"https?://[^""'\s<)]+")]
+    private static partial Regex Address();
+
+    [GeneratedRegex(@"(?:url\(|href="")['""]?([^'"")]{1,40})")]
+    private static partial Regex Reference();
+
+    [GeneratedRegex(@"[ML](-?[\d.]+)[ ,](-?[\d.]+)")]
+    private static partial Regex Point();
+}

@@ -1,0 +1,102 @@
+using System.Diagnostics;
+
+namespace Hotside.Tests.Tool;
+
+/// <summary>The command line as a newcomer meets it, in a process of its own.</summary>
+public sealed class CommandLineTests : IDisposable
+{
+    private static readonly string Program = Path.Combine(AppContext.BaseDirectory, "Hotside.Tool.dll");
+    private readonly string folder = Directory.CreateTempSubdirectory("hotside").FullName;
+
+    [Fact]
+    public void The_file_that_new_writes_is_checked_and_drawn_without_a_finding()
+    {
+        Assert.Equal(0, Run("new", "van").Code);
+        var check = Run("check", "van.yaml");
+        Assert.Equal((0, "Horn circuit: nothing found\n"), (check.Code, check.Output));
+        Assert.Equal(0, Run("draw", "van.yaml", "-o", "van.svg").Code);
+        Assert.StartsWith("<svg", File.ReadAllText(Path.Combine(folder, "van.svg")), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void An_existing_file_is_not_overwritten_by_new()
+    {
+        Run("new", "van");
+        var again = Run("new", "van");
+        Assert.Equal(3, again.Code);
+        Assert.Contains("van.yaml exists already", again.Error, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Every_mistake_is_told_in_one_run_with_its_place_and_nothing_is_written()
+    {
+        Write("bad.yaml", "hotside: 1\ntitle: Bad\nsystem: 6 V, positive ground, sizes in AWG\nparts:\n  G1: battery, 6 V\n  H1: hron, 6 V\n  E1: lamp, 6 V\nwires:\n  w1: G1.plus to E1.3, 14 BK\n  w1: G1.neg to chassis, 14 BK\n");
+        var result = Run("draw", "bad.yaml", "-o", "bad.svg");
+        Assert.Equal(2, result.Code);
+        Assert.Contains("bad.yaml:6:7: error HS1112: there is no kind of part \"hron\"", result.Error, StringComparison.Ordinal);
+        Assert.Contains("did you mean \"horn\"?", result.Error, StringComparison.Ordinal);
+        Assert.Contains("bad.yaml:10:3: error HS1006", result.Error, StringComparison.Ordinal);
+        Assert.Contains("E1 has no terminal \"3\"", result.Error, StringComparison.Ordinal);
+        Assert.False(File.Exists(Path.Combine(folder, "bad.svg")));
+    }
+
+    [Fact]
+    public void A_file_that_is_not_there_is_said_in_a_line()
+    {
+        var result = Run("check", "missing.yaml");
+        Assert.Equal(2, result.Code);
+        Assert.Contains("missing.yaml cannot be read", result.Error + result.Output, StringComparison.Ordinal);
+        Assert.DoesNotContain("   at ", result.Error, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("draw", "--veiw", "x")]
+    [InlineData("drwa")]
+    [InlineData("kinds", "hron")]
+    public void A_slip_on_the_command_line_is_answered_with_the_nearest_right_word(params string[] words)
+    {
+        var result = Run(words);
+        Assert.Equal(64, result.Code);
+        Assert.Contains(words[0] == "drwa" ? "draw" : words[0] == "kinds" ? "horn" : "--view", result.Error + result.Output, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_failed_run_leaves_what_was_there()
+    {
+        Run("new", "van");
+        Directory.CreateDirectory(Path.Combine(folder, "van.svg"));
+        var result = Run("draw", "van.yaml", "-o", "van.svg");
+        Assert.Equal(3, result.Code);
+        Assert.True(Directory.Exists(Path.Combine(folder, "van.svg")));
+        Assert.Equal(["van.svg", "van.yaml"], Directory.GetFileSystemEntries(folder).Select(f => Path.GetFileName(f)).Order(StringComparer.Ordinal));
+    }
+
+    [Theory]
+    [InlineData("new")]
+    [InlineData("check")]
+    [InlineData("draw")]
+    [InlineData("study")]
+    [InlineData("kinds")]
+    public void Every_command_shows_an_example(string command) => Assert.Contains("Example:", Run(command, "--help").Output, StringComparison.Ordinal);
+
+    [Fact]
+    public void Standard_output_takes_the_drawing()
+    {
+        Run("new", "van");
+        Assert.StartsWith("<svg", Run("draw", "van.yaml", "-o", "-").Output, StringComparison.Ordinal);
+    }
+
+    public void Dispose() => Directory.Delete(folder, recursive: true);
+
+    private void Write(string file, string text) => File.WriteAllText(Path.Combine(folder, file), text);
+
+    private (int Code, string Output, string Error) Run(params string[] arguments)
+    {
+        var start = new ProcessStartInfo("dotnet", ["exec", Program, .. arguments]) { WorkingDirectory = folder, RedirectStandardOutput = true, RedirectStandardError = true };
+        using var process = Process.Start(start)!;
+        var error = process.StandardError.ReadToEndAsync();
+        string output = process.StandardOutput.ReadToEnd();
+        process.WaitForExit();
+        return (process.ExitCode, output, error.Result);
+    }
+}
