@@ -16,8 +16,23 @@ internal sealed record Layout(
     /// <summary>The height of the chassis row.</summary>
     public int ChassisY => Height;
 
+    // Lines further apart, for labels that find no room between them.
+    private static readonly int[] Wider = [0, 2, 4];
+
     /// <summary>The size of the picture at its natural spacing is kept unless the options ask to fill a larger space.</summary>
     public static Layout Of(LayoutInput input, LayoutOptions options, CancellationToken cancel = default)
+    {
+        Layout? best = null;
+        foreach (int more in Wider)
+        {
+            var layout = Spaced(input, options with { Track = options.Track + more, WireToBox = options.WireToBox + more }, cancel);
+            if (best is null || layout.Labels.Length > best.Labels.Length) best = layout;
+            if (best.Labels.Length == input.Wires.Count(w => w.HasLabel)) break;
+        }
+        return best!;
+    }
+
+    private static Layout Spaced(LayoutInput input, LayoutOptions options, CancellationToken cancel)
     {
         var union = Union.Of(input);
         union = Turning.Of(union, Heights.Of(union));

@@ -28,8 +28,15 @@ internal sealed class PartPlanner(Alteration alteration, Study study, Lettering 
             if (any.Kind.Terminals.IsEmpty && !any.Kind.TakesAnyTerminal) continue;
             if (any.Kind.TakesAnyTerminal)
                 foreach (var flag in Flags(id, before, after)) yield return flag;
-            else yield return new(id, id, View(before, true), View(after, false)) { Role = RoleOf(any) };
+            else yield return Aligned(new(id, id, View(before, true), View(after, false)) { Role = RoleOf(any) });
         }
+    }
+
+    private static PlannedPart Aligned(PlannedPart part)
+    {
+        if (part is not { Before: { } old, After: { } fresh, Role: PlannedRole.Symbol }) return part;
+        var (before, after) = SymbolAlignment.Of(old.Symbol, fresh.Symbol);
+        return part with { Before = old with { Symbol = before }, After = fresh with { Symbol = after } };
     }
 
     private PlannedRole RoleOf(Part part) =>

@@ -1,0 +1,65 @@
+using System.Collections.Concurrent;
+using System.Text.Json;
+using Hotside.Layouts;
+using Hotside.Symbols;
+using Hotside.Tests.Support;
+
+namespace Hotside.Tests.Layouts;
+
+/// <summary>A circuit of the bench as the layout takes it.</summary>
+internal sealed record BenchCase(string Name, string Size, int Conductors, LayoutInput Input)
+{
+    private const double Module = 2.5;
+    private static readonly ConcurrentDictionary<string, Lazy<(BenchCase, Layout)>> Done = new(StringComparer.Ordinal);
+
+    /// <summary>A case with its layout, made once for all tests.</summary>
+    public static (BenchCase Case, Layout Layout) LaidOut(string name) => Done.GetOrAdd(name, n => new(() =>
+    {
+        var bench = Read(n);
+        return (bench, Layout.Of(bench.Input, new()));
+    })).Value;
+
+    public static IEnumerable<string> Names => Directory.EnumerateFiles(Repository.Path("tests", "Hotside.Tests", "Layouts", "bench"), "*.json")
+        .Select(f => Path.GetFileNameWithoutExtension(f)!).Order(StringComparer.Ordinal);
+
+    public static BenchCase Read(string name)
+    {
+        using var document = JsonDocument.Parse(File.ReadAllText(Repository.Path("tests", "Hotside.Tests", "Layouts", "bench", name + ".json")));
+        var root = document.RootElement;
+        return new(name, root.GetProperty("size").GetString()!, root.GetProperty("conductors").GetInt32(), new(
+            [.. root.GetProperty("parts").EnumerateArray().Select(Box)], [.. root.GetProperty("wires").EnumerateArray().Select(Wire)]));
+    }
+
+    private static LayoutBox Box(JsonElement part)
+    {
+        var (width, height) = Label(part);
+        return new(Text(part, "id"), Seen(part), Whole(part, "w"), Whole(part, "h"),
+            [.. part.GetProperty("ports").EnumerateObject().Select(p => new LayoutPin(p.Name, SideOf(Text(p.Value, "side")), Whole(p.Value, "x"), Whole(p.Value, "y")))])
+        {
+            Shape = Text(part, "kind"),
+            IsJoint = Text(part, "kind") == "splice",
+            TextWidth = width,
+            TextHeight = height,
+        };
+    }
+
+    private static LayoutWire Wire(JsonElement wire)
+    {
+        var (width, height) = Label(wire);
+        return new(Text(wire, "id"), Text(wire, "conductor"), End(Text(wire, "from")), End(Text(wire, "to")), Seen(wire)) { LabelWidth = width, LabelHeight = height };
+    }
+
+    private static LayoutEnd End(string text) =>
+        text == "FEED" ? LayoutEnd.Feed : text == "CHASSIS" ? LayoutEnd.Chassis : LayoutEnd.At(text[..text.IndexOf('.', StringComparison.Ordinal)], text[(text.IndexOf('.', StringComparison.Ordinal) + 1)..]);
+
+    private static Side SideOf(string side) => side switch { "N" => Side.Top, "S" => Side.Bottom, "W" => Side.Left, "E" => Side.Right, _ => Side.Centre };
+
+    private static SeenIn Seen(JsonElement of) => of.GetProperty("in").EnumerateArray().Aggregate((SeenIn)0, (m, v) => m | (v.GetString() == "before" ? SeenIn.Before : SeenIn.After));
+
+    private static (double, double) Label(JsonElement of) =>
+        of.GetProperty("label") is { ValueKind: JsonValueKind.Object } label ? (label.GetProperty("w").GetDouble() / Module, label.GetProperty("h").GetDouble() / Module) : (0, 0);
+
+    private static string Text(JsonElement of, string name) => of.GetProperty(name).GetString()!;
+
+    private static int Whole(JsonElement of, string name) => (int)Math.Round(of.GetProperty(name).GetDouble() / Module);
+}
