@@ -20,7 +20,7 @@ public sealed record LoadStudy(Part Part, Element Element, SwitchedSide Side, Co
     /// <summary>The parts whose contacts the load's own current passes and which are not relays' contacts: what carries its current; ids.</summary>
     public ImmutableArray<string> SwitchedBy { get; init; } = [];
 
-    /// <summary>For a load in series, the parts through which it is fed; ids.</summary>
+    /// <summary>For a load in series, through what it is fed, in the order of the file: ids, with the element where the part has several loads (<c>M1</c>, <c>E3.stop</c>).</summary>
     public ImmutableArray<string> InSeriesWith { get; init; } = [];
 
     /// <summary>For a load in series, the side on which its string is switched; else <see langword="null"/>.</summary>
@@ -37,6 +37,18 @@ public sealed record LoadStudy(Part Part, Element Element, SwitchedSide Side, Co
 
     /// <summary>What turns its current round; ids.</summary>
     public ImmutableArray<string> ReversedBy { get; init; } = [];
+
+    /// <summary>When both its ends are one point, for a motor that is braked so; <see langword="null"/> when never, and for all other loads.</summary>
+    public Control? Braked { get; init; }
+
+    /// <summary>The machines that also feed it while they run, where the verdict holds without them; ids.</summary>
+    public ImmutableArray<string> AlsoFedBy { get; init; } = [];
+
+    /// <summary>When current passes it against its verdict, through other loads; <see langword="null"/> when never.</summary>
+    public Control? Sneaks { get; init; }
+
+    /// <summary>Whether it is fed only while a relay moves.</summary>
+    public bool IsMomentary => Until is not null;
 
     /// <summary>Whether relays race for it.</summary>
     public bool IsInRace { get; init; }

@@ -1,0 +1,48 @@
+using System.Collections.Immutable;
+using Hotside.Circuits;
+using Hotside.Diagnostics;
+using Hotside.Studies.Switching;
+
+namespace Hotside.Studies;
+
+/// <summary>What was found of one circuit: on which side each load is switched, by what, and what is doubtful about it. Immutable; safe to share between threads.</summary>
+public sealed record CircuitStudy
+{
+    internal CircuitStudy(Circuit circuit, ImmutableArray<LoadStudy> loads, ImmutableArray<Diagnostic> findings)
+    {
+        Circuit = circuit;
+        Loads = loads;
+        Findings = findings;
+    }
+
+    /// <summary>The circuit.</summary>
+    public Circuit Circuit { get; }
+
+    /// <summary>Every consuming element, parts in the order of the file, elements in the order of the kind; internal ones too, which tables leave out.</summary>
+    public ImmutableArray<LoadStudy> Loads { get; }
+
+    /// <summary>What is wrong or doubtful, gravest first.</summary>
+    public ImmutableArray<Diagnostic> Findings { get; }
+
+    /// <summary>Studies a circuit.</summary>
+    /// <param name="circuit">The circuit.</param>
+    /// <param name="cancel">Ends the work early.</param>
+    /// <exception cref="OperationCanceledException"><paramref name="cancel"/> was triggered.</exception>
+    public static CircuitStudy Of(Circuit circuit, CancellationToken cancel = default)
+    {
+        ArgumentNullException.ThrowIfNull(circuit);
+        return SwitchingStudy.Of(circuit, cancel);
+    }
+
+    /// <summary>A load by its name: <c>H1</c>, <c>E3.tail</c>; <c>H1.horn</c> is understood too.</summary>
+    /// <param name="name">The part's id, with the element where the part has several loads.</param>
+    /// <exception cref="ArgumentException">There is no such load; the message names the nearest.</exception>
+    public LoadStudy Load(string name)
+    {
+        ArgumentNullException.ThrowIfNull(name);
+        return Loads.FirstOrDefault(l => l.Name == name) ?? Loads.FirstOrDefault(l => l.Part.Id + "." + l.Element.Name == name)
+            ?? throw new ArgumentException(NearestName.Of(name, Loads.Select(l => l.Name)) is { } near
+                ? $"There is no load \"{name}\"; did you mean \"{near}\"?"
+                : $"There is no load \"{name}\"; the loads are {string.Join(", ", Loads.Select(l => l.Name))}.", nameof(name));
+    }
+}

@@ -1,0 +1,157 @@
+using System.Collections.Immutable;
+using Hotside.Circuits;
+
+namespace Hotside.Studies.Switching;
+
+/// <summary>Finds the conductors and contacts between a load and its poles in one full state: fewest relays, then fewest conductors.</summary>
+internal sealed class Routes
+{
+    private const int RelayCost = 1_000, ConsumerCost = 1_000_000;
+
+    private readonly ContactGraph graph;
+    private readonly Dictionary<End, List<Step>> steps = [];
+
+    public Routes(ContactGraph graph)
+    {
+        this.graph = graph;
+        foreach (var conductor in graph.Circuit.Conductors)
+            if (!conductor.From.IsFree && !conductor.To.IsFree)
+                Lay(conductor.From, conductor.To, new(default, 1) { Conductor = conductor.Id });
+        foreach (var part in graph.Circuit.Parts)
+        {
+            foreach (var joint in part.Joints) Lay(End.At(part.Id, joint.Terminal), joint.On, new(default, 0));
+            if (part.CaseOn is { } mount) Lay(Nodes.CaseOf(part), mount, new(default, 0));
+            foreach (var element in part.Kind.Elements.Where(e => e.IsInLine || e.IsConsumer)) Lay(part, element);
+        }
+    }
+
+    /// <summary>The way of a load in a state.</summary>
+    /// <param name="load">The load.</param>
+    /// <param name="state">A value for each variable.</param>
+    /// <param name="supplies">Between which poles it may be fed.</param>
+    /// <param name="isForward">Whether current runs from its first end to its second; <see langword="null"/>: either.</param>
+    /// <param name="throughConsumers">Whether other consumers are let through.</param>
+    public Route? Of(Branch load, int[] state, IEnumerable<Supply> supplies, bool? isForward, bool throughConsumers)
+    {
+        End first = Nodes.NodeOf(load.Part, load.Element.From), second = Nodes.NodeOf(load.Part, load.Element.To);
+        foreach (var supply in supplies)
+        foreach (bool forward in new[] { true, false })
+        {
+            if (isForward is { } asked && asked != forward) continue;
+            bool firstIsHot = forward == supply.HotIsHigher;
+            HashSet<int> closed = [.. supply.Return.Concat(supply.Others).Where(p => p.When.HoldsIn(state)).Select(p => p.Point)];
+            if (Search(firstIsHot ? first : second, supply.Hot, closed, load, state, throughConsumers) is not { } hot) continue;
+            closed = [.. supply.Hot.Concat(supply.Others).Where(p => p.When.HoldsIn(state)).Select(p => p.Point)];
+            HashSet<int> met = [.. closed, .. hot.SelectMany(s => new[] { graph.PointOf(s.To) }).Where(p => p >= 0)];
+            var cold = firstIsHot ? second : first;
+            if ((Search(cold, supply.Return, met, load, state, throughConsumers) ?? Search(cold, supply.Return, closed, load, state, throughConsumers)) is not { } ground)
+                continue;
+            return new([.. hot], [.. ground]);
+        }
+        return null;
+    }
+
+    /// <summary>The parts whose contacts join a load's ends to each other, or to poles, without resistance in a state; ids.</summary>
+    public ImmutableArray<string> JointOf(Branch load, int[] state, IEnumerable<Supply> supplies)
+    {
+        End first = Nodes.NodeOf(load.Part, load.Element.From), second = Nodes.NodeOf(load.Part, load.Element.To);
+        var always = graph.Positions.Space.AlwaysHolds;
+        ImmutableArray<Pole> other = [new(-1, always, second)], poles = [.. supplies.SelectMany(s => s.Hot.Concat(s.Return))];
+        var joint = Search(first, other, [], load, state, null) ?? [];
+        if (joint.Count == 0) joint = [.. Search(first, poles, [], load, state, null) ?? [], .. Search(second, poles, [], load, state, null) ?? []];
+        return [.. joint.Where(s => s.IsControl).Select(s => s.Part!.Id).Distinct()];
+    }
+
+    private void Lay(Part part, Element element)
+    {
+        bool isRelay = element is { IsNoControl: false, When: { } when } && when.Tests.Any(t => graph.Circuit.VariableOf(part, t.Actuator).Actuator.Drive == ActuatorDrive.Driven);
+        var step = new Step(default, isRelay ? RelayCost : element.IsConsumer ? ConsumerCost : 0)
+        {
+            Part = part,
+            Element = element,
+            When = graph.Positions.WhenOf(part, element),
+            IsRelay = isRelay,
+        };
+        Lay(Nodes.NodeOf(part, element.From), Nodes.NodeOf(part, element.To), step);
+    }
+
+    private void Lay(End a, End b, Step step)
+    {
+        (steps.TryGetValue(a, out var fromA) ? fromA : steps[a] = []).Add(step with { To = b });
+        (steps.TryGetValue(b, out var fromB) ? fromB : steps[b] = []).Add(step with { To = a, IsBackward = true });
+    }
+
+    private List<Step>? Search(End from, ImmutableArray<Pole> poles, HashSet<int> closed, Branch load, int[] state, bool? throughConsumers)
+    {
+        HashSet<End> goals = [.. poles.Where(p => p.When.HoldsIn(state)).Select(p => p.End)];
+        Dictionary<End, (int Cost, Step? Step, End Before)> best = new() { [from] = (0, null, from) };
+        PriorityQueue<End, (int, int)> open = new([(from, (0, 0))]);
+        int count = 0;
+        HashSet<End> done = [];
+        while (open.TryDequeue(out var end, out _))
+        {
+            if (!done.Add(end)) continue;
+            if (goals.Contains(end)) return Follow(best, from, end);
+            if (closed.Contains(graph.PointOf(end)) && end != from) continue;
+            foreach (var step in steps.GetValueOrDefault(end) ?? [])
+            {
+                if (!step.LetsThrough(state, throughConsumers) || (step.Part == load.Part && step.Element == load.Element)) continue;
+                int cost = best[end].Cost + step.Cost;
+                if (best.TryGetValue(step.To, out var known) && known.Cost <= cost) continue;
+                best[step.To] = (cost, step, end);
+                open.Enqueue(step.To, (cost, count++));
+            }
+        }
+        return null;
+    }
+
+    private static List<Step> Follow(Dictionary<End, (int Cost, Step? Step, End Before)> best, End from, End end)
+    {
+        List<Step> route = [];
+        for (; end != from; end = best[end].Before) route.Add(best[end].Step!);
+        route.Reverse();
+        return route;
+    }
+}
+
+/// <summary>One step of a route: a conductor, an element, or a joint.</summary>
+/// <param name="To">Where it leads.</param>
+/// <param name="Cost">What it costs.</param>
+internal sealed record Step(End To, int Cost)
+{
+    public string? Conductor { get; init; }
+
+    public Part? Part { get; init; }
+
+    public Element? Element { get; init; }
+
+    public Condition? When { get; init; }
+
+    public bool IsBackward { get; init; }
+
+    /// <summary>Whether it is a contact that windings move.</summary>
+    public bool IsRelay { get; init; }
+
+    /// <summary>Whether it is a contact that opens, by hand, by a condition or by a relay.</summary>
+    public bool IsControl => When is { IsOpen: true } && Element is { IsNoControl: false };
+
+    /// <summary>Whether it is passed in a state; the direction of one-way elements is left to whoever chose the state.</summary>
+    /// <param name="state">A value for each variable.</param>
+    /// <param name="throughConsumers">Whether consumers are passed; <see langword="null"/>: neither they nor resistances are.</param>
+    public bool LetsThrough(int[] state, bool? throughConsumers) =>
+        (Element is null || Element.IsLink || (throughConsumers is { } all && (all || !Element.IsConsumer))) && (When is not { } when || when.HoldsIn(state));
+}
+
+/// <summary>How a load is fed in one state.</summary>
+/// <param name="Hot">From the load to the feed.</param>
+/// <param name="Ground">From the load to the return.</param>
+internal sealed record Route(ImmutableArray<Step> Hot, ImmutableArray<Step> Ground)
+{
+    /// <summary>All steps, those on the hot side first, each side from the load outwards.</summary>
+    public IEnumerable<Step> All => Hot.Concat(Ground);
+
+    /// <summary>The conductors as the study gives them: from the feed to the load, and from the load to the return.</summary>
+    public LoadPath AsPath() => new(
+        [.. Hot.Reverse().Select(s => s.Conductor).OfType<string>()],
+        [.. Ground.Select(s => s.Conductor).OfType<string>()]);
+}

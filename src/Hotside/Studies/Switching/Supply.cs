@@ -1,0 +1,17 @@
+using System.Collections.Immutable;
+using Hotside.Circuits;
+
+namespace Hotside.Studies.Switching;
+
+/// <summary>A pole of a source, or the common return.</summary>
+/// <param name="Point">Its point.</param>
+/// <param name="When">When it has its potential against the return.</param>
+/// <param name="End">The terminal itself.</param>
+internal sealed record Pole(int Point, Condition When, End End);
+
+/// <summary>Two groups of poles between which a load may be fed; the poles of a group are equal.</summary>
+/// <param name="Hot">The poles farther from the return.</param>
+/// <param name="Return">The poles nearer to it, or the common return.</param>
+/// <param name="Others">All other poles: a path meets none of them.</param>
+/// <param name="HotIsHigher">Whether current leaves the hot poles rather than the return.</param>
+internal sealed record Supply(ImmutableArray<Pole> Hot, ImmutableArray<Pole> Return, ImmutableArray<Pole> Others, bool HotIsHigher);
