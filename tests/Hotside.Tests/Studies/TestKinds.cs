@@ -44,6 +44,9 @@ internal static class TestKinds
         closed-switch: 1 2
           contact contact 1 2 when lever closed
           lever = closed open
+        switch-open-closed: 1 2
+          contact contact 1 2 when lever closed
+          lever = open closed
         condition: 1 2
           contact contact 1 2 when state closed
           state = open closed auto
@@ -76,6 +79,16 @@ internal static class TestKinds
           coil coil 86 85
           make contact 30 87 when coil pulled
           break contact 30 87a when coil released
+          coil = released pulled pulled<coil
+        relay-two-makes: 86 85 13 14 23 24
+          coil coil 86 85
+          first contact 13 14 when coil pulled
+          second contact 23 24 when coil pulled
+          coil = released pulled pulled<coil
+        relay-make-and-break: 86 85 31 32 23 24
+          coil coil 86 85
+          break contact 31 32 when coil released
+          make contact 23 24 when coil pulled
           coil = released pulled pulled<coil
         latching-relay: S R C 30 87
           set coil S C

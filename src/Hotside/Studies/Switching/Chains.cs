@@ -17,9 +17,9 @@ internal sealed class Chains(SwitchingStudy study)
         var feed = regime.Feeding.Loads[index];
         var wanted = (isForward is { } asked ? asked ? feed.Forward : feed.Backward : feed.Fed) & !regime.Feeding.Short;
         var routes = ImmutableArray.CreateBuilder<Route>();
-        foreach (var cube in study.Writer.CubesOf(fed, regime.Short).OrderBy(c => c.Sets.Length).Take(Control.Most))
+        foreach (var states in study.ExamplesOf(fed, regime.Short))
         {
-            int[] state = regime.Settling.StateOf(study.StatesOf(cube) & fed, wanted);
+            int[] state = regime.Settling.StateOf(states, wanted);
             bool forward = isForward ?? feed.Forward.HoldsIn(state);
             if (study.Routes.Of(feed.Load, state, regime.Feeding.Supplies, forward, throughConsumers: false) is { } route) routes.Add(route);
         }
@@ -29,10 +29,11 @@ internal sealed class Chains(SwitchingStudy study)
     /// <summary>The relays through which a load is switched, nearest first.</summary>
     public ImmutableArray<string> ChainOf(int index, Regime regime, Condition fed)
     {
-        List<string> chain = [.. RelaysOf(RoutesOf(index, regime, fed))];
+        string own = regime.Feeding.Loads[index].Load.Part.Id;
+        List<string> chain = [.. RelaysOf(RoutesOf(index, regime, fed)).Where(r => r != own || !IsDrivenBy(index, regime))];
         for (int i = 0; i < chain.Count; i++)
         foreach (string next in BehindCoilsOf(chain[i], regime))
-            if (!chain.Contains(next))
+            if (!chain.Contains(next) && next != own)
                 chain.Add(next);
         return [.. chain];
     }
@@ -56,13 +57,20 @@ internal sealed class Chains(SwitchingStudy study)
         return study.Routes.JointOf(load, state, regime.Feeding.Supplies);
     }
 
+    // Whether the load is a winding that moves its part's contacts.
+    private static bool IsDrivenBy(int index, Regime regime)
+    {
+        var load = regime.Feeding.Loads[index].Load;
+        return load.Part.Kind.Actuators.Any(a => a.Pulls.Any(p => p.Coils.Contains(load.Element.Name)));
+    }
+
     private ImmutableArray<string> BehindCoilsOf(string relay, Regime regime)
     {
         var behind = ImmutableArray.CreateBuilder<string>();
         for (int i = 0; i < regime.Feeding.Loads.Length; i++)
         {
             var load = regime.Feeding.Loads[i].Load;
-            if (load.Part.Id != relay || !load.Part.Kind.Actuators.Any(a => a.Pulls.Any(p => p.Coils.Contains(load.Element.Name)))) continue;
+            if (load.Part.Id != relay || !IsDrivenBy(i, regime)) continue;
             if (!direct.TryGetValue((i, regime), out var own))
             {
                 var fed = regime.Settling.Settled(regime.Feeding.Loads[i].Fed) & !regime.Short;

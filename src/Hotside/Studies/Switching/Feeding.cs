@@ -40,7 +40,7 @@ internal sealed class Feeding
     /// <summary>When a path through other consumers passes the load; states in which it is fed without them are in it too.</summary>
     /// <param name="load">The load.</param>
     /// <param name="confirm">Asked of each set of states with a path whether it counts; <see langword="null"/>: it does.</param>
-    public Condition InSeries(Branch load, Func<Condition[], Condition>? confirm = null)
+    public Condition InSeries(Branch load, Func<int[], Condition>? confirm = null)
     {
         var result = graph.Positions.Space.NeverHolds;
         if (neighbourhoods.HasOtherConsumer(load))
@@ -71,8 +71,12 @@ internal sealed class Feeding
             : "its two ways never stand together";
     }
 
+    /// <summary>Whether two branches may lie on one path.</summary>
+    public bool AreTogether(Branch a, Branch b) => neighbourhoods.AreTogether(a, b);
+
     private LoadFeed Feed(Branch load)
     {
+        List<Supply> between = [];
         var never = graph.Positions.Space.NeverHolds;
         Condition forward = never, backward = never, hotWay = never, returnWay = never, blind = never;
         foreach (var (supply, hot, ground, inLine, _) in supplies)
@@ -93,13 +97,14 @@ internal sealed class Feeding
                 }
                 fed &= exact;
                 if (fed.IsNever) continue;
+                between.Add(supply);
                 if (isForward) forward |= fed;
                 else backward |= fed;
                 hotWay |= hot.Reached[hotEnd];
                 returnWay |= ground.Reached[coldEnd];
             }
         }
-        return new(load, forward, backward, hotWay, returnWay, blind);
+        return new(load, forward, backward, hotWay, returnWay, blind) { Between = [.. between.Distinct()] };
     }
 }
 
@@ -112,6 +117,9 @@ internal sealed class Feeding
 /// <param name="Blocked">When it would be fed if it let current through the other way.</param>
 internal sealed record LoadFeed(Branch Load, Condition Forward, Condition Backward, Condition HotWay, Condition ReturnWay, Condition Blocked)
 {
+    /// <summary>The supplies that feed it.</summary>
+    public ImmutableArray<Supply> Between { get; init; } = [];
+
     /// <summary>When it is fed.</summary>
     public Condition Fed { get; } = Forward | Backward;
 }

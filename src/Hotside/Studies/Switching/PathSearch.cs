@@ -39,14 +39,18 @@ internal sealed class PathSearch
     /// <summary>When there is such a path.</summary>
     /// <param name="load">The load.</param>
     /// <param name="within">What the path must lie in: branches of other blocks are left out; <see langword="null"/>: everywhere.</param>
-    /// <param name="confirm">Asked of each set of states with a path: whether it counts; open where that differs within the set.</param>
-    public Condition When(Branch load, Func<Branch, bool>? within = null, Func<Condition[], Condition>? confirm = null)
+    /// <param name="confirm">Asked of each set of states with a path, given by the values known (−1: any): whether it counts; open where that differs within the set.</param>
+    public Condition When(Branch load, Func<Branch, bool>? within = null, Func<int[], Condition>? confirm = null)
     {
         if (load.Source == load.Target || load.When.IsNever) return space.NeverHolds;
         var others = branches.Where(b => b != load && (within is null || within(b))).ToArray();
         int limit = Math.Min(budget, 2_000);
         budget -= limit;
-        var result = Decide(new(this, load, others), [.. others.Select(b => b.When)], [.. AllPoles.Select(p => p.When)], confirm, ref limit);
+        int[] known = new int[space.VariableCount];
+        Array.Fill(known, -1);
+        known[graph.Positions.Candour] = 0;
+        Condition Now(Condition c) => c.Given(graph.Positions.Candour, 0);
+        var result = Decide(new(this, load, others), [.. others.Select(b => Now(b.When))], [.. AllPoles.Select(p => Now(p.When))], known, confirm, ref limit);
         budget += Math.Max(limit, 0);
         return result & load.When;
     }
@@ -66,7 +70,7 @@ internal sealed class PathSearch
 
     private IEnumerable<Pole> AllPoles => supply.Hot.Concat(supply.Return).Concat(supply.Others);
 
-    private Condition Decide(PathView view, Condition[] conducts, Condition[] poles, Func<Condition[], Condition>? confirm, ref int limit)
+    private Condition Decide(PathView view, Condition[] conducts, Condition[] poles, int[] known, Func<int[], Condition>? confirm, ref int limit)
     {
         if (--limit < 0)
         {
@@ -81,7 +85,7 @@ internal sealed class PathSearch
             else if (confirm is null) return space.AlwaysHolds;
             else
             {
-                var confirmed = confirm([.. conducts]);
+                var confirmed = confirm(known);
                 if (!confirmed.IsOpen) return confirmed;
                 variable = confirmed.TopVariable;
             }
@@ -93,7 +97,9 @@ internal sealed class PathSearch
         for (int value = 0; value < space.ArityOf(variable); value++)
         {
             int v = value;
-            var sub = Decide(view, [.. conducts.Select(c => c.Given(variable, v))], [.. poles.Select(c => c.Given(variable, v))], confirm, ref limit);
+            int[] more = (int[])known.Clone();
+            more[variable] = value;
+            var sub = Decide(view, [.. conducts.Select(c => c.Given(variable, v))], [.. poles.Select(c => c.Given(variable, v))], more, confirm, ref limit);
             result |= space.Where(variable, value) & sub;
         }
         return result;

@@ -9,7 +9,11 @@ internal sealed class Regime
     {
         Feeding = new(graph, supplies, neighbourhoods);
         Dictionary<(string, string), Condition> energised = [];
-        foreach (var feed in Feeding.Loads) energised[(feed.Load.Part.Id, feed.Load.Element.Name)] = feed.Fed.Given(graph.Positions.Candour, 0);
+        foreach (var feed in Feeding.Loads)
+        {
+            bool pulls = feed.Load.Part.Kind.Actuators.Any(a => a.Pulls.Any(p => p.Coils.Contains(feed.Load.Element.Name)) || a.KeptBy.Contains(feed.Load.Element.Name));
+            if (pulls) energised[(feed.Load.Part.Id, feed.Load.Element.Name)] = feed.Fed.Given(graph.Positions.Candour, 0) | PullIn.InSeries(graph, Feeding, feed);
+        }
         Settling = new(graph.Positions, [.. graph.Positions.Driven.Select(v => Relay.Of(graph.Positions, v,
             coil => energised.TryGetValue((v.Part!, coil), out var when) ? when : graph.Positions.Space.NeverHolds))]);
         Short = Settling.Settled(Feeding.Short);

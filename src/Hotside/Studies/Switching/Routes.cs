@@ -21,7 +21,7 @@ internal sealed class Routes
         {
             foreach (var joint in part.Joints) Lay(End.At(part.Id, joint.Terminal), joint.On, new(default, 0));
             if (part.CaseOn is { } mount) Lay(Nodes.CaseOf(part), mount, new(default, 0));
-            foreach (var element in part.Kind.Elements.Where(e => e.IsInLine || e.IsConsumer)) Lay(part, element);
+            foreach (var element in part.Kind.Elements.Where(e => e.IsInLine || e.IsConsumer || IsMachine(e))) Lay(part, element);
         }
     }
 
@@ -62,14 +62,17 @@ internal sealed class Routes
         return [.. joint.Where(s => s.IsControl).Select(s => s.Part!.Id).Distinct()];
     }
 
+    // A machine that stands lets current through its windings.
+    private static bool IsMachine(Element element) => element is { IsSource: true, When: not null, TakesEitherPolarity: true };
+
     private void Lay(Part part, Element element)
     {
         bool isRelay = element is { IsNoControl: false, When: { } when } && when.Tests.Any(t => graph.Circuit.VariableOf(part, t.Actuator).Actuator.Drive == ActuatorDrive.Driven);
-        var step = new Step(default, isRelay ? RelayCost : element.IsConsumer ? ConsumerCost : 0)
+        var step = new Step(default, isRelay ? RelayCost : element.IsConsumer || element.IsSource ? ConsumerCost : 0)
         {
             Part = part,
             Element = element,
-            When = graph.Positions.WhenOf(part, element),
+            When = IsMachine(element) ? !graph.Positions.WhenOf(part, element) : graph.Positions.WhenOf(part, element),
             IsRelay = isRelay,
         };
         Lay(Nodes.NodeOf(part, element.From), Nodes.NodeOf(part, element.To), step);
@@ -133,13 +136,13 @@ internal sealed record Step(End To, int Cost)
     public bool IsRelay { get; init; }
 
     /// <summary>Whether it is a contact that opens, by hand, by a condition or by a relay.</summary>
-    public bool IsControl => When is { IsOpen: true } && Element is { IsNoControl: false };
+    public bool IsControl => When is { IsOpen: true } && Element is { IsNoControl: false, IsLink: true };
 
     /// <summary>Whether it is passed in a state; the direction of one-way elements is left to whoever chose the state.</summary>
     /// <param name="state">A value for each variable.</param>
     /// <param name="throughConsumers">Whether consumers are passed; <see langword="null"/>: neither they nor resistances are.</param>
     public bool LetsThrough(int[] state, bool? throughConsumers) =>
-        (Element is null || Element.IsLink || (throughConsumers is { } all && (all || !Element.IsConsumer))) && (When is not { } when || when.HoldsIn(state));
+        (Element is null || Element.IsLink || (throughConsumers is { } all && (all || Element.IsInLine))) && (When is not { } when || when.HoldsIn(state));
 }
 
 /// <summary>How a load is fed in one state.</summary>

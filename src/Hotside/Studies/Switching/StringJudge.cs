@@ -16,9 +16,9 @@ internal static class StringJudge
         if (fed.IsNever) return null;
         List<Branch> others = [];
         List<Route> routes = [];
-        foreach (var cube in study.Writer.CubesOf(fed, regime.Short).OrderBy(c => c.Sets.Length).Take(Control.Most))
+        foreach (var states in study.ExamplesOf(fed, regime.Short))
         {
-            int[] state = settling.StateOf(study.StatesOf(cube) & fed, along);
+            int[] state = settling.StateOf(states, along);
             if (regime.Feeding.StringIn(feed.Load, state) is not { } found) continue;
             others.AddRange(found.Branches.Where(b => b.Role == BranchRole.Consumer));
             if (study.Routes.Of(feed.Load, state, [found.Supply], null, throughConsumers: true) is { } route) routes.Add(route);
@@ -37,7 +37,7 @@ internal static class StringJudge
     }
 
     // A machine's own winding is the machine; a lamp of two filaments says which.
-    private static string NameOf(Branch branch, Branch load) =>
+    public static string NameOf(Branch branch, Branch load) =>
         branch.Element.IsConsumer && (branch.Part == load.Part || !branch.Element.IsInternal)
             ? new LoadStudy(branch.Part, branch.Element, SwitchedSide.Dead, new([])).Name
             : branch.Part.Id;

@@ -44,9 +44,15 @@ internal sealed class SwitchingStudy
     public Condition InSeries(int index) =>
         strings.TryGetValue(index, out var known) ? known : strings[index] = Whole.Feeding.InSeries(Graph.Loads[index]);
 
-    /// <summary>The states of a product.</summary>
-    public Condition StatesOf(Cube cube) =>
-        cube.Sets.Aggregate(Positions.Space.AlwaysHolds, (all, set) => all & Positions.Space.Where(set.Variable, set.Values));
+    /// <summary>Sets of states to take examples from: for each minimal combination every choice of positions, at most <see cref="Control.Most"/> in all.</summary>
+    public IEnumerable<Condition> ExamplesOf(Condition wanted, Condition indifferent)
+    {
+        var all = Positions.Space.AlwaysHolds;
+        return Writer.CubesOf(wanted, indifferent).OrderBy(c => c.Sets.Length)
+            .SelectMany(cube => cube.Sets.Aggregate((IEnumerable<Condition>)[all], (some, set) =>
+                some.SelectMany(s => set.Values.Select(v => s & Positions.Space.Where(set.Variable, v)))))
+            .Select(states => states & wanted & !indifferent).Where(s => !s.IsNever).Take(Control.Most);
+    }
 
     /// <summary>The side on which a load's string is switched: the rule for a single load, with the other consumers let through.</summary>
     public SwitchedSide StringSideOf(Branch load, Regime regime, bool isMomentary)
