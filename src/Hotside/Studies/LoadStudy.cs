@@ -11,8 +11,7 @@ namespace Hotside.Studies;
 public sealed record LoadStudy(Part Part, Element Element, SwitchedSide Side, Control Control)
 {
     /// <summary>The part's id, with the element where the part has several loads: <c>H1</c>, <c>E3.tail</c>.</summary>
-    public string Name => Part.Kind.Elements.Count(e => e is { IsConsumer: true, IsInternal: false }) == 1 && !Element.IsInternal
-        ? Part.Id : Part.Id + "." + Element.Name;
+    public string Name => NameOf(Part, Element);
 
     /// <summary>The relay whose contact lies in its ways, nearest to the load first, then the relay that switches that one's coil, and so on; ids.</summary>
     public ImmutableArray<string> Chain { get; init; } = [];
@@ -61,6 +60,10 @@ public sealed record LoadStudy(Part Part, Element Element, SwitchedSide Side, Co
 
     /// <summary>One way to the feed and one to the return, by the ids of their conductors, for a state in which it is fed; empty when never.</summary>
     public ImmutableArray<LoadPath> Paths { get; init; } = [];
+
+    /// <summary>The name of a load.</summary>
+    internal static string NameOf(Part part, Element element) =>
+        part.Kind.Elements.Count(e => e is { IsConsumer: true, IsInternal: false }) == 1 && !element.IsInternal ? part.Id : part.Id + "." + element.Name;
 }
 
 /// <summary>A way from the feed to the load and one from the load to the return.</summary>

@@ -39,6 +39,6 @@ internal static class StringJudge
     // A machine's own winding is the machine; a lamp of two filaments says which.
     public static string NameOf(Branch branch, Branch load) =>
         branch.Element.IsConsumer && (branch.Part == load.Part || !branch.Element.IsInternal)
-            ? new LoadStudy(branch.Part, branch.Element, SwitchedSide.Dead, new([])).Name
+            ? LoadStudy.NameOf(branch.Part, branch.Element)
             : branch.Part.Id;
 }

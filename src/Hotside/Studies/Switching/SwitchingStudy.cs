@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Hotside.Circuits;
+using Hotside.Diagnostics;
 
 namespace Hotside.Studies.Switching;
 
@@ -8,12 +9,14 @@ internal sealed class SwitchingStudy
 {
     private readonly Neighbourhoods neighbourhoods;
     private readonly Dictionary<int, Condition> strings = [];
+    private readonly Dictionary<int, string> names = [];
 
     private SwitchingStudy(Circuit circuit)
     {
         Positions = new(circuit);
         Graph = new(circuit, Positions);
         Routes = new(Graph);
+        foreach (var load in Graph.Loads) names[load.Number] = LoadStudy.NameOf(load.Part, load.Element);
         Writer = new(circuit, Positions);
         var full = Supplies.Of(Graph, withMachines: true);
         neighbourhoods = new(Graph, full);
@@ -73,18 +76,53 @@ internal sealed class SwitchingStudy
         return LoadJudge.SideOf(Over(hotWay), Over(returnWay), regime.Short);
     }
 
+    /// <summary>The name of a load as the study has it.</summary>
+    public string NameOf(Branch load) => names[load.Number];
+
+    /// <summary>Whether a point is a pole in some state.</summary>
+    public bool IsPole(int point) => Whole.Feeding.Supplies.Any(s => s.Hot.Concat(s.Return).Any(p => p.Point == point));
+
+    /// <summary>Free positions in words.</summary>
+    public string Words(Condition states) =>
+        Writer.Write(states, Positions.Space.NeverHolds) is { IsAlways: false } some ? some.ToString() : "anything is done, or nothing";
+
     /// <summary>Studies a circuit.</summary>
     public static CircuitStudy Of(Circuit circuit, CancellationToken cancel)
     {
         cancel.ThrowIfCancellationRequested();
-        SwitchingStudy study = new(circuit);
+        try
+        {
+            return new SwitchingStudy(circuit).Tell(cancel);
+        }
+        catch (DecisionBudgetException)
+        {
+            return JoinedForGood.Tell(circuit);
+        }
+    }
+
+    private CircuitStudy Tell(CancellationToken cancel)
+    {
         var loads = ImmutableArray.CreateBuilder<LoadStudy>();
-        LoadJudge judge = new(study);
-        for (int i = 0; i < study.Graph.Loads.Length; i++)
+        List<Diagnostic> found = [];
+        if (!Whole.Short.IsNever) found.Add(SwitchingFindings.ShortCircuit.Of(ShortedParts(), Words(Whole.Short)));
+        found.AddRange(RelayFindings.Of(this));
+        LoadJudge judge = new(this);
+        LoadFindings findings = new(this);
+        for (int i = 0; i < Graph.Loads.Length; i++)
         {
             cancel.ThrowIfCancellationRequested();
-            loads.Add(judge.Judge(i));
+            var verdict = judge.Judge(i);
+            found.AddRange(findings.Of(i, verdict));
+            if (findings.SneakOf(i, verdict) is { } sneak)
+            {
+                verdict = verdict with { Sneaks = sneak.States };
+                found.Add(sneak.Finding);
+            }
+            loads.Add(verdict);
         }
-        return new(circuit, loads.ToImmutable(), []);
+        if (loads.Any(l => l.IsApproximate)) found.Add(SwitchingFindings.Approximate.Of([]));
+        return new(Graph.Circuit, loads.ToImmutable(), [.. found.OrderByDescending(f => f.Severity).ThenBy(f => f.Code, StringComparer.Ordinal)]);
     }
+
+    private IEnumerable<string> ShortedParts() => Positions.Space.SupportOf(Whole.Short).Select(v => Positions.VariableAt(v).Part).OfType<string>().Distinct();
 }

@@ -1,0 +1,88 @@
+using System.Collections.Immutable;
+using Hotside.Circuits;
+using Hotside.Diagnostics;
+using Hotside.Studies.Operating;
+
+namespace Hotside.Studies.Switching;
+
+/// <summary>What is doubtful about how loads are fed.</summary>
+internal sealed class LoadFindings(SwitchingStudy study)
+{
+    /// <summary>A sneak path that leaves a consumer less than this part of its volts is called faint.</summary>
+    private const double Faint = 0.1;
+
+    /// <summary>Below this part of its volts nothing is said: a balanced bridge, or rounding.</summary>
+    private const double Nothing = 0.005;
+
+    /// <summary>The findings of a load with its verdict.</summary>
+    public IEnumerable<Diagnostic> Of(int index, LoadStudy verdict)
+    {
+        var load = study.Graph.Loads[index];
+        string name = study.NameOf(load);
+        string[] items = [load.Part.Id];
+        if (verdict.Side == SwitchedSide.Dead && !load.Element.IsInternal)
+            yield return verdict.DeadBecause == "polarity" ? SwitchingFindings.TurnedRound.Of(items, name)
+                : SwitchingFindings.DeadLoad.Of(items, name, verdict.DeadBecause ?? "");
+        if (verdict is { Side: SwitchedSide.InSeries, IsMomentary: false } && !load.Element.IsInternal)
+            yield return (HasLostReturn(load) ? SwitchingFindings.LostReturn : SwitchingFindings.OnlyInSeries)
+                .Of([.. items, .. verdict.InSeriesWith.Select(w => w.Split('.')[0]).Except(items)], name, string.Join(" and ", verdict.InSeriesWith));
+        foreach (var drawn in DrawsFromPart(index)) yield return drawn;
+    }
+
+    /// <summary>The states in which current passes a load against its verdict, with the finding; <see langword="null"/> when none.</summary>
+    public (Control States, Diagnostic Finding)? SneakOf(int index, LoadStudy verdict)
+    {
+        if (verdict.Side is SwitchedSide.InSeries or SwitchedSide.Dead || verdict.Element.IsInternal || verdict.IsMomentary) return null;
+        var regime = study.Whole;
+        var feed = regime.Feeding.Loads[index];
+        var along = study.InSeries(index) & !feed.Fed;
+        var sneaks = regime.Settling.Settled(along) & !regime.Short & !regime.Settling.Settled(feed.Fed);
+        if (sneaks.IsNever) return null;
+        double rated = Consumption.RatedVolts(feed.Load.Part, feed.Load.Element, study.Graph.Circuit.System.Volts[0]), worst = 0;
+        Condition when = sneaks;
+        ImmutableArray<Branch> through = [];
+        foreach (var states in study.ExamplesOf(sneaks, regime.Short))
+        {
+            int[] state = regime.Settling.StateOf(states, along);
+            double volts = Math.Abs(OperatingPoint.Of(study.Graph, c => c.HoldsIn(state)).VoltsAcross(feed.Load));
+            if (volts <= worst || regime.Feeding.StringIn(feed.Load, state) is not { } found) continue;
+            (worst, when, through) = (volts, states, found.Branches);
+        }
+        if (worst < Nothing * rated) return null;
+        string[] others = [.. through.Where(b => b.Role == BranchRole.Consumer).Select(b => StringJudge.NameOf(b, feed.Load)).Distinct()];
+        var kind = worst < Faint * rated ? SwitchingFindings.FaintSneak : SwitchingFindings.Sneak;
+        return (study.Writer.Write(sneaks, regime.Short), kind.Of([feed.Load.Part.Id, .. through.Select(b => b.Part.Id).Distinct()],
+            study.NameOf(feed.Load), Numbers.Plain(worst, 1), string.Join(" and ", others), study.Words(when)));
+    }
+
+    // A node that nothing but consumers touches, those of one part or at least three: where a ground was, most likely.
+    private bool HasLostReturn(Branch load)
+    {
+        foreach (int end in new[] { load.Source, load.Target })
+        {
+            var here = study.Graph.At(end).ToArray();
+            bool onlyConsumers = here.All(b => b is { Role: BranchRole.Consumer, Element.IsConsumer: true }) && !study.IsPole(end);
+            if (onlyConsumers && here.Length > 1 && (here.Length > 2 || here.All(b => b.Part == load.Part))) return true;
+        }
+        return false;
+    }
+
+    private IEnumerable<Diagnostic> DrawsFromPart(int index)
+    {
+        var feed = study.Whole.Feeding.Loads[index];
+        var stack = study.Graph.Circuit.Sources.Select(s => (s, Hot: study.Graph.PointOf(s.Feed), Cold: study.Graph.PointOf(s.Return))).ToArray();
+        foreach (var supply in feed.Between)
+        {
+            // From the tap down, what stands upon the tap gives nothing; from the top to the tap, what lies beneath it.
+            var above = stack.Where(s => supply.Hot.Any(p => p.Point == s.Cold && p.When.IsAlways));
+            var beneath = stack.Where(s => supply.Return.Any(p => p.Point == s.Hot && p.When.IsAlways));
+            var left = above.Concat(beneath).ToArray();
+            if (left.Length == 0) continue;
+            string[] from = [.. stack.Except(left).Where(s => supply.Hot.Any(p => p.Point == s.Hot) || supply.Return.Any(p => p.Point == s.Cold))
+                .Select(s => s.s.Part.Id).Distinct()];
+            if (from.Length == 0) continue;
+            yield return SwitchingFindings.UnequalDischarge.Of([feed.Load.Part.Id, .. from], study.NameOf(feed.Load), string.Join(" and ", from));
+            yield break;
+        }
+    }
+}
