@@ -14,7 +14,7 @@ internal static class TestCircuit
     {
         CircuitBuilder? builder = null;
         int count = 0;
-        foreach (string line in text.Split('\n').Select(l => l.Trim()).Where(l => l.Length > 0))
+        foreach (string line in text.Split('\n').Select(l => l.Trim()).Where(l => l.Length > 0 && l[0] != '#'))
         {
             string[] words = line.Split(' ', StringSplitOptions.RemoveEmptyEntries);
             if (builder is null) builder = Begin(words);

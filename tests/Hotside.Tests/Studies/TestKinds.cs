@@ -24,9 +24,9 @@ internal static class TestKinds
           engine = stopped running auto shared
           case grounded
         cut-out: BAT GEN
-          voltage-coil coil GEN case internal
+          voltage~coil coil GEN case internal
           contact contact GEN BAT when armature pulled
-          armature = released pulled pulled<voltage-coil
+          armature = released pulled pulled<voltage~coil
           case grounded
         rail: 1
         metal: 1
@@ -204,7 +204,7 @@ internal static class TestKinds
     {
         int when = Array.IndexOf(words, "when");
         string[] flags = words[4..(when < 0 ? words.Length : when)];
-        return new(words[0], Enum.Parse<ElementType>(words[1], ignoreCase: true), words[2], words[3])
+        return new(Spaced(words[0]), Enum.Parse<ElementType>(words[1], ignoreCase: true), words[2], words[3])
         {
             IsOneWay = flags.Contains("oneway"),
             TakesEitherPolarity = flags.Contains("either"),
@@ -213,6 +213,8 @@ internal static class TestKinds
             When = when < 0 ? null : new([.. string.Join(' ', words[(when + 1)..]).Split(" and ").Select(TestOf)]),
         };
     }
+
+    private static string Spaced(string name) => name.Replace('~', ' ');
 
     private static PositionTest TestOf(string text)
     {
@@ -225,7 +227,7 @@ internal static class TestKinds
         string[] rest = words[2..];
         string[] flags = ["auto", "shared", "cycles", "nocontrol", "stays"];
         var pulls = rest.Where(w => w.Contains('<', StringComparison.Ordinal) && !w.StartsWith("kept<", StringComparison.Ordinal)).Select(w => w.Split('<'))
-            .GroupBy(p => p[0]).Select(g => new Pull(g.Key, [.. g.Select(p => p[1])])).ToImmutableArray();
+            .GroupBy(p => p[0]).Select(g => new Pull(g.Key, [.. g.Select(p => Spaced(p[1]))])).ToImmutableArray();
         var drive = pulls.Length > 0 ? ActuatorDrive.Driven : rest.Contains("auto") ? ActuatorDrive.Automatic : ActuatorDrive.Hand;
         return new(words[0], [.. rest.Where(w => !flags.Contains(w) && !w.Contains('<', StringComparison.Ordinal))], drive)
         {
@@ -234,7 +236,7 @@ internal static class TestKinds
             IsNoControl = rest.Contains("nocontrol"),
             Stays = rest.Contains("stays"),
             Pulls = pulls,
-            KeptBy = [.. rest.Where(w => w.StartsWith("kept<", StringComparison.Ordinal)).Select(w => w[5..])],
+            KeptBy = [.. rest.Where(w => w.StartsWith("kept<", StringComparison.Ordinal)).Select(w => Spaced(w[5..]))],
         };
     }
 }

@@ -9,17 +9,17 @@ internal sealed class Feeding
     private readonly Neighbourhoods neighbourhoods;
     private readonly ImmutableArray<(Supply Supply, Way Hot, Way Return, PathSearch InLine, PathSearch Strings)> supplies;
 
-    public Feeding(ContactGraph graph, ImmutableArray<Supply> supplies, Neighbourhoods neighbourhoods)
+    public Feeding(ContactGraph graph, Supplies found, Neighbourhoods neighbourhoods)
     {
         this.graph = graph;
         this.neighbourhoods = neighbourhoods;
-        this.supplies = [.. supplies.Select(s => (s,
+        supplies = [.. found.All.Select(s => (s,
             Ways.Through(graph, s.Hot, s.Return.Concat(s.Others), s.HotIsHigher),
             Ways.Through(graph, s.Return, s.Hot.Concat(s.Others), !s.HotIsHigher),
             new PathSearch(graph, s, throughConsumers: false),
             new PathSearch(graph, s, throughConsumers: true)))];
-        Short = graph.Positions.Space.NeverHolds;
-        foreach (var supply in supplies)
+        Short = found.PostsJoined;
+        foreach (var supply in found.All)
         foreach (var hot in supply.Hot)
         foreach (var cold in supply.Return)
             Short |= hot.When & cold.When & graph.JoinedTo(hot.Point)[cold.Point];

@@ -1,11 +1,9 @@
-using System.Collections.Immutable;
-
 namespace Hotside.Studies.Switching;
 
 /// <summary>A circuit under one set of supplies: what feeds its loads, and where its relays settle.</summary>
 internal sealed class Regime
 {
-    public Regime(ContactGraph graph, ImmutableArray<Supply> supplies, Neighbourhoods neighbourhoods)
+    public Regime(ContactGraph graph, Supplies supplies, Neighbourhoods neighbourhoods)
     {
         Feeding = new(graph, supplies, neighbourhoods);
         Dictionary<(string, string), Condition> energised = [];

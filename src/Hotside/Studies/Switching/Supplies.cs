@@ -22,14 +22,23 @@ internal sealed class Supplies
             .Where(s => !s.Item4.IsNever && (withMachines || s.s.Element.When is null))];
     }
 
+    /// <summary>When the two posts of a source are one point.</summary>
+    public Condition PostsJoined { get; private set; }
+
+    /// <summary>Between which poles loads may be fed.</summary>
+    public ImmutableArray<Supply> All { get; private set; }
+
     /// <summary>The supplies of a circuit.</summary>
     /// <param name="graph">The circuit's contact graph.</param>
     /// <param name="withMachines">Whether machines that run are feeds too, or only what always gives.</param>
-    public static ImmutableArray<Supply> Of(ContactGraph graph, bool withMachines)
+    public static Supplies Of(ContactGraph graph, bool withMachines)
     {
         var supplies = new Supplies(graph, withMachines);
         supplies.FindLevels();
-        return [.. supplies.BetweenLevels(), .. supplies.AcrossPosts()];
+        supplies.All = [.. supplies.BetweenLevels(), .. supplies.AcrossPosts()];
+        supplies.PostsJoined = supplies.sources.Aggregate(graph.Positions.Space.NeverHolds,
+            (joined, source) => joined | (source.Gives & graph.JoinedTo(source.Hot)[source.Cold]));
+        return supplies;
     }
 
     private void FindLevels()

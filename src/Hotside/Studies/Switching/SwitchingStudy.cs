@@ -19,7 +19,7 @@ internal sealed class SwitchingStudy
         foreach (var load in Graph.Loads) names[load.Number] = LoadStudy.NameOf(load.Part, load.Element);
         Writer = new(circuit, Positions);
         var full = Supplies.Of(Graph, withMachines: true);
-        neighbourhoods = new(Graph, full);
+        neighbourhoods = new(Graph, full.All);
         // Verdicts are told with batteries alone: else every load behind a battery switch would gain "or engine running". What only a machine feeds is told with it.
         bool hasMachines = circuit.Sources.Any(s => s.Element.When is not null);
         Regimes = hasMachines
