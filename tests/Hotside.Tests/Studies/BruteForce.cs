@@ -77,6 +77,16 @@ internal sealed class BruteForce
         return new(nets, [.. nets.Where((_, i) => reach[i].All(j => reach[j].Contains(i)))], nets, false);
     }
 
+    /// <summary>The number of a point when all that is always joined is one.</summary>
+    public int PointOf(int end) => Root(end);
+
+    /// <summary>The point of the common return.</summary>
+    public int Return => Root(chassis);
+
+    public IEnumerable<Piece> Pieces => pieces;
+
+    public bool IsPositive => circuit.System.Ground == Ground.Positive;
+
     private string Key(Dictionary<Variable, string> state) => string.Join(",", relays.Select(r => state[r]));
 
     private static HashSet<int> Reach(List<List<int>> moves, int from)
@@ -187,7 +197,7 @@ internal sealed class BruteForce
 
         public bool AreJoined(int a, int b) => root[a] == root[b];
 
-        private bool Conducts(Piece p) => p.Element.When is not { } when || when.Tests.All(t =>
+        public bool Conducts(Piece p) => p.Element.When is not { } when || when.Tests.All(t =>
         {
             var variable = owner.circuit.Variables.First(v => v.Actuator.Name == t.Actuator && (v.Part == p.Part.Id || v.Part is null));
             return t.Positions.Contains(State.GetValueOrDefault(variable, variable.Actuator.Rest)) || p.Element.IsNoControl;
@@ -241,6 +251,9 @@ internal sealed class BruteForce
             }
         }
 
+        // The poles of a source that stands on nothing are points like others to everybody else's paths.
+        private bool IsBarrier(int point, int pole) => poles.TryGetValue(point, out var p) && (p.Group == 0 || p.Group == poles[pole].Group);
+
         private static bool AreEqual(double a, double b) => a == b || (Math.Sign(a) == Math.Sign(b) && Math.Abs(a - b) < 0.25 * Math.Max(Math.Abs(a), Math.Abs(b)));
 
         private IEnumerable<(int Hi, int Lo, bool Forward, string Key)> Pairs()
@@ -274,7 +287,7 @@ internal sealed class BruteForce
             bool Go(int at, bool hasLoad, bool hasOther)
             {
                 if (at == lo) return hasLoad && hasOther;
-                if (at != hi && poles.ContainsKey(at)) return false;
+                if (at != hi && IsBarrier(at, hi)) return false;
                 foreach (var p in passable)
                 {
                     bool isLoad = p == load;
@@ -302,7 +315,7 @@ internal sealed class BruteForce
             while (open.TryPop(out int at))
             {
                 if (at == owner.Root(point)) return true;
-                if (root[at] != pole && poles.ContainsKey(root[at])) continue;
+                if (root[at] != pole && IsBarrier(root[at], pole)) continue;
                 foreach (var p in owner.pieces.Where(p => p != load && p.Element.IsInLine && Conducts(p)))
                 {
                     int a = owner.Root(p.A), b = owner.Root(p.B);
@@ -360,7 +373,7 @@ internal sealed class BruteForce
             return v;
         }
 
-        private static double Ohms(Piece p)
+        public static double Ohms(Piece p)
         {
             double Rating(string name) => p.Part.Ratings.First(r => r.Name == name).Quantity.Value;
             return p.Element.Type is ElementType.Diode or ElementType.Dropper ? 0.02

@@ -1,3 +1,5 @@
+using Hotside.Studies;
+
 namespace Hotside.Tests.Studies;
 
 public class BruteForceTests
@@ -25,5 +27,16 @@ public class BruteForceTests
             string least = GeneratedCircuit.Shrink(text, t => BruteForceComparison.Differences(TestCircuit.Read(t)).Count > 0);
             Assert.Fail($"Seed {seed}: {string.Join("; ", BruteForceComparison.Differences(TestCircuit.Read(least)))}\n{least}");
         }
+    }
+
+    [Fact]
+    public void The_generated_circuits_have_something_of_everything()
+    {
+        var loads = Enumerable.Range(0, 500).SelectMany(seed => TestCircuit.Study(GeneratedCircuit.Of(seed)).Loads).ToArray();
+        foreach (var side in Enum.GetValues<SwitchedSide>()) Assert.True(loads.Count(l => l.Side == side) >= 10, side.ToString());
+        Assert.True(loads.Count(l => l.Holds is not null) >= 10);
+        Assert.True(loads.Count(l => l.IsMomentary) >= 10);
+        Assert.True(loads.Count(l => l.Sneaks is not null) >= 50);
+        Assert.DoesNotContain(loads, l => l.IsApproximate);
     }
 }

@@ -14,7 +14,7 @@ internal sealed class GeneratedCircuit
     private GeneratedCircuit(int seed)
     {
         state = ((ulong)seed * 0x9E3779B97F4A7C15) + 0x1234567;
-        splices = [.. Enumerable.Range(1, 2 + Next(5)).Select(i => "X" + i)];
+        splices = [.. Enumerable.Range(1, 2 + Next(4)).Select(i => "X" + i)];
     }
 
     /// <summary>The text of the circuit of a seed.</summary>
@@ -76,10 +76,10 @@ internal sealed class GeneratedCircuit
     // The first terminal lies nearer to the feed as a rule, the last nearer to the chassis.
     private string Node(int terminal, int of)
     {
-        int lean = Next(4);
+        int lean = Next(5);
         if (terminal == of - 1 && lean < 2) return "chassis";
-        if (terminal == 0 && lean == 0) return splices[0];
-        return Next(9) == 0 ? "chassis" : splices[Next(splices.Length)];
+        if (terminal == 0 && lean < 2) return splices[0];
+        return Next(14) == 0 ? "chassis" : splices[Next(splices.Length)];
     }
 
     private void Part(string id, string kind) => parts.Append(id).Append(' ').Append(kind).Append('\n');

@@ -76,9 +76,9 @@ internal sealed class Feeding
 
     private LoadFeed Feed(Branch load)
     {
-        List<Supply> between = [];
+        var ways = ImmutableArray.CreateBuilder<LoadWays>();
         var never = graph.Positions.Space.NeverHolds;
-        Condition forward = never, backward = never, hotWay = never, returnWay = never, blind = never;
+        Condition forward = never, backward = never, blind = never;
         foreach (var (supply, hot, ground, inLine, _) in supplies)
         {
             var exact = graph.Positions.Space.AlwaysHolds;
@@ -97,14 +97,12 @@ internal sealed class Feeding
                 }
                 fed &= exact;
                 if (fed.IsNever) continue;
-                between.Add(supply);
+                ways.Add(new(supply, fed, hot.Reached[hotEnd], ground.Reached[coldEnd]));
                 if (isForward) forward |= fed;
                 else backward |= fed;
-                hotWay |= hot.Reached[hotEnd];
-                returnWay |= ground.Reached[coldEnd];
             }
         }
-        return new(load, forward, backward, hotWay, returnWay, blind) { Between = [.. between.Distinct()] };
+        return new(load, forward, backward, ways.ToImmutable(), blind);
     }
 }
 
@@ -112,14 +110,17 @@ internal sealed class Feeding
 /// <param name="Load">The load.</param>
 /// <param name="Forward">When it is fed with the current from its first end to its second.</param>
 /// <param name="Backward">When it is fed the other way.</param>
-/// <param name="HotWay">When its way to a feed stands.</param>
-/// <param name="ReturnWay">When its way to the return stands.</param>
+/// <param name="Ways">The ways by which it may be fed.</param>
 /// <param name="Blocked">When it would be fed if it let current through the other way.</param>
-internal sealed record LoadFeed(Branch Load, Condition Forward, Condition Backward, Condition HotWay, Condition ReturnWay, Condition Blocked)
+internal sealed record LoadFeed(Branch Load, Condition Forward, Condition Backward, ImmutableArray<LoadWays> Ways, Condition Blocked)
 {
-    /// <summary>The supplies that feed it.</summary>
-    public ImmutableArray<Supply> Between { get; init; } = [];
-
     /// <summary>When it is fed.</summary>
     public Condition Fed { get; } = Forward | Backward;
 }
+
+/// <summary>The two ways of a load for one supply and one direction of its current, as functions of free positions and of relays.</summary>
+/// <param name="Supply">The supply.</param>
+/// <param name="Fed">When both ways feed it.</param>
+/// <param name="Hot">When its way to a feed stands.</param>
+/// <param name="Return">When its way to the return stands.</param>
+internal sealed record LoadWays(Supply Supply, Condition Fed, Condition Hot, Condition Return);

@@ -71,7 +71,7 @@ internal sealed class LoadFindings(SwitchingStudy study)
     {
         var feed = study.Whole.Feeding.Loads[index];
         var stack = study.Graph.Circuit.Sources.Select(s => (s, Hot: study.Graph.PointOf(s.Feed), Cold: study.Graph.PointOf(s.Return))).ToArray();
-        foreach (var supply in feed.Between)
+        foreach (var supply in feed.Ways.Select(w => w.Supply).Distinct())
         {
             // From the tap down, what stands upon the tap gives nothing; from the top to the tap, what lies beneath it.
             var above = stack.Where(s => supply.Hot.Any(p => p.Point == s.Cold && p.When.IsAlways));

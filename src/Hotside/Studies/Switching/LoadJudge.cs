@@ -29,7 +29,7 @@ internal sealed class LoadJudge
         foreach (var regime in study.Regimes)
         {
             var feed = regime.Feeding.Loads[index];
-            var passing = regime.Settling.Passing(feed.Fed & !regime.Feeding.Short);
+            var passing = regime.Settling.Passing(feed.Fed) & !regime.Short;
             if (!passing.IsNever) return Fed(index, regime, passing, regime.Settling.EndedBy(feed.Fed, passing));
         }
         return StringJudge.Judge(study, chains, index) ?? Dead(index);
@@ -45,14 +45,27 @@ internal sealed class LoadJudge
             _ => SwitchedSide.BothSides,
         };
 
+    /// <summary>When a load's ways stand with relays settled, or on the way to rest; ways that never feed it do not count.</summary>
+    public static (Condition Hot, Condition Return) WaysOf(IEnumerable<LoadWays> ways, Regime regime, bool isMomentary)
+    {
+        Condition Over(Condition c) => isMomentary ? regime.Settling.Passing(c) : regime.Settling.Settled(c);
+        Condition hot = regime.Short.Space.NeverHolds, ground = hot;
+        foreach (var way in ways)
+        {
+            if ((Over(way.Fed) & !regime.Short).IsNever) continue;
+            hot |= Over(way.Hot);
+            ground |= Over(way.Return);
+        }
+        return (hot, ground);
+    }
+
     private static Condition Settled(Regime regime, Condition condition) => regime.Settling.Settled(condition) & !regime.Short;
 
     private LoadStudy Fed(int index, Regime regime, Condition fed, (Relay Relay, int Position)? until)
     {
         var feed = regime.Feeding.Loads[index];
         var settling = regime.Settling;
-        Condition hotWay = settling.Settled(feed.HotWay), returnWay = settling.Settled(feed.ReturnWay);
-        if (until is not null) (hotWay, returnWay) = (settling.Passing(feed.HotWay), settling.Passing(feed.ReturnWay));
+        var (hotWay, returnWay) = WaysOf(feed.Ways, regime, isMomentary: until is not null);
         var side = SideOf(hotWay, returnWay, regime.Short);
         var routes = chains.RoutesOf(index, regime, fed);
         until ??= Interrupted.Until(study, regime, feed, fed);
@@ -108,7 +121,9 @@ internal sealed class LoadJudge
         var feed = study.Whole.Feeding.Loads[index];
         return new(feed.Load.Part, feed.Load.Element, SwitchedSide.Dead, new([]))
         {
-            DeadBecause = Settled(study.Whole, feed.Blocked) != Never ? "polarity" : study.Whole.Feeding.WhyNever(feed.Load),
+            DeadBecause = Settled(study.Whole, feed.Blocked) != Never ? "polarity"
+                : study.Whole.Settling.Passing(feed.Fed) != Never ? "whatever would feed it meets a short circuit"
+                : study.Whole.Feeding.WhyNever(feed.Load),
             IsApproximate = study.Whole.Feeding.IsApproximate && study.HasSearched(feed.Load),
         };
     }

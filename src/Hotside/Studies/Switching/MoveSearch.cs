@@ -10,15 +10,16 @@ internal sealed class MoveSearch
 
     private readonly DecisionSpace space;
     private readonly List<(int[] Values, Condition When)> states = [];
+    private readonly List<(int[] Values, Condition When)> passed;
 
     public MoveSearch(DecisionSpace space, ImmutableArray<Relay> relays)
     {
         this.space = space;
         Relays = relays;
-        var reached = Reach();
+        passed = Reach();
         Condition rests = space.NeverHolds, races = space.NeverHolds;
         List<(int[] Values, Condition Reached, Condition Rests)> found = [];
-        foreach (var (values, when) in reached)
+        foreach (var (values, when) in passed)
         {
             var rest = relays.Select((r, i) => Known(r.Next[values[i]], values)).Aggregate(when, (all, c) => all & c);
             races |= rests & rest;
@@ -40,17 +41,38 @@ internal sealed class MoveSearch
     public Condition Races { get; }
 
     /// <summary>When a condition holds in any of the states of rest, or of all passed where there is no rest.</summary>
-    public Condition Any(Condition condition) =>
-        states.Aggregate(space.NeverHolds, (sum, s) => sum | (s.When & Known(condition, s.Values)));
+    public Condition Any(Condition condition) => Sum(states, condition);
+
+    /// <summary>When a condition holds in any of the states passed.</summary>
+    public Condition Passing(Condition condition) => Sum(passed, condition);
+
+    /// <summary>The move that puts out what a condition tells; <see langword="null"/> when none does.</summary>
+    /// <param name="condition">A function of free positions and of the group's relays.</param>
+    /// <param name="free">The free positions that matter.</param>
+    public (Relay Relay, int Position)? EndedBy(Condition condition, Condition free)
+    {
+        foreach (var (values, when) in passed)
+        for (int i = 0; i < Relays.Length; i++)
+        for (int position = 0; position < Relays[i].Next.Length; position++)
+        {
+            if (position == values[i]) continue;
+            int[] moved = (int[])values.Clone();
+            moved[i] = position;
+            var ended = free & when & Known(Relays[i].Next[position], values) & Known(condition, values) & !Known(condition, moved);
+            if (!ended.IsNever) return (Relays[i], position);
+        }
+        return null;
+    }
 
     /// <summary>Puts the group's relays of a state where a condition holds.</summary>
     /// <param name="state">Free positions; the relays' positions are written into it.</param>
     /// <param name="condition">The condition.</param>
+    /// <param name="isPassing">Whether the states passed are looked at, not those of rest.</param>
     /// <param name="holds">Whether what remains of the condition holds.</param>
     /// <returns>What remains of the condition.</returns>
-    public Condition Fix(int[] state, Condition condition, Predicate<Condition> holds)
+    public Condition Fix(int[] state, Condition condition, bool isPassing, Predicate<Condition> holds)
     {
-        foreach (var (values, when) in states)
+        foreach (var (values, when) in isPassing ? passed : states)
         {
             var rest = Known(condition, values);
             if (!when.HoldsIn(state) || !holds(rest)) continue;
@@ -59,6 +81,9 @@ internal sealed class MoveSearch
         }
         return condition;
     }
+
+    private Condition Sum(List<(int[] Values, Condition When)> some, Condition condition) =>
+        some.Aggregate(space.NeverHolds, (sum, s) => sum | (s.When & Known(condition, s.Values)));
 
     private List<(int[] Values, Condition When)> Reach()
     {

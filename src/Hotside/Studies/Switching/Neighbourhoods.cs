@@ -13,14 +13,14 @@ internal sealed class Neighbourhoods
 
     public Neighbourhoods(ContactGraph graph, ImmutableArray<Supply> supplies)
     {
-        var poles = supplies.SelectMany(s => s.Hot.Concat(s.Return)).ToArray();
+        var poles = supplies.SelectMany(s => s.Hot.Concat(s.Return).Select(p => (p.Point, Stands: p.When.IsAlways && !s.IsAcrossPosts))).ToArray();
         UnionFind merged = new(graph.Size);
         foreach (var pole in poles)
-            if (pole.When.IsAlways)
+            if (pole.Stands)
                 merged.Join(graph.Return, pole.Point);
         var edges = graph.Branches.Select(b => (merged.Find(b.Source), merged.Find(b.Target))).ToList();
         // A pole that stands at times only is a point of the way at other times, and yet may be where a way ends.
-        edges.AddRange(poles.Where(p => !p.When.IsAlways).Select(p => (merged.Find(p.Point), merged.Find(graph.Return))));
+        edges.AddRange(poles.Where(p => !p.Stands).Select(p => (merged.Find(p.Point), merged.Find(graph.Return))));
         blocks = Blocks.Of(graph.Size, edges);
         foreach (var branch in graph.Branches)
         {

@@ -8,6 +8,9 @@ internal static class PullIn
     /// <summary>The least volts with which a relay pulls in, in parts of its rated volts.</summary>
     public const double Least = 2.0 / 3;
 
+    /// <summary>Up to so many undecided variables every choice is computed; beyond, only all open and all closed, as long as these agree.</summary>
+    private const int Searched = 6;
+
     /// <summary>When a coil pulls in through other consumers, as a function of free positions and of relays.</summary>
     public static Condition InSeries(ContactGraph graph, Feeding feeding, LoadFeed coil)
     {
@@ -20,9 +23,10 @@ internal static class PullIn
         Condition Confirm(int[] known)
         {
             if (only.Given(known).IsNever) return space.NeverHolds;
-            bool open = Pulls(known, undecided: false), closed = Pulls(known, undecided: true);
-            if (open == closed) return open ? space.AlwaysHolds : space.NeverHolds;
-            return near.Select(b => b.When.Given(known)).FirstOrDefault(c => c.IsOpen, open ? space.AlwaysHolds : space.NeverHolds);
+            var undecided = near.Select(b => b.When.Given(known)).Where(c => c.IsOpen).ToArray();
+            bool open = Pulls(known, undecided: false);
+            bool isSure = undecided.Length == 0 || (undecided.SelectMany(c => space.SupportOf(c)).Distinct().Skip(Searched).Any() && Pulls(known, undecided: true) == open);
+            return !isSure ? undecided[0] : open ? space.AlwaysHolds : space.NeverHolds;
         }
 
         bool Pulls(int[] known, bool undecided)

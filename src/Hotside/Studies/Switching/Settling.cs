@@ -34,12 +34,12 @@ internal sealed class Settling
     /// <param name="condition">A function of free positions and of relays.</param>
     /// <param name="asItStands">Whether interrupters count as they stand, not as closed.</param>
     public Condition Settled(Condition condition, bool asItStands = false) =>
-        space.Compose(Searches.Aggregate(condition.Given(positions.Candour, asItStands ? 1 : 0), (c, search) => search.Any(c)), rounds[^1]);
+        Settled(condition.Given(positions.Candour, asItStands ? 1 : 0), except: null);
 
     /// <summary>When a condition holds on the way to rest.</summary>
     public Condition Passing(Condition condition)
     {
-        var known = condition.Given(positions.Candour, 0);
+        var known = Searches.Aggregate(condition.Given(positions.Candour, 0), (c, search) => search.Passing(c));
         return rounds.Aggregate(space.NeverHolds, (sum, round) => sum | space.Compose(known, round));
     }
 
@@ -50,16 +50,13 @@ internal sealed class Settling
     {
         int[] state = space.AnyState(free);
         var known = condition.Given(positions.Candour, 0);
-        if (!Settled(known).HoldsIn(state))
-        {
-            var round = rounds.First(r => space.Compose(known, r).HoldsIn(state));
-            Put(state, round);
-            return state;
-        }
-        foreach (var search in Searches) known = search.Fix(state, known, c => Settled(c).HoldsIn(state));
-        var last = (Condition[]?[])rounds[^1].Clone();
-        foreach (var relay in Searches.SelectMany(s => s.Relays)) last[relay.Number] = null;
-        Put(state, last);
+        bool isPassing = !Settled(known).HoldsIn(state);
+        foreach (var search in Searches)
+            known = search.Fix(state, known, isPassing, c => (isPassing ? Passing(c) : Settled(c)).HoldsIn(state));
+        var round = isPassing ? rounds.FirstOrDefault(r => space.Compose(known, r).HoldsIn(state), rounds[^1]) : rounds[^1];
+        round = (Condition[]?[])round.Clone();
+        foreach (var relay in Searches.SelectMany(s => s.Relays)) round[relay.Number] = null;
+        Put(state, round);
         return state;
     }
 
@@ -80,25 +77,34 @@ internal sealed class Settling
     /// <summary>When a condition holds with the relays in a round's positions.</summary>
     public Condition In(Condition condition, Condition[]?[] round) => space.Compose(condition.Given(positions.Candour, 0), round);
 
-    /// <summary>The relay whose move from one round to the next puts out what a condition tells; <see langword="null"/> when none does.</summary>
+    /// <summary>The relay at whose move from one round to the next goes out what a condition tells, the last of several that must move for it; <see langword="null"/> when nothing does.</summary>
     public (Relay Relay, int Position)? EndedBy(Condition condition, Condition free)
     {
         var known = condition.Given(positions.Candour, 0);
+        foreach (var search in Searches)
+            if (search.EndedBy(Settled(known, except: search), free) is { } found)
+                return found;
+        known = Searches.Aggregate(known, (c, search) => search.Passing(c));
         for (int i = 0; i + 1 < rounds.Count; i++)
         {
-            var lit = space.Compose(known, rounds[i]) & free;
-            if (lit.IsNever) continue;
+            var left = space.Compose(known, rounds[i]) & free;
+            var moved = (Condition[]?[])rounds[i].Clone();
             foreach (var relay in Relays)
             {
-                var moved = (Condition[]?[])rounds[i].Clone();
+                if (left.IsNever) break;
                 moved[relay.Number] = rounds[i + 1][relay.Number];
-                var left = lit & !space.Compose(known, moved);
-                if (left.IsNever) continue;
-                int position = Array.FindIndex(rounds[i + 1][relay.Number]!, c => !(c & left).IsNever);
-                return (relay, position);
+                var ended = left & !space.Compose(known, moved);
+                if (!ended.IsNever) return (relay, Array.FindIndex(rounds[i + 1][relay.Number]!, c => !(c & ended).IsNever));
             }
         }
         return null;
+    }
+
+    private Condition Settled(Condition known, MoveSearch? except)
+    {
+        var last = (Condition[]?[])rounds[^1].Clone();
+        foreach (var relay in except?.Relays ?? []) last[relay.Number] = null;
+        return space.Compose(Searches.Where(s => s != except).Aggregate(known, (c, search) => search.Any(c)), last);
     }
 
     private int RoundLimit => (2 * Relays.Length) + 4;

@@ -95,7 +95,7 @@ internal sealed class Supplies
             if (hot == cold || (levels.TryGetValue(cold, out var known) && known.Any(l => l.When.IsAlways))) continue;
             var others = levels.Where(l => l.Key != hot && l.Key != cold).OrderBy(l => l.Key)
                 .SelectMany(l => l.Value.SelectMany(x => EndsAt(l.Key).Select(end => new Pole(l.Key, x.When, end))));
-            yield return new([new(hot, gives, poles.Feed)], [new(cold, graph.Positions.Space.AlwaysHolds, poles.Return)], [.. others], poles.PlusIsFeed);
+            yield return new([new(hot, gives, poles.Feed)], [new(cold, graph.Positions.Space.AlwaysHolds, poles.Return)], [.. others], poles.PlusIsFeed) { IsAcrossPosts = true };
         }
     }
 }

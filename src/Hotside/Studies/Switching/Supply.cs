@@ -14,4 +14,8 @@ internal sealed record Pole(int Point, Condition When, End End);
 /// <param name="Return">The poles nearer to it, or the common return.</param>
 /// <param name="Others">All other poles: a path meets none of them.</param>
 /// <param name="HotIsHigher">Whether current leaves the hot poles rather than the return.</param>
-internal sealed record Supply(ImmutableArray<Pole> Hot, ImmutableArray<Pole> Return, ImmutableArray<Pole> Others, bool HotIsHigher);
+internal sealed record Supply(ImmutableArray<Pole> Hot, ImmutableArray<Pole> Return, ImmutableArray<Pole> Others, bool HotIsHigher)
+{
+    /// <summary>Whether these are a source's own posts, of which neither need stand on anything.</summary>
+    public bool IsAcrossPosts { get; init; }
+}

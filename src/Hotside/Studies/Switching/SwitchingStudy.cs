@@ -60,20 +60,16 @@ internal sealed class SwitchingStudy
     /// <summary>The side on which a load's string is switched: the rule for a single load, with the other consumers let through.</summary>
     public SwitchedSide StringSideOf(Branch load, Regime regime, bool isMomentary)
     {
-        Condition hotWay = Positions.Space.NeverHolds, returnWay = hotWay;
+        List<LoadWays> ways = [];
         foreach (var supply in regime.Feeding.Supplies)
         {
             var hot = Ways.Through(Graph, supply.Hot, supply.Return.Concat(supply.Others), supply.HotIsHigher, load, throughConsumers: true);
             var ground = Ways.Through(Graph, supply.Return, supply.Hot.Concat(supply.Others), !supply.HotIsHigher, load, throughConsumers: true);
             foreach (int end in new[] { load.Source, load.Target })
-            {
-                if ((hot.Onward[end] & ground.Onward[load.Other(end)] & !regime.Feeding.Short).IsNever) continue;
-                hotWay |= hot.Reached[end];
-                returnWay |= ground.Reached[load.Other(end)];
-            }
+                ways.Add(new(supply, hot.Onward[end] & ground.Onward[load.Other(end)] & !regime.Feeding.Short, hot.Reached[end], ground.Reached[load.Other(end)]));
         }
-        Condition Over(Condition c) => isMomentary ? regime.Settling.Passing(c) : regime.Settling.Settled(c);
-        return LoadJudge.SideOf(Over(hotWay), Over(returnWay), regime.Short);
+        var (hotWay, returnWay) = LoadJudge.WaysOf(ways, regime, isMomentary);
+        return LoadJudge.SideOf(hotWay, returnWay, regime.Short);
     }
 
     /// <summary>The name of a load as the study has it.</summary>
