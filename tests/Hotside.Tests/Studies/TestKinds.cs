@@ -58,6 +58,12 @@ internal static class TestKinds
           rest contact 0 r when lever rest
           pressed contact 0 p when lever pressed
           lever = rest pressed
+        crossover: a1 a2 b1 b2
+          one contact a1 b1 when lever straight
+          two contact a2 b2 when lever straight
+          three contact a1 b2 when lever crossed
+          four contact a2 b1 when lever crossed
+          lever = straight crossed
         turn-switch: 49a L R
           left contact 49a L when turn left or both
           right contact 49a R when turn right or both

@@ -6,13 +6,18 @@ namespace Hotside.Studies.Switching;
 internal sealed class Chains(SwitchingStudy study)
 {
     private readonly Dictionary<(int Index, Regime Regime), ImmutableArray<string>> direct = [];
+    private readonly Dictionary<(int Index, Regime Regime, Condition Fed, bool? IsForward), ImmutableArray<Route>> known = [];
 
     /// <summary>How a load is fed: one route for each minimal combination, at most <see cref="Control.Most"/>.</summary>
     /// <param name="index">The load.</param>
     /// <param name="regime">Under which supplies.</param>
     /// <param name="fed">The free positions in which it is fed.</param>
     /// <param name="isForward">The direction of its current; <see langword="null"/>: whichever.</param>
-    public ImmutableArray<Route> RoutesOf(int index, Regime regime, Condition fed, bool? isForward = null)
+    public ImmutableArray<Route> RoutesOf(int index, Regime regime, Condition fed, bool? isForward = null) =>
+        known.TryGetValue((index, regime, fed, isForward), out var routes) ? routes
+        : known[(index, regime, fed, isForward)] = FindRoutes(index, regime, fed, isForward);
+
+    private ImmutableArray<Route> FindRoutes(int index, Regime regime, Condition fed, bool? isForward)
     {
         var feed = regime.Feeding.Loads[index];
         var wanted = (isForward is { } asked ? asked ? feed.Forward : feed.Backward : feed.Fed) & !regime.Feeding.Short;

@@ -7,6 +7,7 @@ internal sealed class Feeding
 {
     private readonly ContactGraph graph;
     private readonly Neighbourhoods neighbourhoods;
+    private readonly Dictionary<int, Condition> strings = [];
     private readonly ImmutableArray<(Supply Supply, Way Hot, Way Return, PathSearch InLine, PathSearch Strings)> supplies;
 
     public Feeding(ContactGraph graph, Supplies found, Neighbourhoods neighbourhoods)
@@ -42,11 +43,14 @@ internal sealed class Feeding
     /// <param name="confirm">Asked of each set of states with a path whether it counts; <see langword="null"/>: it does.</param>
     public Condition InSeries(Branch load, Func<int[], Condition>? confirm = null)
     {
+        if (confirm is null && strings.TryGetValue(load.Number, out var known)) return known;
         var result = graph.Positions.Space.NeverHolds;
         if (neighbourhoods.HasOtherConsumer(load))
             foreach (var supply in supplies)
                 result |= supply.Strings.When(load, other => neighbourhoods.AreTogether(load, other), confirm);
-        return result & !Short;
+        result &= !Short;
+        if (confirm is null) strings[load.Number] = result;
+        return result;
     }
 
     /// <summary>The other branches of a path through consumers in a full state, and the supply that drives it.</summary>
@@ -79,11 +83,11 @@ internal sealed class Feeding
         var ways = ImmutableArray.CreateBuilder<LoadWays>();
         var never = graph.Positions.Space.NeverHolds;
         Condition forward = never, backward = never, blind = never;
+        var near = neighbourhoods.InLineWith(load);
+        bool hasResistance = near.Any(b => b.Role == BranchRole.InLine);
         foreach (var (supply, hot, ground, inLine, _) in supplies)
         {
-            var exact = graph.Positions.Space.AlwaysHolds;
-            if (neighbourhoods.HasResistance(load))
-                exact = inLine.When(load, other => neighbourhoods.AreTogether(load, other));
+            var exact = hasResistance ? inLine.When(load, near.Contains) : graph.Positions.Space.AlwaysHolds;
             foreach (bool isForward in new[] { true, false })
             {
                 // Forward: current, not heat, runs from the first end to the second.
@@ -102,7 +106,7 @@ internal sealed class Feeding
                 else backward |= fed;
             }
         }
-        return new(load, forward, backward, ways.ToImmutable(), blind);
+        return new(load, forward, backward, ways.ToImmutable(), blind) { IsSearched = hasResistance };
     }
 }
 
@@ -114,6 +118,9 @@ internal sealed class Feeding
 /// <param name="Blocked">When it would be fed if it let current through the other way.</param>
 internal sealed record LoadFeed(Branch Load, Condition Forward, Condition Backward, ImmutableArray<LoadWays> Ways, Condition Blocked)
 {
+    /// <summary>Whether a resistance lies near it, so that single states had to be searched.</summary>
+    public bool IsSearched { get; init; }
+
     /// <summary>When it is fed.</summary>
     public Condition Fed { get; } = Forward | Backward;
 }

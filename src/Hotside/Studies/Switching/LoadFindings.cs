@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using Hotside.Circuits;
 using Hotside.Diagnostics;
 using Hotside.Studies.Operating;
 
@@ -8,12 +7,6 @@ namespace Hotside.Studies.Switching;
 /// <summary>What is doubtful about how loads are fed.</summary>
 internal sealed class LoadFindings(SwitchingStudy study)
 {
-    /// <summary>A sneak path that leaves a consumer less than this part of its volts is called faint.</summary>
-    private const double Faint = 0.1;
-
-    /// <summary>Below this part of its volts nothing is said: a balanced bridge, or rounding.</summary>
-    private const double Nothing = 0.005;
-
     /// <summary>The findings of a load with its verdict.</summary>
     public IEnumerable<Diagnostic> Of(int index, LoadStudy verdict)
     {
@@ -29,8 +22,8 @@ internal sealed class LoadFindings(SwitchingStudy study)
         foreach (var drawn in DrawsFromPart(index)) yield return drawn;
     }
 
-    /// <summary>The states in which current passes a load against its verdict, with the finding; <see langword="null"/> when none.</summary>
-    public (Control States, Diagnostic Finding)? SneakOf(int index, LoadStudy verdict)
+    /// <summary>The sneak path of a load; <see langword="null"/> when none.</summary>
+    public SneakPath? SneakOf(int index, LoadStudy verdict)
     {
         if (verdict.Side is SwitchedSide.InSeries or SwitchedSide.Dead || verdict.Element.IsInternal || verdict.IsMomentary) return null;
         var regime = study.Whole;
@@ -41,18 +34,17 @@ internal sealed class LoadFindings(SwitchingStudy study)
         double rated = Consumption.RatedVolts(feed.Load.Part, feed.Load.Element, study.Graph.Circuit.System.Volts[0]), worst = 0;
         Condition when = sneaks;
         ImmutableArray<Branch> through = [];
-        foreach (var states in study.ExamplesOf(sneaks, regime.Short))
+        foreach (var states in study.ExamplesOf(sneaks, regime.Short).Take(SneakPath.Looked))
         {
             int[] state = regime.Settling.StateOf(states, along);
             double volts = Math.Abs(OperatingPoint.Of(study.Graph, c => c.HoldsIn(state)).VoltsAcross(feed.Load));
             if (volts <= worst || regime.Feeding.StringIn(feed.Load, state) is not { } found) continue;
             (worst, when, through) = (volts, states, found.Branches);
         }
-        if (worst < Nothing * rated) return null;
-        string[] others = [.. through.Where(b => b.Role == BranchRole.Consumer).Select(b => StringJudge.NameOf(b, feed.Load)).Distinct()];
-        var kind = worst < Faint * rated ? SwitchingFindings.FaintSneak : SwitchingFindings.Sneak;
-        return (study.Writer.Write(sneaks, regime.Short), kind.Of([feed.Load.Part.Id, .. through.Select(b => b.Part.Id).Distinct()],
-            study.NameOf(feed.Load), Numbers.Plain(worst, 1), string.Join(" and ", others), study.Words(when)));
+        if (worst < SneakPath.Nothing * rated) return null;
+        return new(feed.Load, study.NameOf(feed.Load), study.Writer.Write(sneaks, regime.Short), worst, worst < SneakPath.Faint * rated, when,
+            [.. through.Where(b => b.Role == BranchRole.Consumer).Select(b => StringJudge.NameOf(b, feed.Load)).Distinct()],
+            [.. through.Select(b => b.Part.Id).Distinct()]);
     }
 
     // A node that nothing but consumers touches, those of one part or at least three: where a ground was, most likely.

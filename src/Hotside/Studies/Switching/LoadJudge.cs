@@ -82,7 +82,7 @@ internal sealed class LoadJudge
             Braked = Braked(regime, feed, fed),
             AlsoFedBy = AlsoFedBy(index, regime, fed),
             IsInRace = InRace(regime, feed),
-            IsApproximate = regime.Feeding.IsApproximate && study.HasSearched(feed.Load),
+            IsApproximate = regime.Feeding.IsApproximate && feed.IsSearched,
             Paths = [.. routes.Take(1).Select(r => r.AsPath())],
         };
     }
@@ -124,7 +124,7 @@ internal sealed class LoadJudge
             DeadBecause = Settled(study.Whole, feed.Blocked) != Never ? "polarity"
                 : study.Whole.Settling.Passing(feed.Fed) != Never ? "whatever would feed it meets a short circuit"
                 : study.Whole.Feeding.WhyNever(feed.Load),
-            IsApproximate = study.Whole.Feeding.IsApproximate && study.HasSearched(feed.Load),
+            IsApproximate = study.Whole.Feeding.IsApproximate,
         };
     }
 }

@@ -7,36 +7,43 @@ namespace Hotside.Studies.Switching;
 /// </summary>
 internal sealed class Neighbourhoods
 {
+    private readonly ContactGraph graph;
     private readonly int[] blocks;
-    private readonly HashSet<int> resisting = [];
+    private readonly UnionFind merged;
+    private readonly ImmutableArray<(int, int)> poleEdges;
     private readonly Dictionary<int, int> consumers = [];
 
     public Neighbourhoods(ContactGraph graph, ImmutableArray<Supply> supplies)
     {
-        var poles = supplies.SelectMany(s => s.Hot.Concat(s.Return).Select(p => (p.Point, Stands: p.When.IsAlways && !s.IsAcrossPosts))).ToArray();
-        UnionFind merged = new(graph.Size);
-        foreach (var pole in poles)
-            if (pole.Stands)
-                merged.Join(graph.Return, pole.Point);
-        var edges = graph.Branches.Select(b => (merged.Find(b.Source), merged.Find(b.Target))).ToList();
+        this.graph = graph;
+        var poles = supplies.SelectMany(s => s.Hot.Concat(s.Return).Select(p => (p.Point, Stands: p.When.IsAlways && !s.IsAcrossPosts))).Distinct().ToArray();
+        merged = new(graph.Size);
+        foreach (var (point, stands) in poles)
+            if (stands)
+                merged.Join(graph.Return, point);
         // A pole that stands at times only is a point of the way at other times, and yet may be where a way ends.
-        edges.AddRange(poles.Where(p => !p.Stands).Select(p => (merged.Find(p.Point), merged.Find(graph.Return))));
-        blocks = Blocks.Of(graph.Size, edges);
+        poleEdges = [.. poles.Where(p => !p.Stands).Select(p => (merged.Find(p.Point), merged.Find(graph.Return)))];
+        blocks = BlocksOf(graph.Branches);
         foreach (var branch in graph.Branches)
-        {
-            int block = blocks[branch.Number];
-            if (block < 0) continue;
-            if (branch.Role == BranchRole.InLine) resisting.Add(block);
-            if (branch.Role == BranchRole.Consumer) consumers[block] = consumers.GetValueOrDefault(block) + 1;
-        }
+            if (branch.Role == BranchRole.Consumer && blocks[branch.Number] >= 0)
+                consumers[blocks[branch.Number]] = consumers.GetValueOrDefault(blocks[branch.Number]) + 1;
     }
 
-    /// <summary>Whether a resistance or a one-way element may lie on a path with the load.</summary>
-    public bool HasResistance(Branch load) => resisting.Contains(blocks[load.Number]);
+    /// <summary>What may lie on a path with the load that passes no other consumer.</summary>
+    public HashSet<Branch> InLineWith(Branch load)
+    {
+        var inLine = graph.Branches.Where(b => b == load || b.Role != BranchRole.Consumer).ToImmutableArray();
+        int[] own = BlocksOf(inLine);
+        int block = own[inLine.IndexOf(load)];
+        return block < 0 ? [] : [.. inLine.Where((_, i) => own[i] == block)];
+    }
 
-    /// <summary>Whether another consumer may.</summary>
+    /// <summary>Whether another consumer may lie on a path with the load.</summary>
     public bool HasOtherConsumer(Branch load) => consumers.GetValueOrDefault(blocks[load.Number]) > 1;
 
     /// <summary>Whether two branches may lie on one path.</summary>
     public bool AreTogether(Branch a, Branch b) => blocks[a.Number] >= 0 && blocks[a.Number] == blocks[b.Number];
+
+    private int[] BlocksOf(IEnumerable<Branch> branches) =>
+        Blocks.Of(graph.Size, [.. branches.Select(b => (merged.Find(b.Source), merged.Find(b.Target))), .. poleEdges]);
 }

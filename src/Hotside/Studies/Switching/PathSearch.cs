@@ -65,7 +65,7 @@ internal sealed class PathSearch
         var others = branches.Where(b => b != load).ToArray();
         Condition Known(Condition c) => c.HoldsIn(state) ? space.AlwaysHolds : space.NeverHolds;
         PathView view = new(this, load, others);
-        return view.Find([.. others.Select(b => Known(b.When))], [.. AllPoles.Select(p => Known(p.When))], onlyDecided: true)?.Branches;
+        return view.Find([.. others.Select(b => Known(b.When))], [.. AllPoles.Select(p => Known(p.When))])?.Branches;
     }
 
     private IEnumerable<Pole> AllPoles => supply.Hot.Concat(supply.Return).Concat(supply.Others);
@@ -79,7 +79,9 @@ internal sealed class PathSearch
         }
         int variable;
         if (Array.FindIndex(poles, p => p.IsOpen) is >= 0 and var open) variable = poles[open].TopVariable;
-        else if (view.Find(conducts, poles, onlyDecided: true) is { } path)
+        else if (view.Find(conducts, poles) is not { } path) return space.NeverHolds;
+        else if (path.FirstOpen is { } undecided) variable = undecided.TopVariable;
+        else
         {
             if (view.Disturber(conducts, path) is { } disturber) variable = disturber.TopVariable;
             else if (confirm is null) return space.AlwaysHolds;
@@ -90,8 +92,6 @@ internal sealed class PathSearch
                 variable = confirmed.TopVariable;
             }
         }
-        else if (view.Find(conducts, poles, onlyDecided: false) is { } possible) variable = possible.FirstOpen!.Value.TopVariable;
-        else return space.NeverHolds;
 
         var result = space.NeverHolds;
         for (int value = 0; value < space.ArityOf(variable); value++)
@@ -114,32 +114,59 @@ internal sealed class PathSearch
     private sealed record Path(ImmutableArray<Branch> Branches, HashSet<int> Inner, (int Hot, int Return) Poles, HashSet<int> Foreign, Condition? FirstOpen);
 
     /// <summary>The circuit as one load's search sees it, in partial states.</summary>
-    private sealed class PathView(PathSearch search, Branch load, Branch[] others)
+    private sealed class PathView
     {
-        private readonly bool hasOneWay = load.IsOneWay || others.Any(b => b.IsOneWay);
+        private readonly PathSearch search;
+        private readonly Branch load;
+        private readonly Branch[] others;
+        private readonly bool hasOneWay;
+
+        // Points are numbered anew, for a load's neighbourhood is small.
+        private readonly int size;
+        private readonly int loadSource, loadTarget;
+        private readonly int[] sources, targets, poleAt;
         private UnionFind joined = new(0);
 
-        public Path? Find(Condition[] conducts, Condition[] poles, bool onlyDecided)
+        public PathView(PathSearch search, Branch load, Branch[] others)
+        {
+            (this.search, this.load, this.others) = (search, load, others);
+            hasOneWay = load.IsOneWay || others.Any(b => b.IsOneWay);
+            Dictionary<int, int> numbers = [];
+            int Number(int point) => numbers.TryGetValue(point, out int n) ? n : numbers[point] = numbers.Count;
+            (loadSource, loadTarget) = (Number(load.Source), Number(load.Target));
+            sources = [.. others.Select(b => Number(b.Source))];
+            targets = [.. others.Select(b => Number(b.Target))];
+            poleAt = [.. search.AllPoles.Select(p => Number(p.Point))];
+            size = numbers.Count;
+        }
+
+        public Path? Find(Condition[] conducts, Condition[] poles)
         {
             var supply = search.supply;
-            joined = new(search.graph.Size);
+            joined = new(size);
             for (int i = 0; i < others.Length; i++)
                 if (others[i].Role == BranchRole.Link && conducts[i].IsAlways)
-                    joined.Join(others[i].Source, others[i].Target);
+                    joined.Join(sources[i], targets[i]);
             int hotCount = supply.Hot.Length, returnCount = supply.Return.Length;
-            if (Gather(supply.Hot, poles.AsSpan(0, hotCount)) is not { } hot) return null;
-            if (Gather(supply.Return, poles.AsSpan(hotCount, returnCount)) is not { } ground) return null;
+            if (Gather(0, poles.AsSpan(0, hotCount)) is not { } hot) return null;
+            if (Gather(hotCount, poles.AsSpan(hotCount, returnCount)) is not { } ground) return null;
             (hot, ground) = (joined.Find(hot), joined.Find(ground));
-            int a = joined.Find(load.Source), b = joined.Find(load.Target);
-            HashSet<int> foreign = [.. supply.Others.Where((_, i) => !poles[hotCount + returnCount + i].IsNever).Select(p => joined.Find(p.Point))];
+            int a = joined.Find(loadSource), b = joined.Find(loadTarget);
+            HashSet<int> foreign = [];
+            for (int i = hotCount + returnCount; i < poles.Length; i++)
+                if (!poles[i].IsNever)
+                    foreign.Add(joined.Find(poleAt[i]));
             foreign.ExceptWith([hot, ground]);
             if (hot == ground || a == b || foreign.Contains(a) || foreign.Contains(b)) return null;
 
-            bool Passes(int i) => (onlyDecided ? conducts[i].IsAlways : !conducts[i].IsNever) && !joined.AreOne(others[i].Source, others[i].Target);
-            var edges = Enumerable.Range(0, others.Length).Where(Passes)
-                .Select(i => (A: joined.Find(others[i].Source), B: joined.Find(others[i].Target), Edge: i))
-                .Where(e => !foreign.Contains(e.A) && !foreign.Contains(e.B)).ToArray();
-            if (DisjointPaths.Find(search.graph.Size, edges, (a, b), (hot, ground)) is not { } found) return null;
+            List<(int A, int B, int Edge, bool IsDear)> edges = [];
+            for (int i = 0; i < others.Length; i++)
+            {
+                int from = joined.Find(sources[i]), to = joined.Find(targets[i]);
+                if (from == to || conducts[i].IsNever || foreign.Contains(from) || foreign.Contains(to)) continue;
+                edges.Add((from, to, i, conducts[i].IsOpen));
+            }
+            if (DisjointPaths.Find(size, edges, (a, b), (hot, ground)) is not { } found) return null;
             var (fromHot, toReturn) = found.First.Terminal == hot ? (found.First, found.Second) : (found.Second, found.First);
             List<int> along = [.. Enumerable.Reverse(fromHot.Edges), -1, .. toReturn.Edges];
             if (hasOneWay && !FollowsDirections(along, supply.HotIsHigher ? hot : ground))
@@ -154,11 +181,11 @@ internal sealed class PathSearch
         /// <summary>An undecided contact that could join two points of a path, or one of them to a foreign pole.</summary>
         public Condition? Disturber(Condition[] conducts, Path path)
         {
-            int[] labels = new int[search.graph.Size];
+            int[] labels = new int[size];
             Dictionary<int, List<int>> open = [];
             for (int i = 0; i < others.Length; i++)
                 if (others[i].Role == BranchRole.Link && conducts[i].IsOpen)
-                    foreach (int point in new[] { others[i].Source, others[i].Target })
+                    foreach (int point in new[] { sources[i], targets[i] })
                         (open.TryGetValue(joined.Find(point), out var list) ? list : open[joined.Find(point)] = []).Add(i);
             // Labels: 1 the hot pole, 2 the return, 3 foreign poles, then one for each inner point.
             Queue<int> queue = new();
@@ -175,33 +202,35 @@ internal sealed class PathSearch
             while (queue.TryDequeue(out int point))
                 foreach (int i in open.GetValueOrDefault(point) ?? [])
                 {
-                    int a = joined.Find(others[i].Source), other = a == point ? joined.Find(others[i].Target) : a;
+                    int a = joined.Find(sources[i]), other = a == point ? joined.Find(targets[i]) : a;
                     if (labels[other] == 0) Mark(other, labels[point]);
                     else if (labels[other] != labels[point] && Math.Max(labels[other], labels[point]) > 3) return conducts[i];
                 }
             return null;
         }
 
-        private int? Gather(ImmutableArray<Pole> poles, ReadOnlySpan<Condition> live)
+        private int? Gather(int from, ReadOnlySpan<Condition> live)
         {
             int? first = null;
-            for (int i = 0; i < poles.Length; i++)
+            for (int i = 0; i < live.Length; i++)
             {
                 if (live[i].IsNever) continue;
-                if (first is { } known) joined.Join(known, poles[i].Point);
-                first ??= poles[i].Point;
+                if (first is { } known) joined.Join(known, poleAt[from + i]);
+                first ??= poleAt[from + i];
             }
             return first;
         }
 
         private Path Describe(int[] passed, Condition[] conducts, (int Hot, int Return) poles, HashSet<int> foreign)
         {
-            HashSet<int> inner = [joined.Find(load.Source), joined.Find(load.Target)];
-            foreach (int i in passed) inner.UnionWith([joined.Find(others[i].Source), joined.Find(others[i].Target)]);
+            HashSet<int> inner = [joined.Find(loadSource), joined.Find(loadTarget)];
+            foreach (int i in passed) inner.UnionWith([joined.Find(sources[i]), joined.Find(targets[i])]);
             inner.ExceptWith([poles.Hot, poles.Return]);
             int open = Array.FindIndex(passed, i => conducts[i].IsOpen);
             return new([.. passed.Select(i => others[i])], inner, poles, foreign, open < 0 ? null : conducts[passed[open]]);
         }
+
+        private int SourceAt(int i) => joined.Find(i < 0 ? loadSource : sources[i]);
 
         private Branch BranchAt(int i) => i < 0 ? load : others[i];
 
@@ -212,19 +241,18 @@ internal sealed class PathSearch
             int at = higher;
             foreach (int i in order)
             {
-                var branch = BranchAt(i);
-                int source = joined.Find(branch.Source), target = joined.Find(branch.Target);
-                if (branch.IsOneWay && source != at) return false;
+                int source = SourceAt(i), target = joined.Find(i < 0 ? loadTarget : targets[i]);
+                if (BranchAt(i).IsOneWay && source != at) return false;
                 at = source == at ? target : source;
             }
             return true;
         }
 
         // A depth-first search with the current; only where one-way elements spoil the undirected paths.
-        private List<int>? DirectedWalk((int A, int B, int Edge)[] edges, int from, int to)
+        private List<int>? DirectedWalk(List<(int A, int B, int Edge, bool IsDear)> edges, int from, int to)
         {
-            int a = joined.Find(load.Source), b = joined.Find(load.Target);
-            var at = edges.Append((A: a, B: b, Edge: -1)).SelectMany(e => new[] { (Point: e.A, e), (Point: e.B, e) }).ToLookup(x => x.Point, x => x.e);
+            int a = joined.Find(loadSource), b = joined.Find(loadTarget);
+            var at = edges.Append((A: a, B: b, Edge: -1, IsDear: false)).OrderBy(e => e.IsDear).SelectMany(e => new[] { (Point: e.A, e), (Point: e.B, e) }).ToLookup(x => x.Point, x => x.e);
             HashSet<int> met = [from];
             List<int> along = [];
             int steps = 5_000;
@@ -237,9 +265,8 @@ internal sealed class PathSearch
                 if (point == to) return hasLoad;
                 foreach (var edge in at[point])
                 {
-                    var branch = BranchAt(edge.Edge);
                     int next = edge.A == point ? edge.B : edge.A;
-                    if (branch.IsOneWay && joined.Find(branch.Source) != point) continue;
+                    if (BranchAt(edge.Edge).IsOneWay && SourceAt(edge.Edge) != point) continue;
                     if (met.Contains(next) || --steps <= 0) continue;
                     met.Add(next);
                     along.Add(edge.Edge);

@@ -12,7 +12,7 @@ namespace Hotside.Studies.Switching;
 internal sealed class PrimeImplicants(DecisionSpace space)
 {
     /// <summary>The greatest number of primes that is looked at.</summary>
-    public const int Limit = 512;
+    public const int Limit = 128;
 
     private readonly Dictionary<int, ImmutableArray<Cube>> done = [];
 
@@ -63,9 +63,31 @@ internal sealed class PrimeImplicants(DecisionSpace space)
     private bool CanWiden(Cube cube, int set, int arity, int[] common)
     {
         for (int i = 0; i < arity; i++)
-            if ((set >> i & 1) == 0 && Cut(new(space, space.Not(common[set | 1 << i])), cube).IsNever)
+            if ((set >> i & 1) == 0 && LiesIn(cube, 0, common[set | 1 << i], []))
                 return true;
         return false;
+    }
+
+    // Whether every state of the cube is one of the function; nodes that were found to hold are not looked at again.
+    private bool LiesIn(Cube cube, int at, int f, HashSet<int> done)
+    {
+        if (f <= 1) return f == 1;
+        if (done.Contains(f)) return true;
+        int variable = space.VariableOf(f);
+        while (at < cube.Sets.Length && cube.Sets[at].Variable < variable) at++;
+        if (at < cube.Sets.Length && cube.Sets[at].Variable == variable)
+        {
+            foreach (int value in cube.Sets[at].Values)
+                if (!LiesIn(cube, at + 1, space.ChildrenOf(f)[value], done))
+                    return false;
+        }
+        else
+        {
+            foreach (int child in space.ChildrenOf(f))
+                if (!LiesIn(cube, at, child, done))
+                    return false;
+        }
+        return done.Add(f);
     }
 }
 

@@ -37,7 +37,7 @@ internal static class RelayFindings
             if (!load.Part.Kind.Actuators.Any(a => a.Pulls.Any(p => p.Coils.Contains(load.Element.Name)))) continue;
             double rated = Consumption.RatedVolts(load.Part, load.Element, study.Graph.Circuit.System.Volts[0]);
             var fed = regime.Settling.Settled(feed.Fed) & !regime.Short;
-            foreach (var states in study.ExamplesOf(fed, regime.Short))
+            foreach (var states in study.ExamplesOf(fed, regime.Short).Take(SneakPath.Looked))
             {
                 int[] state = regime.Settling.StateOf(states, feed.Fed & !regime.Feeding.Short);
                 double volts = Math.Abs(OperatingPoint.Of(study.Graph, c => c.HoldsIn(state)).VoltsAcross(load));

@@ -9,18 +9,20 @@ internal sealed class Routes
     private const int RelayCost = 1_000, ConsumerCost = 1_000_000;
 
     private readonly ContactGraph graph;
-    private readonly Dictionary<End, List<Step>> steps = [];
+    private readonly Dictionary<End, int> numbers = [];
+    private readonly List<List<Step>> steps = [];
+    private readonly List<int> points = [];
 
     public Routes(ContactGraph graph)
     {
         this.graph = graph;
         foreach (var conductor in graph.Circuit.Conductors)
             if (!conductor.From.IsFree && !conductor.To.IsFree)
-                Lay(conductor.From, conductor.To, new(default, 1) { Conductor = conductor.Id });
+                Lay(conductor.From, conductor.To, new(0, 1) { Conductor = conductor.Id });
         foreach (var part in graph.Circuit.Parts)
         {
-            foreach (var joint in part.Joints) Lay(End.At(part.Id, joint.Terminal), joint.On, new(default, 0));
-            if (part.CaseOn is { } mount) Lay(Nodes.CaseOf(part), mount, new(default, 0));
+            foreach (var joint in part.Joints) Lay(End.At(part.Id, joint.Terminal), joint.On, new(0, 0));
+            if (part.CaseOn is { } mount) Lay(Nodes.CaseOf(part), mount, new(0, 0));
             foreach (var element in part.Kind.Elements.Where(e => e.IsInLine || e.IsConsumer || IsMachine(e))) Lay(part, element);
         }
     }
@@ -42,7 +44,7 @@ internal sealed class Routes
             HashSet<int> closed = [.. supply.Return.Concat(supply.Others).Where(p => p.When.HoldsIn(state)).Select(p => p.Point)];
             if (Search(firstIsHot ? first : second, supply.Hot, closed, load, state, throughConsumers) is not { } hot) continue;
             closed = [.. supply.Hot.Concat(supply.Others).Where(p => p.When.HoldsIn(state)).Select(p => p.Point)];
-            HashSet<int> met = [.. closed, .. hot.SelectMany(s => new[] { graph.PointOf(s.To) }).Where(p => p >= 0)];
+            HashSet<int> met = [.. closed, .. hot.Select(s => points[s.To]).Where(p => p >= 0)];
             var cold = firstIsHot ? second : first;
             if ((Search(cold, supply.Return, met, load, state, throughConsumers) ?? Search(cold, supply.Return, closed, load, state, throughConsumers)) is not { } ground)
                 continue;
@@ -68,7 +70,7 @@ internal sealed class Routes
     private void Lay(Part part, Element element)
     {
         bool isRelay = element is { IsNoControl: false, When: { } when } && when.Tests.Any(t => graph.Circuit.VariableOf(part, t.Actuator).Actuator.Drive == ActuatorDrive.Driven);
-        var step = new Step(default, isRelay ? RelayCost : element.IsConsumer || element.IsSource ? ConsumerCost : 0)
+        var step = new Step(0, isRelay ? RelayCost : element.IsConsumer || element.IsSource ? ConsumerCost : 0)
         {
             Part = part,
             Element = element,
@@ -80,47 +82,60 @@ internal sealed class Routes
 
     private void Lay(End a, End b, Step step)
     {
-        (steps.TryGetValue(a, out var fromA) ? fromA : steps[a] = []).Add(step with { To = b });
-        (steps.TryGetValue(b, out var fromB) ? fromB : steps[b] = []).Add(step with { To = a, IsBackward = true });
+        int from = Number(a), to = Number(b);
+        steps[from].Add(step with { To = to });
+        steps[to].Add(step with { To = from });
     }
 
-    private List<Step>? Search(End from, ImmutableArray<Pole> poles, HashSet<int> closed, Branch load, int[] state, bool? throughConsumers)
+    private int Number(End end)
     {
-        HashSet<End> goals = [.. poles.Where(p => p.When.HoldsIn(state)).Select(p => p.End)];
-        Dictionary<End, (int Cost, Step? Step, End Before)> best = new() { [from] = (0, null, from) };
-        PriorityQueue<End, (int, int)> open = new([(from, (0, 0))]);
+        if (numbers.TryGetValue(end, out int number)) return number;
+        steps.Add([]);
+        points.Add(graph.PointOf(end));
+        return numbers[end] = steps.Count - 1;
+    }
+
+    private List<Step>? Search(End start, ImmutableArray<Pole> poles, HashSet<int> closed, Branch load, int[] state, bool? throughConsumers)
+    {
+        int from = Number(start);
+        HashSet<int> goals = [.. poles.Where(p => p.When.HoldsIn(state)).Select(p => Number(p.End))];
+        int[] costs = new int[steps.Count], before = new int[steps.Count];
+        var by = new Step?[steps.Count];
+        bool[] isDone = new bool[steps.Count];
+        Array.Fill(costs, int.MaxValue);
+        costs[from] = 0;
         int count = 0;
-        HashSet<End> done = [];
-        while (open.TryDequeue(out var end, out _))
+        PriorityQueue<int, (int, int)> open = new([(from, (0, 0))]);
+        while (open.TryDequeue(out int at, out _))
         {
-            if (!done.Add(end)) continue;
-            if (goals.Contains(end)) return Follow(best, from, end);
-            if (closed.Contains(graph.PointOf(end)) && end != from) continue;
-            foreach (var step in steps.GetValueOrDefault(end) ?? [])
+            if (isDone[at]) continue;
+            isDone[at] = true;
+            if (goals.Contains(at)) return Follow(before, by, from, at);
+            if (at != from && closed.Contains(points[at])) continue;
+            foreach (var step in steps[at])
             {
+                if (isDone[step.To] || costs[step.To] <= costs[at] + step.Cost) continue;
                 if (!step.LetsThrough(state, throughConsumers) || (step.Part == load.Part && step.Element == load.Element)) continue;
-                int cost = best[end].Cost + step.Cost;
-                if (best.TryGetValue(step.To, out var known) && known.Cost <= cost) continue;
-                best[step.To] = (cost, step, end);
-                open.Enqueue(step.To, (cost, count++));
+                (costs[step.To], before[step.To], by[step.To]) = (costs[at] + step.Cost, at, step);
+                open.Enqueue(step.To, (costs[step.To], ++count));
             }
         }
         return null;
     }
 
-    private static List<Step> Follow(Dictionary<End, (int Cost, Step? Step, End Before)> best, End from, End end)
+    private static List<Step> Follow(int[] before, Step?[] by, int from, int at)
     {
         List<Step> route = [];
-        for (; end != from; end = best[end].Before) route.Add(best[end].Step!);
+        for (; at != from; at = before[at]) route.Add(by[at]!);
         route.Reverse();
         return route;
     }
 }
 
 /// <summary>One step of a route: a conductor, an element, or a joint.</summary>
-/// <param name="To">Where it leads.</param>
+/// <param name="To">The number of the end to which it leads.</param>
 /// <param name="Cost">What it costs.</param>
-internal sealed record Step(End To, int Cost)
+internal sealed record Step(int To, int Cost)
 {
     public string? Conductor { get; init; }
 
@@ -129,8 +144,6 @@ internal sealed record Step(End To, int Cost)
     public Element? Element { get; init; }
 
     public Condition? When { get; init; }
-
-    public bool IsBackward { get; init; }
 
     /// <summary>Whether it is a contact that windings move.</summary>
     public bool IsRelay { get; init; }

@@ -15,10 +15,10 @@ internal static class SwitchingFindings
         "Which of {0} stays in when {1} depends on which is quicker");
 
     public static readonly DiagnosticKind Sneak = new("HS3004", Severity.Warning, "Sneak path",
-        "{0} gets about {1} V through {2} when {3}, where nothing is meant to feed it");
+        "Through {2} comes about {1} V to {0} when {3}, where nothing is meant to feed it");
 
     public static readonly DiagnosticKind FaintSneak = new("HS3005", Severity.Note, "Faint sneak path",
-        "{0} gets about {1} V through {2} when {3}; too little to work by, as a rule");
+        "Through {2} comes about {1} V to {0} when {3}; too little to work by, as a rule");
 
     public static readonly DiagnosticKind BackFeed = new("HS3006", Severity.Warning, "Back-feed past a disconnect",
         "{0} is now fed when {1}, past {2}, which cut it off before");

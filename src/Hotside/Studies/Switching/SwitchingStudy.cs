@@ -7,8 +7,6 @@ namespace Hotside.Studies.Switching;
 /// <summary>Everything that the verdicts of one circuit are told from.</summary>
 internal sealed class SwitchingStudy
 {
-    private readonly Neighbourhoods neighbourhoods;
-    private readonly Dictionary<int, Condition> strings = [];
     private readonly Dictionary<int, string> names = [];
 
     private SwitchingStudy(Circuit circuit)
@@ -19,7 +17,7 @@ internal sealed class SwitchingStudy
         foreach (var load in Graph.Loads) names[load.Number] = LoadStudy.NameOf(load.Part, load.Element);
         Writer = new(circuit, Positions);
         var full = Supplies.Of(Graph, withMachines: true);
-        neighbourhoods = new(Graph, full.All);
+        Neighbourhoods neighbourhoods = new(Graph, full.All);
         // Verdicts are told with batteries alone: else every load behind a battery switch would gain "or engine running". What only a machine feeds is told with it.
         bool hasMachines = circuit.Sources.Any(s => s.Element.When is not null);
         Regimes = hasMachines
@@ -40,12 +38,8 @@ internal sealed class SwitchingStudy
 
     public Regime Whole => Regimes[^1];
 
-    /// <summary>Whether a load's verdict needed a search over states, which may have been given up.</summary>
-    public bool HasSearched(Branch load) => neighbourhoods.HasResistance(load) || neighbourhoods.HasOtherConsumer(load);
-
     /// <summary>When a path through other consumers passes a load, as a function of free positions and of relays, with all supplies.</summary>
-    public Condition InSeries(int index) =>
-        strings.TryGetValue(index, out var known) ? known : strings[index] = Whole.Feeding.InSeries(Graph.Loads[index]);
+    public Condition InSeries(int index) => Whole.Feeding.InSeries(Graph.Loads[index]);
 
     /// <summary>Sets of states to take examples from: for each minimal combination every choice of positions, at most <see cref="Control.Most"/> in all.</summary>
     public IEnumerable<Condition> ExamplesOf(Condition wanted, Condition indifferent)
@@ -104,6 +98,7 @@ internal sealed class SwitchingStudy
         found.AddRange(RelayFindings.Of(this));
         LoadJudge judge = new(this);
         LoadFindings findings = new(this);
+        List<SneakPath> sneaks = [];
         for (int i = 0; i < Graph.Loads.Length; i++)
         {
             cancel.ThrowIfCancellationRequested();
@@ -112,10 +107,11 @@ internal sealed class SwitchingStudy
             if (findings.SneakOf(i, verdict) is { } sneak)
             {
                 verdict = verdict with { Sneaks = sneak.States };
-                found.Add(sneak.Finding);
+                sneaks.Add(sneak);
             }
             loads.Add(verdict);
         }
+        found.AddRange(SneakPath.Findings(this, sneaks));
         if (loads.Any(l => l.IsApproximate)) found.Add(SwitchingFindings.Approximate.Of([]));
         return new(Graph.Circuit, loads.ToImmutable(), [.. found.OrderByDescending(f => f.Severity).ThenBy(f => f.Code, StringComparer.Ordinal)]);
     }
