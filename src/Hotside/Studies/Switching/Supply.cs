@@ -16,6 +16,9 @@ internal sealed record Pole(int Point, Condition When, End End);
 /// <param name="HotIsHigher">Whether current leaves the hot poles rather than the return.</param>
 internal sealed record Supply(ImmutableArray<Pole> Hot, ImmutableArray<Pole> Return, ImmutableArray<Pole> Others, bool HotIsHigher)
 {
+    /// <summary>All poles: the hot ones, the return's, the others.</summary>
+    public IEnumerable<Pole> Poles => Hot.Concat(Return).Concat(Others);
+
     /// <summary>Whether these are a source's own posts, of which neither need stand on anything.</summary>
     public bool IsAcrossPosts { get; init; }
 }
