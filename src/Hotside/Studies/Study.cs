@@ -12,6 +12,7 @@ public sealed record Study
         Alteration = alteration;
         Before = before;
         After = after;
+        Findings = ReferenceEquals(before, after) ? after.Findings : [.. after.Findings, .. BackFeeds.Between(before, after)];
     }
 
     /// <summary>The alteration.</summary>
@@ -23,8 +24,8 @@ public sealed record Study
     /// <summary>The circuit as it will be.</summary>
     public CircuitStudy After { get; }
 
-    /// <summary>What only a comparison of the two shows, such as a feed that bypasses a disconnect.</summary>
-    public ImmutableArray<Diagnostic> Findings => BackFeeds.Between(Before, After);
+    /// <summary>The findings of the circuit that counts (the altered one), then what only a comparison of the two shows, such as a feed that bypasses a disconnect.</summary>
+    public ImmutableArray<Diagnostic> Findings { get; }
 
     /// <summary>Studies an alteration.</summary>
     /// <param name="alteration">The alteration.</param>

@@ -12,8 +12,8 @@ namespace Hotside.Tests.Studies;
 /// </summary>
 internal static partial class ExpectedVerdicts
 {
-    public static ImmutableArray<ExpectedVerdict> Parse(string jobFileText) =>
-        [.. Comment().Matches(jobFileText).Select(m => ExpectedVerdict.Read(m.Groups["view"].Value, m.Groups["load"].Value, m.Groups["verdict"].Value.Trim()))];
+    public static ImmutableArray<WrittenVerdict> Parse(string jobFileText) =>
+        [.. Comment().Matches(jobFileText).Select(m => WrittenVerdict.Read(m.Groups["view"].Value, m.Groups["load"].Value, m.Groups["verdict"].Value.Trim()))];
 
     /// <summary>What differs between the expectations of a view and a study; empty when they agree.</summary>
     public static ImmutableArray<string> Differences(string jobFileText, string view, CircuitStudy study) =>
@@ -24,7 +24,7 @@ internal static partial class ExpectedVerdicts
 }
 
 /// <summary>One expected verdict.</summary>
-internal sealed record ExpectedVerdict(string View, string Load, string Side)
+internal sealed record WrittenVerdict(string View, string Load, string Side)
 {
     public ImmutableArray<string> By { get; init; } = [];
 
@@ -37,7 +37,7 @@ internal sealed record ExpectedVerdict(string View, string Load, string Side)
 
     public string? Until { get; init; }
 
-    public static ExpectedVerdict Read(string view, string load, string verdict)
+    public static WrittenVerdict Read(string view, string load, string verdict)
     {
         string Taken(string pattern)
         {

@@ -9,6 +9,9 @@ namespace Hotside.Studies.Operating;
 /// </summary>
 internal sealed class OperatingPoint
 {
+    // Less than this part of a load's current is a side way (own choice).
+    private const double CarrierShare = 0.2;
+
     private readonly ContactGraph graph;
     private readonly UnionFind joined;
     private readonly double[] potentials;
@@ -25,10 +28,11 @@ internal sealed class OperatingPoint
     /// <summary>The operating point of a state.</summary>
     /// <param name="graph">The circuit.</param>
     /// <param name="conducts">Whether a condition holds in the state.</param>
-    public static OperatingPoint Of(ContactGraph graph, Predicate<Condition> conducts)
+    /// <param name="except">A branch taken out.</param>
+    public static OperatingPoint Of(ContactGraph graph, Predicate<Condition> conducts, Branch? except = null)
     {
         UnionFind joined = new(graph.Size);
-        var closed = graph.Branches.Where(b => conducts(b.When)).ToArray();
+        var closed = graph.Branches.Where(b => b != except && conducts(b.When)).ToArray();
         foreach (var branch in closed)
             if (branch.Role == BranchRole.Link)
                 joined.Join(branch.Source, branch.Target);
@@ -59,6 +63,18 @@ internal sealed class OperatingPoint
 
     /// <summary>Amperes through a consumer or a resistance, from its first end to its second.</summary>
     public double AmperesThrough(Branch branch) => !conducting.Contains(branch.Number) ? 0 : VoltsAcross(branch) / Resistance(graph, branch);
+
+    /// <summary>The consumers whose current falls by a good part of a load's when that load is taken out of a state: what its current goes through.</summary>
+    /// <param name="graph">The circuit.</param>
+    /// <param name="load">The load.</param>
+    /// <param name="state">A value for each variable.</param>
+    public static ImmutableArray<Branch> Carriers(ContactGraph graph, Branch load, int[] state)
+    {
+        OperatingPoint with = Of(graph, c => c.HoldsIn(state)), without = Of(graph, c => c.HoldsIn(state), load);
+        double share = CarrierShare * Math.Abs(with.AmperesThrough(load));
+        return [.. graph.Branches.Where(b => b != load && b.Role == BranchRole.Consumer
+            && Math.Abs(with.AmperesThrough(b)) - Math.Abs(without.AmperesThrough(b)) > share)];
+    }
 
     private static double Resistance(ContactGraph graph, Branch branch) =>
         Consumption.ResistanceOf(branch.Part, branch.Element, graph.Circuit.System.Volts[0]);

@@ -18,6 +18,8 @@ internal static class PullIn
         var only = feeding.InSeries(coil.Load) & !coil.Fed.Given(graph.Positions.Candour, 0);
         if (only.IsNever) return only;
         var near = graph.Branches.Where(b => feeding.AreTogether(coil.Load, b)).ToArray();
+        var actuators = coil.Load.Part.Kind.Actuators.SelectMany(a => a.Pulls).Select(p => p.Coils).Where(c => c.Contains(coil.Load.Element.Name)).ToArray();
+        var fellows = graph.Loads.Where(l => l != coil.Load && l.Part == coil.Load.Part && actuators.Any(c => c.Contains(l.Element.Name))).ToArray();
         return only & feeding.InSeries(coil.Load, Confirm);
 
         Condition Confirm(int[] known)
@@ -32,7 +34,12 @@ internal static class PullIn
         bool Pulls(int[] known, bool undecided)
         {
             var point = OperatingPoint.Of(graph, c => c.Given(known) is { IsOpen: true } ? undecided : c.Given(known).IsAlways);
-            return Math.Abs(point.VoltsAcross(coil.Load)) >= Least * Consumption.RatedVolts(coil.Load.Part, coil.Load.Element, graph.Circuit.System.Volts[0]);
+            return Math.Abs(point.VoltsAcross(coil.Load)) >= Least * Consumption.RatedVolts(coil.Load.Part, coil.Load.Element, graph.Circuit.System.Volts[0])
+                && !fellows.Any(f => IsOpposed(point.AmperesThrough(f), point.AmperesThrough(coil.Load)));
         }
+
+        // Two windings of one plunger with the same current the opposite way round undo each other: so a starter solenoid lets go although its main contact
+        // still feeds both windings, one behind the other.
+        static bool IsOpposed(double other, double own) => other * own < 0 && Math.Abs(other) > Math.Abs(own) / 2;
     }
 }

@@ -1,3 +1,5 @@
+using Hotside.Studies.Operating;
+
 namespace Hotside.Studies.Switching;
 
 /// <summary>Tells the verdict of a load that no path without other consumers feeds.</summary>
@@ -20,7 +22,9 @@ internal static class StringJudge
         {
             int[] state = settling.StateOf(states, along);
             if (regime.Feeding.StringIn(feed.Load, state) is not { } found) continue;
-            others.AddRange(found.Branches.Where(b => b.Role == BranchRole.Consumer));
+            // Several may stand beside each other in the string; the current tells which carry it, the path is one of them at least.
+            var carriers = OperatingPoint.Carriers(study.Graph, feed.Load, state);
+            others.AddRange(carriers.IsEmpty ? found.Branches.Where(b => b.Role == BranchRole.Consumer) : carriers);
             if (study.Routes.Of(feed.Load, state, [found.Supply], null, throughConsumers: true) is { } route) routes.Add(route);
         }
         var until = isMomentary ? settling.EndedBy(along, fed) : null;
