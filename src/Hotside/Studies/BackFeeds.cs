@@ -19,7 +19,10 @@ internal static class BackFeeds
             if (old is null || Judge(old.Control, load.Control) is not var (past, combination, isBack)) continue;
             var kind = isBack ? SwitchingFindings.BackFeed : SwitchingFindings.SecondFeed;
             found.Add(kind.Of([load.Part.Id, .. combination.All.Select(s => s.Variable.Part).OfType<string>().Distinct()],
-                load.Name, combination.ToString(), past.ToString()));
+                load.Name, combination.ToString(), past.ToString()) with
+            {
+                Hint = isBack ? "give the new feed a way that no other switch can close on to this load's" : null,
+            });
         }
         return found.ToImmutable();
     }

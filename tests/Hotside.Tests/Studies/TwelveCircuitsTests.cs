@@ -35,7 +35,7 @@ public class TwelveCircuitsTests
         Assert.Equal(["E1", "E2"], study.Load("E3").InSeriesWith);
         Assert.Equal("S1 left", study.Load("E2").Sneaks!.ToString());
         Assert.Equal("S1 right", study.Load("E1").Sneaks!.ToString());
-        Assert.Equal(["HS3005", "HS3014"], Codes(study));
+        Assert.Equal(["HS3013", "HS3016"], Codes(study));
     }
 
     [Fact]
@@ -55,7 +55,7 @@ public class TwelveCircuitsTests
         Is(study.Load("E1"), SwitchedSide.InSeries, "G2 stopped and S1 on, or G2 running and S1 off and B1 closed");
         Assert.Equal(["G2", "T1"], study.Load("E1").InSeriesWith);
         Assert.Equal("G2 running and S1 off and B1 closed", study.Load("T1").Sneaks!.ToString());
-        Assert.Contains(study.Findings, f => f.Code is "HS3004" or "HS3005" && f.Items[0] == "T1" && f.Items.Contains("E1"));
+        Assert.Contains(study.Findings, f => f.Code is "HS3011" or "HS3013" && f.Items[0] == "T1" && f.Items.Contains("E1"));
     }
 
     [Fact]
@@ -108,7 +108,7 @@ public class TwelveCircuitsTests
     {
         var study = TestCircuit.Study(TwelveCircuits.Buzzer);
         Is(study.Load("K1"), SwitchedSide.HotSwitched, "S1 pressed");
-        Assert.Equal("error HS3002: K1 never comes to rest when S1 pressed: every position lets it move again", Assert.Single(study.Findings).ToString());
+        Assert.Equal("error HS3002: K1 never comes to rest when S1 pressed: every position lets it move again", Assert.Single(study.Findings).ToString().Split('\n')[0]);
     }
 
     [Fact]
@@ -151,7 +151,7 @@ public class TwelveCircuitsTests
         Is(study.Load("E2"), SwitchedSide.HotSwitched, "S1 on");
         Is(study.Load("E3"), SwitchedSide.GroundSwitched, "S2 on");
         Assert.Equal([["E2", "G1"], ["E3", "G2"]], study.Findings.Select(f => f.Items.ToArray()));
-        Assert.All(study.Findings, f => Assert.Equal("HS3009", f.Code));
+        Assert.All(study.Findings, f => Assert.Equal("HS3008", f.Code));
     }
 
     [Fact]
@@ -185,7 +185,7 @@ public class TwelveCircuitsTests
         Is(study.Load("E1"), SwitchedSide.Dead, "never");
         Assert.Equal("polarity", study.Load("E1").DeadBecause);
         Is(study.Load("E2"), SwitchedSide.Unswitched, "always");
-        Assert.Equal(["stop HS3001: Feed and return are one point when S5 closed: a short circuit",
-            "error HS3013: E1 lets current through one way only and is connected the other way round"], study.Findings.Select(f => f.ToString()));
+        Assert.Equal(["stop HS3001: feed and return are one point when S5 closed: a short circuit",
+            "error HS3006: E1 lets current through one way only and is connected the other way round"], study.Findings.Select(f => f.ToString().Split('\n')[0]));
     }
 }

@@ -14,8 +14,8 @@ internal sealed class LoadFindings(SwitchingStudy study)
         string name = study.NameOf(load);
         string[] items = [load.Part.Id];
         if (verdict.Side == SwitchedSide.Dead && !load.Element.IsInternal)
-            yield return verdict.DeadBecause == "polarity" ? SwitchingFindings.TurnedRound.Of(items, name)
-                : SwitchingFindings.DeadLoad.Of(items, name, verdict.DeadBecause ?? "");
+            yield return verdict.DeadBecause == "polarity" ? SwitchingFindings.TurnedRound.Of(items, name) with { Hint = "turn its leads, and check first that it has survived" }
+                : SwitchingFindings.DeadLoad.Of(items, name, verdict.DeadBecause ?? "") with { Hint = "look for a wire, a feed or a return that is missing" };
         if (verdict is { Side: SwitchedSide.InSeries, IsMomentary: false } && !load.Element.IsInternal)
             yield return (HasLostReturn(load) ? SwitchingFindings.LostReturn : SwitchingFindings.OnlyInSeries)
                 .Of([.. items, .. verdict.InSeriesWith.Select(w => w.Split('.')[0]).Except(items)], name, string.Join(" and ", verdict.InSeriesWith));

@@ -42,7 +42,10 @@ internal static class RelayFindings
                 int[] state = regime.Settling.StateOf(states, feed.Fed & !regime.Feeding.Short);
                 double volts = Math.Abs(OperatingPoint.Of(study.Graph, c => c.HoldsIn(state)).VoltsAcross(load));
                 if (volts >= PullIn.Least * rated) continue;
-                yield return SwitchingFindings.WeakCoil.Of([load.Part.Id], study.NameOf(load), Numbers.Plain(volts, 1), Numbers.Plain(rated, 1), study.Words(states));
+                yield return SwitchingFindings.WeakCoil.Of([load.Part.Id], study.NameOf(load), Numbers.Plain(volts, 1), Numbers.Plain(rated, 1), study.Words(states)) with
+                {
+                    Hint = "measure the volts at the coil under load; look for a resistance or another load in its feed",
+                };
                 break;
             }
         }

@@ -37,7 +37,10 @@ internal sealed record SneakPath(
             string names = string.Join(", ", all.Take(Named).Select(p => p.Name)) + (all.Length > Named ? $" and {Numbers.Whole(all.Length - Named)} more" : "");
             var kind = worst.IsFaint ? SwitchingFindings.FaintSneak : SwitchingFindings.Sneak;
             yield return kind.Of(all.Select(p => p.Load.Part.Id).Concat(worst.Parts).Distinct(), names,
-                Numbers.Plain(worst.Volts, 1), string.Join(" and ", worst.Through), study.Words(worst.When));
+                Numbers.Plain(worst.Volts, 1), string.Join(" and ", worst.Through), study.Words(worst.When)) with
+            {
+                Hint = worst.IsFaint ? null : "part the ways with a diode, a relay or a feed of its own",
+            };
         }
     }
 }

@@ -94,7 +94,10 @@ internal sealed class SwitchingStudy
     {
         var loads = ImmutableArray.CreateBuilder<LoadStudy>();
         List<Diagnostic> found = [];
-        if (!Whole.Short.IsNever) found.Add(SwitchingFindings.ShortCircuit.Of(ShortedParts(), Words(Whole.Short)));
+        if (!Whole.Short.IsNever) found.Add(SwitchingFindings.ShortCircuit.Of(ShortedParts(), Words(Whole.Short)) with
+            {
+                Hint = "a load must lie between a feed and the return, or nothing",
+            });
         found.AddRange(RelayFindings.Of(this));
         LoadJudge judge = new(this);
         LoadFindings findings = new(this);
