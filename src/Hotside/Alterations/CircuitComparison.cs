@@ -46,7 +46,9 @@ internal sealed class CircuitComparison
         foreach (var (old, now) in CommonWires())
         {
             if (old.From.Part is { } from && now.From.Part == from) yield return (from, old.From.Terminal, now.From.Terminal);
-            if (old.To.Part is { } to && now.To.Part == to) yield return (to, old.To.Terminal, now.To.Terminal);
+            if (old.To.Part is not { } to) continue;
+            if (now.To.Part == to) yield return (to, old.To.Terminal, now.To.Terminal);
+            else if (Halves(old, now).FirstOrDefault(c => c.To.Part == to) is { } half) yield return (to, old.To.Terminal, half.To.Terminal);
         }
         foreach (var part in before.Parts)
         {
@@ -97,7 +99,7 @@ internal sealed class CircuitComparison
         List<Act> moved = [], renewed = [];
         foreach (var (old, now) in CommonWires())
         {
-            if (HalfOf(old, now, fresh) is { } half)
+            if (HalfOf(old, now) is { } half && fresh.Contains(half))
             {
                 fresh.Remove(half);
                 moved.Add(new Cut([old.Id, half.Id], now.To, half.From));
@@ -114,11 +116,13 @@ internal sealed class CircuitComparison
 
     // Cut, and not moved with another run: the first end stays, the new one runs on to the old second end, the copper is
     // the same and no half of it has been measured, and both new ends are on one inserted part.
-    private Conductor? HalfOf(Conductor old, Conductor now, List<Conductor> fresh)
+    private Conductor? HalfOf(Conductor old, Conductor now) =>
+        Carried(old.From) == now.From && Carried(old.To) is { } to && to != now.To ? Halves(old, now).FirstOrDefault(c => c.To == to) : null;
+
+    private IEnumerable<Conductor> Halves(Conductor old, Conductor now)
     {
         var half = WireMaterial.Half(old.Wire);
-        var to = Carried(old.To);
-        if (now.Wire != half || Carried(old.From) != now.From || to is null || to == now.To || now.To.Part is not { } inserted) return null;
-        return fresh.FirstOrDefault(c => c.To == to && c.From.Part == inserted && c.From != now.To && c.Wire == half);
+        return now.Wire != half || now.To.Part is not { } inserted ? []
+            : after.Conductors.Where(c => before.FindConductor(c.Id) is null && c.From.Part == inserted && c.From != now.To && c.Wire == half);
     }
 }

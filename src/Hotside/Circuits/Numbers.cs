@@ -12,6 +12,13 @@ internal static class Numbers
         return (rounded == 0 ? 0 : rounded).ToString("0." + new string('#', decimals), CultureInfo.InvariantCulture);
     }
 
+    /// <summary>A number with a fixed count of decimals, a plain hyphen as minus.</summary>
+    public static string Fixed(double value, int decimals)
+    {
+        double rounded = Math.Round(value, decimals, MidpointRounding.AwayFromZero);
+        return (rounded == 0 ? 0 : rounded).ToString("F" + Whole(decimals), CultureInfo.InvariantCulture);
+    }
+
     /// <summary>A whole number.</summary>
     public static string Whole(int value) => value.ToString(CultureInfo.InvariantCulture);
 

@@ -38,6 +38,9 @@ public readonly record struct WireColour
         return good;
     }
 
+    /// <summary>The first word for a code: <c>black</c> for <c>BK</c>; the code itself when it is none.</summary>
+    internal static string WordFor(string code) => Known.Where(k => k.Code == code).Select(k => k.Words[0]).FirstOrDefault(code);
+
     /// <summary>The code with the tracer behind a stroke: <c>RD/WH</c>.</summary>
     public override string ToString() => Tracer is null ? Base ?? "" : Base + "/" + Tracer;
 

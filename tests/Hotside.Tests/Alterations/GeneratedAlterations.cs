@@ -41,9 +41,11 @@ internal sealed class GeneratedAlterations
         for (int i = 1; i <= 1 + dice.Next(2); i++) Put(builder, $"S{i}", TestKinds.PushButton);
         if (dice.Next(2) == 0) Put(builder, "K1", TestKinds.HornRelay, "V 6");
         if (dice.Next(2) == 0) Put(builder, "P1", TestKinds.Ammeter, "A 30");
+        bool hasMeter = kinds.ContainsKey("P1");
         builder.Wire("w1", "G1.neg", "X1", Any(2)).Wire("w2", "G1.pos", "chassis", Any(2));
+        if (hasMeter) builder.Wire("w3", "X1", "P1.1", Any(8)).Wire("w4", "P1.2", "E1.1", Any(8));
         int wires = 5 + dice.Next(10);
-        for (int i = 3; i < wires; i++)
+        for (int i = hasMeter ? 5 : 3; i < wires; i++)
         {
             var (from, to) = TwoEnds();
             builder.Wire($"w{i}", from, to, Any(12));
@@ -92,7 +94,7 @@ internal sealed class GeneratedAlterations
         List<EditGroup> replaced = [], fitted = [], moved = [], renewed = [], run = [];
         ends.RemoveAll(e => gone.Contains(e.Split('.')[0]));
         foreach (var part in Before.Parts.Where(p => p.Id != "G1" && !gone.Contains(p.Id)))
-            if (dice.Next(3) == 0 && Replaced(part, fates) is { } line) replaced.Add(line);
+            if ((dice.Next(3) == 0 || part.Id == "P1") && Replaced(part, fates) is { } line) replaced.Add(line);
         for (int i = 10; i < 10 + dice.Next(4); i++)
         {
             var kind = dice.Next(2) == 0 ? TestKinds.Fuse : TestKinds.Relay;
@@ -100,7 +102,10 @@ internal sealed class GeneratedAlterations
             fitted.Add(Fit(id, kind, "10 A", joints: dice.Next(3) == 0 ? (kind == TestKinds.Fuse ? "1" : "30") + " on X1" : ""));
             Enter(id, kind);
         }
-        foreach (var wire in Before.Conductors.Skip(2)) MoveOrRenew(wire, fates[wire.Id], moved, renewed);
+        var inserted = new Queue<string>(fitted.Select(g => (FitEdit)g.Edits[0]).Where(f => f.Spec.Kind == TestKinds.Fuse && f.Spec.Joints.IsEmpty).Select(f => f.Ids[0]));
+        foreach (var wire in Before.Conductors.Skip(2))
+            if (fates[wire.Id] == 4 && inserted.TryDequeue(out string? fuse)) moved.Add(Cut(wire.Id, fuse + ".1", fuse + ".2", wire.Id + "b"));
+            else MoveOrRenew(wire, fates[wire.Id], moved, renewed);
         for (int i = 50; i < 50 + dice.Next(4); i++)
         {
             var (from, to) = TwoEnds();
@@ -121,7 +126,7 @@ internal sealed class GeneratedAlterations
         }
         if (part.Id == "P1" && staying >= 2)
         {
-            bool isAlone = Before.Conductors.All(c => fates.GetValueOrDefault(c.Id, 9) is 0 or > 2);
+            bool isAlone = Before.Conductors.Where(c => c.Ends.Any(e => e.Part == "P1")).All(c => fates.GetValueOrDefault(c.Id, 9) is 0 or > 2 and not 4);
             return !isAlone ? null : dice.Next(2) == 0 ? Reverse("P1") : ReplaceReversed("P1", TestKinds.Ammeter, "60 A");
         }
         return part.Id[0] switch
