@@ -19,8 +19,8 @@ public sealed record Alteration
 
     /// <summary>The alteration between two circuits that were written apart. Parts and conductors are matched by id.</summary>
     /// <remarks>
-    /// A wire with one end on another part is moved; one whose rest runs on from an inserted part, with no length stated, is cut. A part with two
-    /// terminals whose wires traded places is reversed. Changes stand in a fixed order, adjusted to the order of work, without reasons.
+    /// A wire with one end on another part is moved; one whose rest runs on from an inserted part, with no length stated, is cut. A part
+    /// with two terminals whose wires traded places is reversed. Changes stand in a fixed order, adjusted to the order of work, without reasons.
     /// </remarks>
     /// <param name="before">The circuit as it was.</param>
     /// <param name="after">The circuit as it will be; it becomes <see cref="After"/>, its ids changed by <paramref name="same"/>.</param>
@@ -61,7 +61,8 @@ public sealed record Alteration
     /// <param name="conductorId">The id of a conductor of either circuit.</param>
     /// <exception cref="ArgumentException">Neither circuit has such a conductor.</exception>
     public ConductorState StateOfConductor(string conductorId) =>
-        Before.FindConductor(conductorId) is not null || After.FindConductor(conductorId) is not null ? states.Value.OfConductor(conductorId)
+        Before.FindConductor(conductorId) is not null || After.FindConductor(conductorId) is not null
+            ? states.Value.OfConductor(conductorId)
         : throw new ArgumentException(
             Unknown("conductor", conductorId, Before.Conductors.Concat(After.Conductors).Select(c => c.Id)), nameof(conductorId));
 

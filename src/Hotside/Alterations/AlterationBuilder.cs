@@ -6,12 +6,12 @@ using UnitsNet;
 namespace Hotside.Alterations;
 
 /// <summary>
-/// Builds an alteration in code. Each call makes one number and checks at once, so that the line that throws is the line that is wrong; only what a
-/// later line may cure, such as a wire still on a part that is taken out, waits for <see cref="Build"/>.
+/// Builds an alteration in code. Each call makes one number and checks at once, so that the line that throws is the line that is wrong;
+/// only what a later line may cure, such as a wire still on a part that is taken out, waits for <see cref="Build"/>.
 /// </summary>
 /// <remarks>
-/// Ends are written <c>K1.85</c>, <c>X1</c>, <c>chassis</c>; new ends are named as they are after the alteration. Numbers follow the order of work,
-/// which is the order of the calls where that is sound. Not safe for use by several threads; what it builds is.
+/// Ends are written <c>K1.85</c>, <c>X1</c>, <c>chassis</c>; new ends are named as they are after the alteration. Numbers follow the order
+/// of work, which is the order of the calls where that is sound. Not safe for use by several threads; what it builds is.
 /// </remarks>
 public sealed class AlterationBuilder
 {
@@ -38,7 +38,8 @@ public sealed class AlterationBuilder
     /// <param name="ground">Which pole is grounded.</param>
     /// <param name="isolatedReturn">The node that is the return of an isolated system, such as <c>X2</c>; else left out.</param>
     /// <returns>This builder.</returns>
-    /// <exception cref="ArgumentException">The voltage is not above 0, or <paramref name="isolatedReturn"/> does not go with <paramref name="ground"/>.</exception>
+    /// <exception cref="ArgumentException">The voltage is not above 0, or <paramref name="isolatedReturn"/> does not go with
+    /// <paramref name="ground"/>.</exception>
     public AlterationBuilder System(ElectricPotential voltage, Ground ground, string? isolatedReturn = null)
     {
         var said = new CircuitBuilder(voltage, ground, isolatedReturn).System;
@@ -58,7 +59,8 @@ public sealed class AlterationBuilder
         ArgumentNullException.ThrowIfNull(kind);
         CheckNewId(id, nameof(id));
         return Add(new FitEdit([id], PartSpec.Of(id, kind, details ?? new())), because,
-            (EndNames.UnknownPart, nameof(details)), (EndNames.UnknownTerminal, nameof(details)), (EndNames.TerminalNotSaid, nameof(details)));
+            (EndNames.UnknownPart, nameof(details)), (EndNames.UnknownTerminal, nameof(details)),
+            (EndNames.TerminalNotSaid, nameof(details)));
     }
 
     /// <summary>Takes out a part or a conductor.</summary>
@@ -82,7 +84,8 @@ public sealed class AlterationBuilder
     /// <param name="map">Old terminal to new terminal, for conductors on a terminal that the new part does not have.</param>
     /// <param name="because">Why, in a few words.</param>
     /// <returns>This builder.</returns>
-    /// <exception cref="ArgumentException">There is no such part, it is changed already, or the details or the map name what does not exist.</exception>
+    /// <exception cref="ArgumentException">There is no such part, it is changed already, or the details or the map name what does not
+    /// exist.</exception>
     public AlterationBuilder Replace(
         string id, PartKind kind, PartDetails? details = null, IReadOnlyDictionary<string, string>? map = null, string? because = null) =>
         Replace(id, kind, details, map, because, reversed: false);
@@ -105,7 +108,8 @@ public sealed class AlterationBuilder
     /// <param name="on">What the case stands on, or <c>insulated</c>.</param>
     /// <param name="because">Why, in a few words.</param>
     /// <returns>This builder.</returns>
-    /// <exception cref="ArgumentException">There is no such part, it has no case, it is changed already, or <paramref name="on"/> does not exist.</exception>
+    /// <exception cref="ArgumentException">There is no such part, it has no case, it is changed already, or <paramref name="on"/> does not
+    /// exist.</exception>
     public AlterationBuilder Remount(string id, string on, string? because = null)
     {
         var mount = on == "insulated" ? CaseMount.Insulated : new(Landing(on, nameof(on)));
@@ -134,10 +138,12 @@ public sealed class AlterationBuilder
     /// <param name="wire">What changes of the wire itself; <see langword="null"/>: nothing.</param>
     /// <param name="because">Why, in a few words.</param>
     /// <returns>This builder.</returns>
-    /// <exception cref="ArgumentException">There is no such conductor, it has no such end, it is changed already, or <paramref name="to"/> does not exist.</exception>
+    /// <exception cref="ArgumentException">There is no such conductor, it has no such end, it is changed already, or <paramref name="to"/>
+    /// does not exist.</exception>
     public AlterationBuilder Move(string id, string from, string to, Wire? wire = null, string? because = null) =>
         Add(new MoveEdit(id, [(End.Parse(from), Landing(to, nameof(to)))], wire), because,
-            (WiresAfter.EndNotThere, nameof(from)), (WiresAfter.NothingMoved, nameof(to)), (WiresAfter.SameEnds, nameof(to)), (WiresAfter.HangsFree, nameof(to)));
+            (WiresAfter.EndNotThere, nameof(from)), (WiresAfter.NothingMoved, nameof(to)), (WiresAfter.SameEnds, nameof(to)),
+            (WiresAfter.HangsFree, nameof(to)));
 
     /// <summary>Uses a conductor elsewhere: both its ends move, under one number.</summary>
     /// <param name="id">The conductor's id.</param>
@@ -146,9 +152,12 @@ public sealed class AlterationBuilder
     /// <param name="wire">What changes of the wire itself; <see langword="null"/>: nothing.</param>
     /// <param name="because">Why, in a few words.</param>
     /// <returns>This builder.</returns>
-    /// <exception cref="ArgumentException">There is no such conductor, it has no such end, it is changed already, or an end does not exist.</exception>
-    public AlterationBuilder Move(string id, (string From, string To) first, (string From, string To) second, Wire? wire = null, string? because = null) =>
-        Add(new MoveEdit(id, [(End.Parse(first.From), Landing(first.To, nameof(first))), (End.Parse(second.From), Landing(second.To, nameof(second)))], wire),
+    /// <exception cref="ArgumentException">There is no such conductor, it has no such end, it is changed already, or an end does not
+    /// exist.</exception>
+    public AlterationBuilder Move(
+        string id, (string From, string To) first, (string From, string To) second, Wire? wire = null, string? because = null) =>
+        Add(
+            new MoveEdit(id, [(End.Parse(first.From), Landing(first.To, nameof(first))), (End.Parse(second.From), Landing(second.To, nameof(second)))], wire),
             because, (WiresAfter.EndNotThere, nameof(first)), (WiresAfter.SameEndTwice, nameof(second)));
 
     /// <summary>Renews a conductor between the same ends.</summary>
@@ -170,7 +179,8 @@ public sealed class AlterationBuilder
     /// <param name="newId">The id of the rest.</param>
     /// <param name="because">Why, in a few words.</param>
     /// <returns>This builder.</returns>
-    /// <exception cref="ArgumentException">There is no such conductor, it is changed already, an end does not exist, or the new id is taken.</exception>
+    /// <exception cref="ArgumentException">There is no such conductor, it is changed already, an end does not exist, or the new id is
+    /// taken.</exception>
     public AlterationBuilder Cut(string id, string first, string second, string newId, string? because = null)
     {
         CheckNewId(newId, nameof(newId));
@@ -216,7 +226,8 @@ public sealed class AlterationBuilder
         ArgumentNullException.ThrowIfNull(kind);
         var pairs = (map ?? ImmutableDictionary<string, string>.Empty).OrderBy(p => p.Key, StringComparer.Ordinal).Select(p => (p.Key, p.Value));
         return Add(new ReplaceEdit([id], PartSpec.Of(id, kind, details ?? new()), reversed, [.. pairs]), because,
-            (EndNames.UnknownTerminal, map is null ? nameof(details) : nameof(map)), (EndNames.UnknownPart, nameof(details)), (EndNames.TerminalNotSaid, nameof(details)));
+            (EndNames.UnknownTerminal, map is null ? nameof(details) : nameof(map)), (EndNames.UnknownPart, nameof(details)),
+            (EndNames.TerminalNotSaid, nameof(details)));
     }
 
     private AlterationBuilder Add(Edit edit, string? because, params (DiagnosticKind Kind, string Argument)[] arguments)
@@ -244,7 +255,8 @@ public sealed class AlterationBuilder
 
     private End Landing(string text, string argument)
     {
-        var fault = EndNames.Resolve(End.Parse(text), id => latest.Parts.FirstOrDefault(p => p.Id == id), latest.Parts.Select(p => p.Id), out var end);
+        var fault = EndNames.Resolve(End.Parse(text), id => latest.Parts.FirstOrDefault(p => p.Id == id), latest.Parts.Select(p => p.Id),
+            out var end);
         return fault is null ? end : throw Refused(fault, argument);
     }
 

@@ -48,7 +48,8 @@ internal sealed class CircuitComparison
             if (old.From.Part is { } from && now.From.Part == from) yield return (from, old.From.Terminal, now.From.Terminal);
             if (old.To.Part is not { } to) continue;
             if (now.To.Part == to) yield return (to, old.To.Terminal, now.To.Terminal);
-            else if (Halves(old, now).FirstOrDefault(c => c.To.Part == to) is { } half) yield return (to, old.To.Terminal, half.To.Terminal);
+            else if (Halves(old, now).FirstOrDefault(c => c.To.Part == to) is { } half)
+                yield return (to, old.To.Terminal, half.To.Terminal);
         }
         foreach (var part in before.Parts)
         {
@@ -67,7 +68,8 @@ internal sealed class CircuitComparison
     {
         foreach (var old in before.Conductors)
             if (after.FindConductor(old.Id) is { } now)
-                yield return (old, Likeness(old, now.To, now.From) > Likeness(old, now.From, now.To) ? now with { From = now.To, To = now.From } : now);
+                yield return (old, Likeness(old, now.To, now.From) > Likeness(old, now.From, now.To)
+                    ? now with { From = now.To, To = now.From } : now);
     }
 
     private static int Likeness(Conductor old, End from, End to) => Likeness(old.From, from) + Likeness(old.To, to);
@@ -117,12 +119,14 @@ internal sealed class CircuitComparison
     // Cut, and not moved with another run: the first end stays, the new one runs on to the old second end, the copper is
     // the same and no half of it has been measured, and both new ends are on one inserted part.
     private Conductor? HalfOf(Conductor old, Conductor now) =>
-        Carried(old.From) == now.From && Carried(old.To) is { } to && to != now.To ? Halves(old, now).FirstOrDefault(c => c.To == to) : null;
+        Carried(old.From) == now.From && Carried(old.To) is { } to && to != now.To
+            ? Halves(old, now).FirstOrDefault(c => c.To == to) : null;
 
     private IEnumerable<Conductor> Halves(Conductor old, Conductor now)
     {
         var half = WireMaterial.Half(old.Wire);
         return now.Wire != half || now.To.Part is not { } inserted ? []
-            : after.Conductors.Where(c => before.FindConductor(c.Id) is null && c.From.Part == inserted && c.From != now.To && c.Wire == half);
+            : after.Conductors.Where(c => before.FindConductor(c.Id) is null && c.From.Part == inserted && c.From != now.To
+                && c.Wire == half);
     }
 }

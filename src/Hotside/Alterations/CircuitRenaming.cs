@@ -13,7 +13,8 @@ internal sealed class CircuitRenaming
     /// <param name="before">The before circuit.</param>
     /// <param name="after">The after circuit.</param>
     /// <param name="same">Pairs of ids that mean the same thing, before and after.</param>
-    /// <exception cref="ArgumentException">A pair names what does not exist or is of two sorts, or an id would then be there twice.</exception>
+    /// <exception cref="ArgumentException">A pair names what does not exist or is of two sorts, or an id would then be there
+    /// twice.</exception>
     public static Circuit Of(Circuit before, Circuit after, IEnumerable<(string Before, string After)> same)
     {
         var names = new Dictionary<string, string>(StringComparer.Ordinal);
@@ -30,9 +31,11 @@ internal sealed class CircuitRenaming
                 throw new ArgumentException($"\"{id}\" is something else after; pair it too, or give it another id.", nameof(same));
         var renamed = names.Count == 0 ? after : new CircuitRenaming(names).Renamed(after);
         foreach (var part in renamed.Parts)
-            if (before.FindConductor(part.Id) is not null) throw new ArgumentException($"\"{part.Id}\" is a wire before and a part after.", nameof(after));
+            if (before.FindConductor(part.Id) is not null)
+                throw new ArgumentException($"\"{part.Id}\" is a wire before and a part after.", nameof(after));
         foreach (var wire in renamed.Conductors)
-            if (before.FindPart(wire.Id) is not null) throw new ArgumentException($"\"{wire.Id}\" is a part before and a wire after.", nameof(after));
+            if (before.FindPart(wire.Id) is not null)
+                throw new ArgumentException($"\"{wire.Id}\" is a part before and a wire after.", nameof(after));
         return renamed;
     }
 

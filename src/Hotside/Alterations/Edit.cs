@@ -13,10 +13,12 @@ internal sealed record TakeOutEdit(ImmutableArray<string> Ids) : Edit;
 internal sealed record FitEdit(ImmutableArray<string> Ids, PartSpec Spec) : Edit;
 
 /// <summary>
-/// Puts new parts in the place of old ones. Name, joints, case, assembly and place are inherited where the specification does not state them, ratings never.
+/// Puts new parts in the place of old ones. Name, joints, case, assembly and place are inherited where the specification does not state
+/// them, ratings never.
 /// Conductors stay by terminal name or alias, else by <paramref name="Map"/> (old terminal, new terminal).
 /// </summary>
-internal sealed record ReplaceEdit(ImmutableArray<string> Ids, PartSpec Spec, bool Reversed, ImmutableArray<(string Old, string New)> Map) : Edit;
+internal sealed record ReplaceEdit(ImmutableArray<string> Ids, PartSpec Spec, bool Reversed, ImmutableArray<(string Old, string New)> Map)
+    : Edit;
 
 /// <summary>Turns a part with two terminals round: what is at its terminals trades ends.</summary>
 internal sealed record ReverseEdit(string Id) : Edit;
@@ -33,7 +35,8 @@ internal sealed record MoveEdit(string Id, ImmutableArray<(End From, End To)> En
 /// <summary>Renews conductors between the same ends; what <paramref name="Wire"/> leaves out stays.</summary>
 internal sealed record RenewEdit(ImmutableArray<string> Ids, Wire Wire) : Edit;
 
-/// <summary>Cuts a conductor to insert something: its first-written end stays and it now ends on <paramref name="First"/>; the rest runs from <paramref name="Second"/>.</summary>
+/// <summary>Cuts a conductor to insert something: its first-written end stays and it now ends on <paramref name="First"/>; the rest runs
+/// from <paramref name="Second"/>.</summary>
 internal sealed record CutEdit(string Id, End First, End Second, string NewId) : Edit;
 
 /// <summary>Work that changes no circuit.</summary>

@@ -12,8 +12,8 @@ internal static class EditList
 
     /// <summary>The alteration that a list makes, with its numbers in the order of work.</summary>
     /// <remarks>
-    /// Part lines come first, then what is mapped or turned round carries conductors and joints over, then conductors are run, moved, renewed
-    /// and cut; so new ends are named as they are after, wherever a line stands.
+    /// Part lines come first, then what is mapped or turned round carries conductors and joints over, then conductors are run, moved,
+    /// renewed and cut; so new ends are named as they are after, wherever a line stands.
     /// </remarks>
     /// <param name="before">The before circuit.</param>
     /// <param name="title">What the alteration is called.</param>
@@ -48,14 +48,18 @@ internal static class EditList
         var known = before.Parts.Concat(parts.All).DistinctBy(p => p.Id).ToList();
         foreach (var (edit, spot) in edits)
             if (edit is DoEdit work && known.FirstOrDefault(p => p.Id != work.Id && Names(work.Sentence, p)) is { } other)
-                problems.Add(spot, NamesOther.Of([work.Id, other.Id], work.Id, other.Name is null ? other.Id : $"{other.Id} ({other.Name})"));
+                problems.Add(spot, NamesOther.Of([work.Id, other.Id], work.Id, Called(other)));
     }
 
-    private static bool Names(string sentence, Part part) => HasWord(sentence, part.Id) || (part.Name is { } name && HasWord(sentence, name));
+    private static string Called(Part part) => part.Name is null ? part.Id : $"{part.Id} ({part.Name})";
+
+    private static bool Names(string sentence, Part part) =>
+        HasWord(sentence, part.Id) || (part.Name is { } name && HasWord(sentence, name));
 
     private static bool HasWord(string sentence, string word)
     {
-        for (int at = sentence.IndexOf(word, StringComparison.Ordinal); at >= 0; at = sentence.IndexOf(word, at + 1, StringComparison.Ordinal))
+        int Next(int from) => sentence.IndexOf(word, from, StringComparison.Ordinal);
+        for (int at = Next(0); at >= 0; at = Next(at + 1))
         {
             int end = at + word.Length;
             if ((at == 0 || !IsOfWord(sentence[at - 1])) && (end == sentence.Length || !IsOfWord(sentence[end]))) return true;

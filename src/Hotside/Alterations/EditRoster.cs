@@ -6,13 +6,16 @@ namespace Hotside.Alterations;
 /// <summary>Which line of a list is about which part or conductor; each is changed by one line at most.</summary>
 internal sealed class EditRoster
 {
-    public static readonly DiagnosticKind UnknownItem = new("HS4001", Severity.Error, "Unknown part or wire", "There is no {0} before the alteration");
+    public static readonly DiagnosticKind UnknownItem = new("HS4001", Severity.Error, "Unknown part or wire",
+        "There is no {0} before the alteration");
 
-    public static readonly DiagnosticKind WrongSort = new("HS4002", Severity.Error, "Part for wire or wire for part", "{0} is a {1}; only a {2} can be {3}");
+    public static readonly DiagnosticKind WrongSort = new("HS4002", Severity.Error, "Part for wire or wire for part",
+        "{0} is a {1}; only a {2} can be {3}");
 
     public static readonly DiagnosticKind ChangedTwice = new("HS4003", Severity.Error, "Changed twice", "{0} is changed twice");
 
-    public static readonly DiagnosticKind IdTaken = new("HS4004", Severity.Error, "Id exists already", "{0} exists already; what is new needs an id of its own");
+    public static readonly DiagnosticKind IdTaken = new("HS4004", Severity.Error, "Id exists already",
+        "{0} exists already; what is new needs an id of its own");
 
     private readonly Circuit before;
     private readonly EditProblems problems;

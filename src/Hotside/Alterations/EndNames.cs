@@ -6,9 +6,11 @@ namespace Hotside.Alterations;
 /// <summary>Looks up the ends that a change line names.</summary>
 internal static class EndNames
 {
-    public static readonly DiagnosticKind UnknownPart = new("HS4010", Severity.Error, "Unknown part at an end", "There is no part {0} to end on");
+    public static readonly DiagnosticKind UnknownPart = new("HS4010", Severity.Error, "Unknown part at an end",
+        "There is no part {0} to end on");
 
-    public static readonly DiagnosticKind UnknownTerminal = new("HS4011", Severity.Error, "Unknown terminal", "{0} has no terminal \"{1}\"");
+    public static readonly DiagnosticKind UnknownTerminal = new("HS4011", Severity.Error, "Unknown terminal",
+        "{0} has no terminal \"{1}\"");
 
     public static readonly DiagnosticKind TerminalNotSaid = new("HS4012", Severity.Error, "Terminal not said", "{0} has several terminals");
 
@@ -28,9 +30,13 @@ internal static class EndNames
             end = End.At(id, terminal);
             return null;
         }
-        var fault = written.Terminal.Length == 0 ? TerminalNotSaid.Of([id], id) : UnknownTerminal.Of([id], id, written.Terminal);
-        return fault with { Hint = TerminalsOf(part.Kind, written.Terminal) };
+        return written.Terminal.Length == 0 ? TerminalNotSaid.Of([id], id) with { Hint = TerminalsOf(part.Kind) }
+            : NoTerminal(id, id, part.Kind, written.Terminal);
     }
+
+    /// <summary>What is wrong with a terminal that a kind does not have.</summary>
+    public static Diagnostic NoTerminal(string id, string called, PartKind kind, string terminal) =>
+        UnknownTerminal.Of([id], called, terminal) with { Hint = TerminalsOf(kind, terminal) };
 
     /// <summary>The terminal's own name; an empty name means the only one.</summary>
     public static string? TerminalOf(PartKind kind, string name) => name.Length == 0 ? kind.OnlyTerminal : kind.TerminalNamed(name);
@@ -38,7 +44,8 @@ internal static class EndNames
     /// <summary>What terminals a kind has, and which was most likely meant.</summary>
     public static string TerminalsOf(PartKind kind, string meant = "")
     {
-        string[] names = [.. kind.Terminals.Select(t => t.Name), .. kind.HasCaseTerminal && !kind.Terminals.Any(t => t.IsCase) ? ["case"] : Array.Empty<string>()];
+        bool hasOwnCase = kind.HasCaseTerminal && !kind.Terminals.Any(t => t.IsCase);
+        string[] names = [.. kind.Terminals.Select(t => t.Name), .. hasOwnCase ? ["case"] : Array.Empty<string>()];
         string list = $"{kind.Id}: {string.Join(", ", names)}";
         return NearestName.Of(meant, names) is { } near && near != meant ? $"{list}; did you mean {near}?" : list;
     }

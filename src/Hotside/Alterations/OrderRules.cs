@@ -48,7 +48,8 @@ internal sealed class OrderRules
     public static IEnumerable<Need> Of(Circuit before, Circuit after, ImmutableArray<ImmutableArray<Act>> groups)
     {
         var rules = new OrderRules(before, after, groups);
-        IEnumerable<Need>[] strictFirst = [rules.Sources(), rules.Landings(), rules.Joints(), rules.Leavings(), rules.OffOldTerminals(), rules.Grounds()];
+        IEnumerable<Need>[] strictFirst =
+            [rules.Sources(), rules.Landings(), rules.Joints(), rules.Leavings(), rules.OffOldTerminals(), rules.Grounds()];
         return strictFirst.SelectMany(needs => needs.OrderBy(n => n.First < n.Then ? 0 : 1));
     }
 
@@ -146,7 +147,8 @@ internal sealed class OrderRules
     private IEnumerable<Need> Grounds()
     {
         var nodes = Nodes.Of(after, throughLinks: false);
-        var ends = NewEnds().Where(e => e.End.Part is { } on && arrivals.ContainsKey(on) && after.FindPart(on)!.Kind.Polarity == "destroyed").ToArray();
+        var ends = NewEnds().Where(e => e.End.Part is { } on && arrivals.ContainsKey(on)
+            && after.FindPart(on)!.Kind.Polarity == "destroyed").ToArray();
         bool IsGround((string Wire, End End, End Other, int Group) end) => nodes.AreOne(end.Other, after.System.ReturnNode);
         return from ground in ends.Where(IsGround)
                from feed in ends.Where(e => !IsGround(e))

@@ -25,7 +25,8 @@ internal sealed record PartPairing(Part Before, Part After, bool IsReplaced, boo
                    where straight[s.Old] is null
                    group s.New by s.Old into terminal
                    select (terminal.Key, terminal.GroupBy(t => t, StringComparer.Ordinal).MaxBy(g => g.Count())!.Key);
-        return new(before, after, IsAnother(before, after), isReversed, new(before.Kind, after.Kind, isReversed ? [] : [.. said], isReversed));
+        return new(before, after, IsAnother(before, after), isReversed,
+            new(before.Kind, after.Kind, isReversed ? [] : [.. said], isReversed));
     }
 
     private static bool IsAnother(Part before, Part after) =>

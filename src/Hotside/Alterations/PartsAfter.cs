@@ -12,11 +12,14 @@ internal sealed class PartsAfter
 
     public static readonly DiagnosticKind NoCase = new("HS4021", Severity.Error, "No case", "{0} cannot be remounted: {1} has no case");
 
-    public static readonly DiagnosticKind JointLost = new("HS4022", Severity.Error, "Bolted to what is taken out", "{0} is bolted to {1}, which is taken out");
+    public static readonly DiagnosticKind JointLost = new("HS4022", Severity.Error, "Bolted to what is taken out",
+        "{0} is bolted to {1}, which is taken out");
 
-    public static readonly DiagnosticKind CaseLost = new("HS4023", Severity.Error, "Stands on what is taken out", "{0} stands on {1}, which is taken out");
+    public static readonly DiagnosticKind CaseLost = new("HS4023", Severity.Error, "Stands on what is taken out",
+        "{0} stands on {1}, which is taken out");
 
-    public static readonly DiagnosticKind AssemblyLost = new("HS4024", Severity.Error, "Belongs to what is taken out", "{0} is in {1}, which is taken out");
+    public static readonly DiagnosticKind AssemblyLost = new("HS4024", Severity.Error, "Belongs to what is taken out",
+        "{0} is in {1}, which is taken out");
 
     private readonly EditRoster roster;
     private readonly EditProblems problems;
@@ -36,7 +39,8 @@ internal sealed class PartsAfter
     public ImmutableArray<Part> All => [.. order.Select(id => parts[id])];
 
     /// <summary>Applies the part lines of a list.</summary>
-    public static PartsAfter Of(Circuit before, IReadOnlyList<(Edit Edit, Spot Spot)> edits, EditRoster roster, EditProblems problems, TerminalsLost lost)
+    public static PartsAfter Of(
+        Circuit before, IReadOnlyList<(Edit Edit, Spot Spot)> edits, EditRoster roster, EditProblems problems, TerminalsLost lost)
     {
         var after = new PartsAfter(roster, problems, lost);
         foreach (var part in before.Parts)
@@ -120,9 +124,8 @@ internal sealed class PartsAfter
         foreach (var (first, second) in replace.Map)
         {
             string? from = EndNames.TerminalOf(old.Kind, first), to = EndNames.TerminalOf(replace.Spec.Kind, second);
-            if (from is null) problems.Add(spot, EndNames.UnknownTerminal.Of([old.Id], "the old " + old.Id, first) with { Hint = EndNames.TerminalsOf(old.Kind, first) });
-            if (to is null)
-                problems.Add(spot, EndNames.UnknownTerminal.Of([old.Id], "the new " + old.Id, second) with { Hint = EndNames.TerminalsOf(replace.Spec.Kind, second) });
+            if (from is null) problems.Add(spot, EndNames.NoTerminal(old.Id, "the old " + old.Id, old.Kind, first));
+            if (to is null) problems.Add(spot, EndNames.NoTerminal(old.Id, "the new " + old.Id, replace.Spec.Kind, second));
             if (from is not null && to is not null) pairs.Add((from, to));
         }
         return pairs.ToImmutable();
@@ -161,7 +164,8 @@ internal sealed class PartsAfter
             {
                 Joints = [.. kept, .. given],
                 Case = isCaseSaid ? SaidCase(part.Spec.Case, spot) : KeptCase(old.Id, part.Spec.Case),
-                FreeTerminals = change is ReverseEdit ? [.. old.Spec.FreeTerminals.Select(t => maps[old.Id][t] ?? t)] : part.Spec.FreeTerminals,
+                FreeTerminals = change is ReverseEdit ? [.. old.Spec.FreeTerminals.Select(t => maps[old.Id][t] ?? t)]
+                    : part.Spec.FreeTerminals,
             },
         };
     }
@@ -202,7 +206,7 @@ internal sealed class PartsAfter
         foreach (var joint in joints)
         {
             string? own = EndNames.TerminalOf(kind, joint.Terminal);
-            if (own is null) problems.Add(spot, EndNames.UnknownTerminal.Of([id], id, joint.Terminal) with { Hint = EndNames.TerminalsOf(kind, joint.Terminal) });
+            if (own is null) problems.Add(spot, EndNames.NoTerminal(id, id, kind, joint.Terminal));
             var on = LandsOnTakenOut(joint.On, $"{id}.{joint.Terminal}", JointLost, spot) ? null : Resolve(joint.On, spot);
             if (own is not null && on is { } end) all.Add(new(own, end));
         }

@@ -9,8 +9,11 @@ internal static class SettingsAfter
     /// <summary>The setting without what it says of parts, positions and conditions that are gone.</summary>
     public static Setting Of(Setting setting, ImmutableArray<Part> parts) => setting with
     {
-        Positions = [.. setting.Positions.Where(p => parts.Any(part =>
-            (p.Part is null || part.Id == p.Part) && part.Kind.Actuators.Any(a => a.Name == p.Actuator && a.Positions.Contains(p.Position) && (p.Part is not null || a.IsShared))))],
+        Positions = [.. setting.Positions.Where(p => parts.Any(part => Has(part, p)))],
         Values = [.. setting.Values.Where(v => parts.Any(part => part.Id == v.Part))],
     };
+
+    private static bool Has(Part part, SetPosition position) =>
+        (position.Part is null || position.Part == part.Id)
+        && part.Kind.Actuators.Any(a => a.Name == position.Actuator && a.Positions.Contains(position.Position) && (a.IsShared || position.Part is not null));
 }

@@ -29,13 +29,16 @@ internal sealed class TerminalMap
     {
         get
         {
-            string? found = said.Where(pair => pair.Old == old).Select(pair => pair.New).FirstOrDefault() ?? Counterpart(before, after, old);
+            string? found = said.Where(pair => pair.Old == old).Select(pair => pair.New).FirstOrDefault() 
+                ?? Counterpart(before, after, old);
             if (!reversed || found is null || after.Terminals.Length != 2) return found;
-            return found == after.Terminals[0].Name ? after.Terminals[1].Name : found == after.Terminals[1].Name ? after.Terminals[0].Name : found;
+            string first = after.Terminals[0].Name, second = after.Terminals[1].Name;
+            return found == first ? second : found == second ? first : found;
         }
     }
 
-    /// <summary>The terminal of a kind that has the name or an alias of another kind's terminal; <see langword="null"/> when none has.</summary>
+    /// <summary>The terminal of a kind that has the name or an alias of another kind's terminal; <see langword="null"/> when none
+    /// has.</summary>
     public static string? Counterpart(PartKind before, PartKind after, string old)
     {
         if (after.TerminalNamed(old) is { } same) return same;

@@ -3,13 +3,15 @@ using Hotside.Diagnostics;
 
 namespace Hotside.Alterations;
 
-/// <summary>Terminals of the before circuit on which something still stands that cannot stay: one report a terminal, or one a part taken out.</summary>
+/// <summary>Terminals of the before circuit on which something still stands that cannot stay: one report a terminal, or one a part taken
+/// out.</summary>
 internal sealed class TerminalsLost
 {
     public static readonly DiagnosticKind Unmapped = new("HS4030", Severity.Error, "Terminal without a counterpart",
         "The new {0} has no terminal for {1}, where {2} was");
 
-    public static readonly DiagnosticKind StillWired = new("HS4031", Severity.Error, "Taken out with wires on it", "{0} is taken out, but {1} still {2} on it");
+    public static readonly DiagnosticKind StillWired = new("HS4031", Severity.Error, "Taken out with wires on it",
+        "{0} is taken out, but {1} still {2} on it");
 
     private readonly List<(End End, string What)> all = [];
 
@@ -25,7 +27,10 @@ internal sealed class TerminalsLost
             string[] things = [.. group.Select(g => g.What).Distinct(StringComparer.Ordinal)];
             string list = List(things);
             if (roster.IsTakenOut(id))
-                Add(StillWired.Of([id, .. things], id, list, things.Length == 1 ? "ends" : "end") with { Hint = $"take {list} out as well, or move what ends there" });
+                Add(StillWired.Of([id, .. things], id, list, things.Length == 1 ? "ends" : "end") with
+                {
+                    Hint = $"take {list} out as well, or move what ends there",
+                });
             else if (parts.Find(id) is { } part)
                 Add(Unmapped.Of([id, .. things], id, group.Key.Terminal, list) with
                 {

@@ -5,7 +5,8 @@ namespace Hotside.Alterations;
 /// <summary>What a conductor is made of once it is moved, renewed or cut.</summary>
 internal static class WireMaterial
 {
-    /// <summary>The old conductor with what is said of the new one; what is not said stays, but for what was measured on the old copper.</summary>
+    /// <summary>The old conductor with what is said of the new one; what is not said stays, but for what was measured on the old
+    /// copper.</summary>
     public static Wire Renewed(Wire old, Wire said)
     {
         bool isNewCopper = said.Size is not null || said.Colour is not null || said.IsBraid;
@@ -31,7 +32,8 @@ internal static class WireMaterial
     /// <summary>Whether it is another wire to the eye: another size or colour.</summary>
     public static bool LooksDifferent(Wire a, Wire b) => a.Size != b.Size || a.Colour != b.Colour || a.IsBraid != b.IsBraid;
 
-    /// <summary>Whether it is another wire although its ends are the same: what was brittle is sound, or what is stated of both differs.</summary>
+    /// <summary>Whether it is another wire although its ends are the same: what was brittle is sound, or what is stated of both
+    /// differs.</summary>
     public static bool IsAnother(Wire old, Wire now) =>
         LooksDifferent(old, now) || Differ(old.LengthInMetres, now.LengthInMetres) || Differ(old.ResistanceInOhms, now.ResistanceInOhms)
         || (old.Insulation is not null && now.Insulation is not null && old.Insulation != now.Insulation)

@@ -7,19 +7,24 @@ namespace Hotside.Alterations;
 /// <summary>The conductors of the after circuit, and which ends were moved.</summary>
 internal sealed class WiresAfter
 {
-    public static readonly DiagnosticKind EndNotThere = new("HS4040", Severity.Error, "End is not there", "{0} has no end on {1}; it runs from {2} to {3}");
+    public static readonly DiagnosticKind EndNotThere = new("HS4040", Severity.Error, "End is not there",
+        "{0} has no end on {1}; it runs from {2} to {3}");
 
-    public static readonly DiagnosticKind SameEndTwice = new("HS4041", Severity.Error, "Same end twice", "Both pairs move the end of {0} that is on {1}");
+    public static readonly DiagnosticKind SameEndTwice = new("HS4041", Severity.Error, "Same end twice",
+        "Both pairs move the end of {0} that is on {1}");
 
     public static readonly DiagnosticKind NothingMoved = new("HS4042", Severity.Error, "Nothing moved", "{0} is on {1} already");
 
     public static readonly DiagnosticKind SameEnds = new("HS4043", Severity.Error, "Both ends the same", "Both ends of {0} are on {1}");
 
-    public static readonly DiagnosticKind NothingNew = new("HS4044", Severity.Error, "Renewed with nothing new", "{0} is renewed, but nothing about it is new");
+    public static readonly DiagnosticKind NothingNew = new("HS4044", Severity.Error, "Renewed with nothing new",
+        "{0} is renewed, but nothing about it is new");
 
-    public static readonly DiagnosticKind HangsFree = new("HS4045", Severity.Error, "Wire end hangs free", "{0} hangs free at one end, and is no spare");
+    public static readonly DiagnosticKind HangsFree = new("HS4045", Severity.Error, "Wire end hangs free",
+        "{0} hangs free at one end, and is no spare");
 
-    public static readonly DiagnosticKind LandsOnTakenOut = new("HS4046", Severity.Error, "Lands on what is taken out", "{0} lands on {1}, which is taken out");
+    public static readonly DiagnosticKind LandsOnTakenOut = new("HS4046", Severity.Error, "Lands on what is taken out",
+        "{0} lands on {1}, which is taken out");
 
     public static readonly DiagnosticKind OnReversed = new("HS4101", Severity.Note, "New end on a reversed part",
         "{0} ends on {1}, and {2} is reversed: the end is named as it is after");
@@ -50,7 +55,8 @@ internal sealed class WiresAfter
 
     /// <summary>Applies the wire lines of a list.</summary>
     public static WiresAfter Of(
-        Circuit before, IReadOnlyList<(Edit Edit, Spot Spot)> edits, EditRoster roster, PartsAfter parts, EditProblems problems, TerminalsLost lost)
+        Circuit before, IReadOnlyList<(Edit Edit, Spot Spot)> edits, EditRoster roster, PartsAfter parts, EditProblems problems,
+        TerminalsLost lost)
     {
         var after = new WiresAfter(before, roster, parts, problems, lost);
         var halves = new Dictionary<string, Conductor>(StringComparer.Ordinal);

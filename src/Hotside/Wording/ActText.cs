@@ -18,7 +18,8 @@ internal sealed class ActText(Alteration alteration, Words words)
         Replace replace => $"replace {Listing.And(act.Items)}: {Listing.Commas([PartNaming.Noun(First(act).Kind, words), .. PartNaming.Ratings(First(act))])}"
             + Swapped(replace.Reversed, act) + Carried(replace),
         Reverse => $"swap the leads of {Nouns(act.Items, after)}" + PoleOf(act),
-        Remount => First(act).CaseOn is { } on ? $"put the case of {act.Items[0]} on {after.TextOf(on)}" : $"insulate the case of {act.Items[0]}",
+        Remount => First(act).CaseOn is { } on ? $"put the case of {act.Items[0]} on {after.TextOf(on)}"
+            : $"insulate the case of {act.Items[0]}",
         Run => Listing.Commas($"run {Wire(act).Id} {RunWay(Wire(act))}", Material(Wire(act).Wire)),
         Move move => MoveOf(move),
         Renew => $"renew {Listing.And(act.Items)} as {NewMaterial(Wire(act).Wire)}",
@@ -33,7 +34,8 @@ internal sealed class ActText(Alteration alteration, Words words)
     {
         TakeOut => $"take out {Listing.And(act.Items)}",
         Fit => Listing.Commas($"fit {Nouns(act.Items, after)}", PartNaming.Ratings(First(act)).FirstOrDefault()),
-        Replace replace => Listing.Commas($"replace {Listing.And(act.Items)}: {PartNaming.Noun(First(act).Kind, words)}", PartNaming.Ratings(First(act)).FirstOrDefault())
+        Replace replace => Listing.Commas($"replace {Listing.And(act.Items)}: {PartNaming.Noun(First(act).Kind, words)}",
+            PartNaming.Ratings(First(act)).FirstOrDefault())
             + (replace.Reversed ? ", leads swapped" : ""),
         Reverse => $"swap the leads of {act.Items[0]}",
         Run => $"run {Wire(act).Id} {RunWay(Wire(act))}",
@@ -54,19 +56,21 @@ internal sealed class ActText(Alteration alteration, Words words)
     }
 
     private string? PartsName(Act act) =>
-        First(act).Name is { } name && !string.Equals(name, PartNaming.Noun(First(act).Kind, words), StringComparison.OrdinalIgnoreCase) ? name : null;
+        First(act).Name is { } name && !string.Equals(name, PartNaming.Noun(First(act).Kind, words), StringComparison.OrdinalIgnoreCase)
+            ? name : null;
 
     private IEnumerable<string> JointsOf(Part part) => part.Joints.Select(j => $"{j.Terminal} on {after.TextOf(j.On)}");
 
     private string TakeOutOf(Act act)
     {
-        string[] parts = [.. act.Items.Where(i => before.FindPart(i) is not null).Select(i => $"{PartNaming.Noun(before.FindPart(i)!.Kind, words)} {i}")];
+        string[] parts = [.. act.Items.Select(before.FindPart).OfType<Part>().Select(p => $"{PartNaming.Noun(p.Kind, words)} {p.Id}")];
         string[] wires = [.. act.Items.Where(i => before.FindConductor(i) is not null)];
         if (wires.Length == 1 && parts.Length == 0)
         {
             var wire = before.FindConductor(wires[0])!;
             string name = WireNaming.Of(wire, before, words);
-            return "take out " + Listing.Commas(name == $"wire {wire.Id}" ? $"{name} {WireNaming.Way(wire, before)}" : name, wire.Wire.Label);
+            return "take out " + Listing.Commas(name == $"wire {wire.Id}" ? $"{name} {WireNaming.Way(wire, before)}" : name,
+                wire.Wire.Label);
         }
         string[] all = wires.Length == 0 ? parts : [.. parts, $"{(wires.Length == 1 ? "wire" : "wires")} {Listing.And(wires)}"];
         return "take out " + (wires.Length > 1 && parts.Length > 0 ? string.Join(", ", parts) + " and " + all[^1] : Listing.And(all));
@@ -104,10 +108,13 @@ internal sealed class ActText(Alteration alteration, Words words)
 
     private static string Labelled(string id, Circuit circuit) => Listing.Commas(id, circuit.FindConductor(id)!.Wire.Label);
 
-    private string RunWay(Conductor wire) => wire.To.IsFree ? $"from {after.TextOf(wire.From)}, other end free" : WireNaming.Way(wire, after);
+    private string RunWay(Conductor wire) =>
+        wire.To.IsFree ? $"from {after.TextOf(wire.From)}, other end free" : WireNaming.Way(wire, after);
 
     private static string Material(Wire wire) => Listing.Commas(
-        wire.Label, wire.LengthInMetres is { } metres ? AmountText.Metres(metres) : null, wire.Role == WireRole.Spare ? "spare" : null, wire.Name);
+        wire.Label, wire.LengthInMetres is { } metres ? AmountText.Metres(metres) : null, wire.Role == WireRole.Spare ? "spare" : null,
+        wire.Name);
 
-    private static string NewMaterial(Wire wire) => wire.Label.Length > 0 ? Listing.Commas(wire.Label, wire.Insulation) : Listing.Commas("new", Material(wire), wire.Insulation);
+    private static string NewMaterial(Wire wire) =>
+        wire.Label.Length > 0 ? Listing.Commas(wire.Label, wire.Insulation) : Listing.Commas("new", Material(wire), wire.Insulation);
 }

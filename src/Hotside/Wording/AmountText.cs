@@ -8,7 +8,8 @@ internal static class AmountText
     /// <summary>A stated quantity: <c>45/35 W</c>, <c>0–90 Ω</c>, <c>2 × 21 W</c>, <c>0.4 mΩ</c>.</summary>
     public static string Of(Quantity quantity)
     {
-        bool isSmall = quantity.Unit == Unit.Ohm && quantity.Values.Append(quantity.UpTo ?? 0).All(v => v < 0.1) && quantity.Values.Any(v => v > 0);
+        bool isSmall = quantity.Unit == Unit.Ohm && quantity.Values.Append(quantity.UpTo ?? 0).All(v => v < 0.1)
+            && quantity.Values.Any(v => v > 0);
         double scale = isSmall ? 1000 : 1;
         string Number(double value) => quantity.Unit == Unit.Awg ? QuantityText.Gauge((int)value) : Minus(Numbers.Plain(value * scale));
         string count = quantity.Count > 1 ? Numbers.Whole(quantity.Count) + " × " : "";

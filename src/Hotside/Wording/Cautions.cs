@@ -35,7 +35,8 @@ internal sealed class Cautions
         IEnumerable<Caution?>[] all =
         [
             cautions.General(), cautions.OldInsulation(), [cautions.FirstOff()], cautions.Straps(),
-            [cautions.Fuses(), cautions.SensitiveParts(), cautions.KeptStarter(), cautions.PositiveCable(), cautions.Polarity(), cautions.LastOn()],
+            [cautions.Fuses(), cautions.SensitiveParts(), cautions.KeptStarter(), cautions.PositiveCable(), cautions.Polarity(),
+                cautions.LastOn()],
             cautions.Machines(), [cautions.HighVoltage(), cautions.Label()],
         ];
         return [.. all.SelectMany(c => c).OfType<Caution>()];
@@ -105,12 +106,14 @@ internal sealed class Cautions
     // T671: 30 s at most, then two minutes; a starter on twice its volts gets far less (common practice).
     private Caution? KeptStarter()
     {
-        string[] kept = [.. After.Parts.Where(p => p.Kind.Voltage == "brief" && alteration.StateOf(p.Id) is not (PartState.Fitted or PartState.Replaced) && IsOver(p)).Select(p => p.Id)];
+        string[] kept = [.. After.Parts.Where(p => p.Kind.Voltage == "brief"
+            && alteration.StateOf(p.Id) is not (PartState.Fitted or PartState.Replaced) && IsOver(p)).Select(p => p.Id)];
         return kept.Length == 0 ? null : Say($"{Listing.And(kept)} stay{(kept.Length == 1 ? "s" : "")} and now get{(kept.Length == 1 ? "s" : "")} more than the rated voltage: "
             + "a few seconds at a time, then let it cool.", kept);
     }
 
-    private bool IsOver(Part part) => part.Kind.Elements.Any(e => part.Rated(e.Name, Unit.Volt) is { } rated && rated < After.System.Volts.Max());
+    private bool IsOver(Part part) =>
+        part.Kind.Elements.Any(e => part.Rated(e.Name, Unit.Volt) is { } rated && rated < After.System.Volts.Max());
 
     // TM 10-3930-671-24 (alternators); TM 5-3810-300-24&P-3 (generators are polarised by their own circuit).
     private IEnumerable<Caution> Machines()
@@ -130,10 +133,12 @@ internal sealed class Cautions
     // Common practice, no source: otherwise cables and bearings carry the return current.
     private IEnumerable<Caution> Straps()
     {
-        var heavy = After.Parts.Where(p => (p.Kind.Voltage == "brief" || p.Kind.Elements.Any(e => e is { IsSource: true, When: not null })) && p.CaseOn?.Part is not null);
+        var heavy = After.Parts.Where(p => (p.Kind.Voltage == "brief" || p.Kind.Elements.Any(e => e is { IsSource: true, When: not null }))
+            && p.CaseOn?.Part is not null);
         foreach (var group in heavy.GroupBy(p => p.CaseOn!.Value.Part!, StringComparer.Ordinal))
         {
-            string[] strap = [.. After.Conductors.Where(c => c.Ends.Any(e => e.Part == group.Key) && c.Ends.Any(e => e == After.System.ReturnNode)).Select(c => c.Id)];
+            string[] strap = [.. After.Conductors.Where(c => c.Ends.Any(e => e.Part == group.Key)
+                && c.Ends.Any(e => e == After.System.ReturnNode)).Select(c => c.Id)];
             string machines = Listing.And([.. group.Select(p => p.Id)]);
             yield return strap.Length == 0
                 ? Say($"{group.Key} has no strap to the chassis: fit one before {machines} is used, or throttle cable and bearings carry the current back.", group.Key)
@@ -143,8 +148,10 @@ internal sealed class Cautions
 
     private IEnumerable<Caution> OldInsulation()
     {
-        string[] old = [.. alteration.Before.Conductors.Where(c => c.Wire.Condition is WireCondition.Brittle or WireCondition.Burnt && !alteration.NumbersOf(c.Id).IsEmpty).Select(c => c.Id)];
-        if (old.Length > 0) yield return Say($"Old lagging may hold asbestos and old paint lead: no dust when handling {Listing.And(old)}.", old);
+        string[] old = [.. alteration.Before.Conductors.Where(c => c.Wire.Condition is WireCondition.Brittle or WireCondition.Burnt
+            && !alteration.NumbersOf(c.Id).IsEmpty).Select(c => c.Id)];
+        if (old.Length > 0)
+            yield return Say($"Old lagging may hold asbestos and old paint lead: no dust when handling {Listing.And(old)}.", old);
     }
 
     // High tension is 15 to 30 kV, from memory; capacitors keep their charge.
@@ -154,15 +161,18 @@ internal sealed class Cautions
         return all.Length == 0 ? null : Say($"High voltage at {Listing.And(all)}: hands off while the engine turns; capacitors stay charged after it stops.", all);
     }
 
-    private static bool IsAlternator(Part part) => part.Kind.Polarity == "destroyed" && part.Kind.Elements.Any(e => e is { IsSource: true, When: not null });
+    private static bool IsAlternator(Part part) =>
+        part.Kind.Polarity == "destroyed" && part.Kind.Elements.Any(e => e is { IsSource: true, When: not null });
 
     private bool IsTouched(string id) => !alteration.NumbersOf(id).IsEmpty;
 
     private static string Sign(bool isPositive) => isPositive ? "positive" : "negative";
 
-    private static string Post(SourcePoles source, Circuit circuit) => $"{Sign(!source.PlusIsFeed)} post of {source.Part.Id}{(circuit.System.Return is null ? "" : ", the return")}";
+    private static string Post(SourcePoles source, Circuit circuit) =>
+        $"{Sign(!source.PlusIsFeed)} post of {source.Part.Id}{(circuit.System.Return is null ? "" : ", the return")}";
 
-    private static string Cable(SourcePoles source, Circuit circuit) => CableIds(source.Return, circuit) is { Length: > 0 } ids ? $" ({ids})" : "";
+    private static string Cable(SourcePoles source, Circuit circuit) =>
+        CableIds(source.Return, circuit) is { Length: > 0 } ids ? $" ({ids})" : "";
 
     private static string CableIds(End post, Circuit circuit) => Listing.And([.. circuit.ConductorsAt(post).Select(c => c.Id)]);
 }

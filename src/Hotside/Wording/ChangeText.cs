@@ -16,7 +16,8 @@ internal sealed record ChangeText(int Number, string Full, string Short, string?
     public static ChangeText Of(Change change, Alteration alteration, Words words)
     {
         var text = new ActText(alteration, words);
-        return new(change.Number, string.Join("; ", change.Acts.Select(text.Full)), string.Join("; ", change.Acts.Select(text.Short)), change.Reason);
+        return new(change.Number, string.Join("; ", change.Acts.Select(text.Full)), string.Join("; ", change.Acts.Select(text.Short)),
+            change.Reason);
     }
 
     /// <summary>The longest form that is not longer than a number of characters; the short one where none is.</summary>

@@ -24,7 +24,8 @@ internal static class Description
         string head = $"{SheetText.Heading(moment)}: {SheetText.Supply(circuit.System, words)}.";
         var told = own.Length <= Few
             ? own.Select(l => $"The {LoadSentence.Of(l, loads, circuit, words)}.")
-            : own.GroupBy(l => l.Side).OrderBy(g => g.Key).Select(g => $"{Listing.Capital(VerdictText.Phrase(g.Key, words))}: {Listing.And([.. g.Select(l => l.Name)])}.");
+            : own.GroupBy(l => l.Side).OrderBy(g => g.Key).Select(g =>
+                $"{Listing.Capital(VerdictText.Phrase(g.Key, words))}: {Listing.And([.. g.Select(l => l.Name)])}.");
         return string.Join(' ', told.Prepend(head));
     }
 
@@ -33,6 +34,7 @@ internal static class Description
     {
         int count = alteration.Changes.Length;
         string changes = count switch { 0 => "No changes.", 1 => "One change.", _ => $"{Numbers.Whole(count)} changes, in order of work." };
-        return string.Join(' ', Of(alteration.Before, Moment.Before, before, words), Of(alteration.After, Moment.After, after, words), changes);
+        return string.Join(' ', Of(alteration.Before, Moment.Before, before, words), Of(alteration.After, Moment.After, after, words),
+            changes);
     }
 }

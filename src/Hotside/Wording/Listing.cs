@@ -18,8 +18,8 @@ internal static class Listing
     /// <summary>The plural of an English noun, or of the last word of several.</summary>
     public static string Plural(string noun) =>
         noun.Length > 1 && noun[^1] == 'y' && !"aeiou".Contains(noun[^2], StringComparison.Ordinal) ? noun[..^1] + "ies"
-        : noun.EndsWith("ch", StringComparison.Ordinal) || noun.EndsWith("sh", StringComparison.Ordinal) || noun[^1] is 's' or 'x' ? noun + "es"
-        : noun + "s";
+        : noun[^1] is 's' or 'x' || noun.EndsWith("ch", StringComparison.Ordinal) || noun.EndsWith("sh", StringComparison.Ordinal)
+        ? noun + "es" : noun + "s";
 
     private static string Joined(IReadOnlyList<string> items, string word) =>
         items.Count < 2 ? string.Concat(items) : $"{string.Join(", ", items.Take(items.Count - 1))} {word} {items[^1]}";

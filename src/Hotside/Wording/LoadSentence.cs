@@ -16,20 +16,24 @@ internal static class LoadSentence
     /// <param name="words">Whose words.</param>
     public static string Of(LoadStudy load, ImmutableArray<LoadStudy> all, Circuit circuit, Words words)
     {
-        string name = load.Name == load.Part.Id ? PartNaming.WithId(load.Part, words) : $"{load.Element.Name} of {PartNaming.WithId(load.Part, words)}";
+        string name = load.Name == load.Part.Id ? PartNaming.WithId(load.Part, words)
+            : $"{load.Element.Name} of {PartNaming.WithId(load.Part, words)}";
         return $"{name} is {Verdict(load, all, circuit, words, [])}";
     }
 
     private static string Verdict(LoadStudy load, ImmutableArray<LoadStudy> all, Circuit circuit, Words words, ImmutableArray<string> told)
     {
         string phrase = VerdictText.Phrase(load.Side, words);
-        if (load.Side == SwitchedSide.Dead) return load.DeadBecause is { } why ? $"{phrase} because of {why}" : $"{phrase}: no position feeds it";
-        if (load.Side == SwitchedSide.InSeries) return load.InSeriesWith.IsEmpty ? phrase : $"{phrase} with {Names(load.InSeriesWith, circuit, words)}";
+        if (load.Side == SwitchedSide.Dead)
+            return load.DeadBecause is { } why ? $"{phrase} because of {why}" : $"{phrase}: no position feeds it";
+        if (load.Side == SwitchedSide.InSeries)
+            return load.InSeriesWith.IsEmpty ? phrase : $"{phrase} with {Names(load.InSeriesWith, circuit, words)}";
         string? relay = load.Chain.IsEmpty ? null : load.Chain[0];
         ImmutableArray<string> by = relay is null ? load.SwitchedBy : [relay, .. load.SwitchedBy];
         string verdict = by.IsEmpty ? phrase : $"{phrase} by {Names(by, circuit, words)}";
         // A relay tells of its coil once, even where relays hold each other.
-        var coil = relay is null || told.Contains(relay) ? null : all.FirstOrDefault(l => l.Part.Id == relay && l.Element.Type == ElementType.Coil);
+        var coil = relay is null || told.Contains(relay) ? null
+            : all.FirstOrDefault(l => l.Part.Id == relay && l.Element.Type == ElementType.Coil);
         string whose = coil is null ? "" : $", {(by.Length > 1 ? $"where the coil of {relay}" : "whose coil")} is {Verdict(coil, all, circuit, words, told.Add(relay!))}";
         return verdict + whose;
     }

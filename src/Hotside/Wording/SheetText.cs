@@ -13,7 +13,8 @@ internal static class SheetText
     public static string Supply(ElectricalSystem system, Words words) =>
         $"{Listing.And([.. system.Volts.Select(v => Numbers.Plain(v) + " V")])}, {system.Ground.ToString().ToLowerInvariant()} {words.Say("ground")}";
 
-    /// <summary>What the feed stands at against the return when nothing draws current: <c>−6 V</c>; <see langword="null"/> where the circuit has no source.</summary>
+    /// <summary>What the feed stands at against the return when nothing draws current: <c>−6 V</c>; <see langword="null"/> where the
+    /// circuit has no source.</summary>
     public static string? FeedPotential(Circuit circuit)
     {
         var source = circuit.Sources.FirstOrDefault(s => s.Element.When is null) ?? circuit.Sources.FirstOrDefault();
@@ -24,7 +25,8 @@ internal static class SheetText
     public static string ListHead(Alteration alteration)
     {
         if (alteration.Changes.IsEmpty) return "No changes.";
-        bool hasBattery = alteration.Before.Parts.Concat(alteration.After.Parts).Any(p => p.Kind.Elements.Any(e => e is { IsSource: true, When: null }));
+        bool hasBattery = alteration.Before.Parts.Concat(alteration.After.Parts).Any(p =>
+            p.Kind.Elements.Any(e => e is { IsSource: true, When: null }));
         string battery = hasBattery ? $" Battery off before 1, back on after {Numbers.Whole(alteration.Changes[^1].Number)}." : "";
         return $"Changes, in order of work.{battery} The workshop manual and local rules take precedence.";
     }

@@ -38,8 +38,11 @@ internal sealed record VerdictText(string Badge, string By)
         string line = main.Length == 0 ? "" : what + main;
         return Listing.Commas(
         [
-            line, load.Holds is { } hold ? $"held by {hold.Relay}" : null, load.Until is { } until ? $"until {until.Part} {until.Position}" : null,
-            load.ShortedBy.IsEmpty ? null : $"shorted by {Few(load.ShortedBy)}", load.ReversedBy.IsEmpty ? null : $"turned round by {Few(load.ReversedBy)}",
+            line,
+            load.Holds is { } hold ? $"held by {hold.Relay}" : null,
+            load.Until is { } until ? $"until {until.Part} {until.Position}" : null,
+            load.ShortedBy.IsEmpty ? null : $"shorted by {Few(load.ShortedBy)}",
+            load.ReversedBy.IsEmpty ? null : $"turned round by {Few(load.ReversedBy)}",
             load.IsInRace ? "relays race" : null, load.IsApproximate ? "not fully worked out" : null,
         ]);
     }
@@ -52,7 +55,8 @@ internal sealed record VerdictText(string Badge, string By)
         string by = "by " + Few(all);
         if (!load.Chain.IsEmpty || LoadCurrent.Of(load.Part, load.Element) is not { } amperes) return by;
         string current = AmountText.Amperes(amperes);
-        return load.Element.Type == ElementType.Coil ? $"{by}, {current}" : $"{by}, which {(all.Length == 1 ? "carries" : "carry")} {current}";
+        return load.Element.Type == ElementType.Coil ? $"{by}, {current}"
+            : $"{by}, which {(all.Length == 1 ? "carries" : "carry")} {current}";
     }
 
     private static bool IsOneOfSeveral(LoadStudy load) =>

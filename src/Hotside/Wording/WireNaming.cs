@@ -12,7 +12,8 @@ internal static class WireNaming
     public static string Of(Conductor conductor, Circuit circuit, Words words) => $"{RoleOf(conductor, circuit, words)} {conductor.Id}";
 
     /// <summary>From where to where: <c>from H1.2 to chassis</c>.</summary>
-    public static string Way(Conductor conductor, Circuit circuit) => $"from {circuit.TextOf(conductor.From)} to {circuit.TextOf(conductor.To)}";
+    public static string Way(Conductor conductor, Circuit circuit) =>
+        $"from {circuit.TextOf(conductor.From)} to {circuit.TextOf(conductor.To)}";
 
     /// <summary>The colour in words: <c>red with white tracer</c>.</summary>
     public static string Colour(WireColour colour, Words words) =>

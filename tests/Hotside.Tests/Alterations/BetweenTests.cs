@@ -10,13 +10,16 @@ public class BetweenTests
     [Fact]
     public void Comparing_before_and_after_gives_the_list_that_made_after()
     {
+        var seen = new SortedSet<string>(StringComparer.Ordinal);
         for (int seed = 0; seed < 500; seed++)
         {
             var (before, groups) = GeneratedAlterations.Of(seed);
             var made = Made(before, groups);
             var compared = Alteration.Between(before, made.After, "Test");
             Assert.True(ChangeDump.Of(made) == ChangeDump.Of(compared), $"seed {seed}\n{ChangeDump.Of(made)}\n--\n{ChangeDump.Of(compared)}");
+            seen.UnionWith(made.Changes.Select(c => c.Acts[0].GetType().Name));
         }
+        Assert.Equal("Cut Fit Move Renew Replace Reverse Run TakeOut", string.Join(' ', seen));
     }
 
     [Fact]
