@@ -1,25 +1,46 @@
+using System.Collections.Immutable;
 using Hotside.Diagnostics;
+using Hotside.Studies.Switching;
 
 namespace Hotside.Studies;
 
-/// <summary>Loads that an alteration lets be fed past a switch which every way to them passed before: a second feed that ties circuits together.</summary>
+/// <summary>
+/// Finds loads that an alteration feeds past a disconnect that all their combinations passed before. Where such a combination still passes a switch of the load's
+/// own, the new feed comes back through others' switches: a back-feed. Where it does not, the load was given a feed of its own.
+/// </summary>
 internal static class BackFeeds
 {
-    public static IEnumerable<Diagnostic> Between(CircuitStudy before, CircuitStudy after)
+    public static ImmutableArray<Diagnostic> Between(CircuitStudy before, CircuitStudy after)
     {
-        foreach (var was in before.Loads.Where(l => l.Control.Any.Length > 0))
+        var found = ImmutableArray.CreateBuilder<Diagnostic>();
+        foreach (var load in after.Loads.Where(l => !l.Element.IsInternal))
         {
-            if (after.Loads.FirstOrDefault(l => l.Part.Id == was.Part.Id && l.Element.Name == was.Element.Name) is not { } now) continue;
-            var always = Disconnects(was).ToArray();
-            // A load that is re-fed on purpose loses its disconnect in all its combinations; a back-feed leaves some of them.
-            foreach (string passed in always.Where(d => now.Control.Any.Any(c => !Names(c, d)) && now.Control.Any.Any(c => Names(c, d)) && after.Circuit.FindPart(d) is not null))
-                if (was.Control.ToString() is var old && now.Control.Any.Any(c => !Names(c, passed) && c.All.Length > 1))
-                    yield return StudyProblems.BackFeed.Of([was.Part.Id, passed], was.Name, passed) with { Hint = $"when {now.Control.Any.First(c => !Names(c, passed))}; before only when {old}" };
+            var old = before.Loads.FirstOrDefault(l => l.Part.Id == load.Part.Id && l.Element.Name == load.Element.Name);
+            if (old is null || Judge(old.Control, load.Control) is not var (past, combination, isBack)) continue;
+            var kind = isBack ? SwitchingFindings.BackFeed : SwitchingFindings.SecondFeed;
+            found.Add(kind.Of([load.Part.Id, .. combination.All.Select(s => s.Variable.Part).OfType<string>().Distinct()],
+                load.Name, combination.ToString(), past.ToString()) with
+            {
+                Hint = isBack ? "give the new feed a way that no other switch can close on to this load's" : null,
+            });
         }
+        return found.ToImmutable();
     }
 
-    private static IEnumerable<string> Disconnects(LoadStudy load) =>
-        load.Control.Any.SelectMany(c => c.All).Select(s => s.Variable.Part).OfType<string>().Distinct().Where(id => load.Control.Any.All(c => Names(c, id)));
-
-    private static bool Names(Combination combination, string part) => combination.All.Any(s => s.Variable.Part == part);
+    private static (PositionSet Past, Combination By, bool IsBack)? Judge(Control before, Control after)
+    {
+        if (before.Any.IsEmpty || before.IsAlways) return null;
+        foreach (var gate in before.Any[0].All)
+        {
+            bool allPassed = before.Any.All(c => c.All.Any(s => s.Variable == gate.Variable));
+            bool stillPassed = after.Any.Any(c => c.All.Any(s => s.Variable == gate.Variable));
+            if (!allPassed || !stillPassed) continue;
+            foreach (var combination in after.Any.Where(c => c.All.All(s => s.Variable != gate.Variable)))
+            {
+                bool isBack = combination.All.Any(s => before.Any.Any(c => c.All.Any(t => t.Variable == s.Variable)));
+                return (gate, combination, isBack);
+            }
+        }
+        return null;
+    }
 }

@@ -7,11 +7,17 @@ namespace Hotside.Studies;
 /// <param name="Any">The combinations in a fixed order; one empty combination means always, none means never.</param>
 public sealed record Control(ImmutableArray<Combination> Any)
 {
+    /// <summary>The most combinations that are listed.</summary>
+    public const int Most = 16;
+
+    /// <summary>Whether there are more combinations than are listed.</summary>
+    public bool IsCut { get; init; }
+
     /// <summary>Whether it stands in every state.</summary>
     public bool IsAlways => Any.Any(c => c.All.IsEmpty);
 
     /// <summary>As a setting would be written: <c>S1 run and S2 on, or S3 on</c>; <c>always</c>, <c>never</c>.</summary>
-    public override string ToString() => Any.IsEmpty ? "never" : IsAlways ? "always" : string.Join(", or ", Any);
+    public override string ToString() => Any.IsEmpty ? "never" : IsAlways ? "always" : string.Join(", or ", Any) + (IsCut ? ", or …" : "");
 }
 
 /// <summary>Positions that together feed a load.</summary>

@@ -11,8 +11,7 @@ namespace Hotside.Studies;
 public sealed record LoadStudy(Part Part, Element Element, SwitchedSide Side, Control Control)
 {
     /// <summary>The part's id, with the element where the part has several loads: <c>H1</c>, <c>E3.tail</c>.</summary>
-    public string Name => Part.Kind.Elements.Count(e => e is { IsConsumer: true, IsInternal: false }) == 1 && !Element.IsInternal
-        ? Part.Id : Part.Id + "." + Element.Name;
+    public string Name => NameOf(Part, Element);
 
     /// <summary>The relay whose contact lies in its ways, nearest to the load first, then the relay that switches that one's coil, and so on; ids.</summary>
     public ImmutableArray<string> Chain { get; init; } = [];
@@ -20,7 +19,7 @@ public sealed record LoadStudy(Part Part, Element Element, SwitchedSide Side, Co
     /// <summary>The parts whose contacts the load's own current passes and which are not relays' contacts: what carries its current; ids.</summary>
     public ImmutableArray<string> SwitchedBy { get; init; } = [];
 
-    /// <summary>For a load in series, the parts through which it is fed; ids.</summary>
+    /// <summary>For a load in series, through what it is fed, in the order of the file: ids, with the element where the part has several loads (<c>M1</c>, <c>E3.stop</c>).</summary>
     public ImmutableArray<string> InSeriesWith { get; init; } = [];
 
     /// <summary>For a load in series, the side on which its string is switched; else <see langword="null"/>.</summary>
@@ -38,6 +37,18 @@ public sealed record LoadStudy(Part Part, Element Element, SwitchedSide Side, Co
     /// <summary>What turns its current round; ids.</summary>
     public ImmutableArray<string> ReversedBy { get; init; } = [];
 
+    /// <summary>When both its ends are one point, for a motor that is braked so; <see langword="null"/> when never, and for all other loads.</summary>
+    public Control? Braked { get; init; }
+
+    /// <summary>The machines that also feed it while they run, where the verdict holds without them; ids.</summary>
+    public ImmutableArray<string> AlsoFedBy { get; init; } = [];
+
+    /// <summary>When current passes it against its verdict, through other loads; <see langword="null"/> when never.</summary>
+    public Control? Sneaks { get; init; }
+
+    /// <summary>Whether it is fed only while a relay moves.</summary>
+    public bool IsMomentary => Until is not null;
+
     /// <summary>Whether relays race for it.</summary>
     public bool IsInRace { get; init; }
 
@@ -49,6 +60,10 @@ public sealed record LoadStudy(Part Part, Element Element, SwitchedSide Side, Co
 
     /// <summary>One way to the feed and one to the return, by the ids of their conductors, for a state in which it is fed; empty when never.</summary>
     public ImmutableArray<LoadPath> Paths { get; init; } = [];
+
+    /// <summary>The name of a load.</summary>
+    internal static string NameOf(Part part, Element element) =>
+        part.Kind.Elements.Count(e => e is { IsConsumer: true, IsInternal: false }) == 1 && !element.IsInternal ? part.Id : part.Id + "." + element.Name;
 }
 
 /// <summary>A way from the feed to the load and one from the load to the return.</summary>

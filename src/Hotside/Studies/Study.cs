@@ -4,34 +4,37 @@ using Hotside.Diagnostics;
 
 namespace Hotside.Studies;
 
-/// <summary>What was found of both circuits of an alteration. Immutable.</summary>
+/// <summary>What was found of an alteration: the circuit as it was and as it will be. Immutable; safe to share between threads.</summary>
 public sealed record Study
 {
-    private Study(CircuitStudy before, CircuitStudy after, ImmutableArray<Diagnostic> findings)
+    private Study(Alteration alteration, CircuitStudy before, CircuitStudy after)
     {
+        Alteration = alteration;
         Before = before;
         After = after;
-        Findings = findings;
+        Findings = ReferenceEquals(before, after) ? after.Findings : [.. after.Findings, .. BackFeeds.Between(before, after)];
     }
 
-    /// <summary>The circuit as it was.</summary>
+    /// <summary>The alteration.</summary>
+    public Alteration Alteration { get; }
+
+    /// <summary>The circuit as it was; the same object as <see cref="After"/> where nothing changes.</summary>
     public CircuitStudy Before { get; }
 
-    /// <summary>The circuit as it will be; the same object as <see cref="Before"/> where nothing is altered.</summary>
+    /// <summary>The circuit as it will be.</summary>
     public CircuitStudy After { get; }
 
-    /// <summary>The findings of the circuit that counts (the altered one), and what comes of comparing both.</summary>
+    /// <summary>The findings of the circuit that counts (the altered one), then what only a comparison of the two shows, such as a feed that bypasses a disconnect.</summary>
     public ImmutableArray<Diagnostic> Findings { get; }
 
     /// <summary>Studies an alteration.</summary>
     /// <param name="alteration">The alteration.</param>
-    /// <param name="cancel">Stops the work.</param>
+    /// <param name="cancel">Ends the work early.</param>
+    /// <exception cref="OperationCanceledException"><paramref name="cancel"/> was triggered.</exception>
     public static Study Of(Alteration alteration, CancellationToken cancel = default)
     {
         ArgumentNullException.ThrowIfNull(alteration);
         var before = CircuitStudy.Of(alteration.Before, cancel);
-        if (ReferenceEquals(alteration.Before, alteration.After)) return new(before, before, before.Findings);
-        var after = CircuitStudy.Of(alteration.After, cancel);
-        return new(before, after, [.. after.Findings, .. BackFeeds.Between(before, after)]);
+        return new(alteration, before, ReferenceEquals(alteration.Before, alteration.After) ? before : CircuitStudy.Of(alteration.After, cancel));
     }
 }

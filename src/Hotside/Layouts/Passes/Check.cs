@@ -88,7 +88,7 @@ internal sealed class Check
                 }
     }
 
-    // Strange nets neither share a step nor touch at a corner or end; one net never has four arms.
+    // Strange nets neither share a step nor touch at a corner or end; one net never has four arms, but on a rail.
     private void Nets(SeenIn view)
     {
         var net = NetsOf(view);
@@ -107,7 +107,7 @@ internal sealed class Check
         foreach (var (at, here) in arms)
         {
             foreach (var group in here.Distinct().GroupBy(a => a.Net))
-                if (group.Count() == 4) faults.Add($"{view}: four arms meet at {at.X},{at.Y}");
+                if (group.Count() == 4 && !OnRail(at, view)) faults.Add($"{view}: four arms meet at {at.X},{at.Y}");
             var nets = here.Distinct().GroupBy(a => a.Net).ToArray();
             // Two nets may cross straight, and in no other way.
             if (nets.Length > 1 && nets.Any(n => n.Count() != 2 || n.Sum(a => a.Dx) != 0 || n.Sum(a => a.Dy) != 0)) faults.Add($"{view}: strange conductors touch at {at.X},{at.Y}");
@@ -119,6 +119,10 @@ internal sealed class Check
             list.Add((number, dx, dy));
         }
     }
+
+    // On a rail, which is drawn as a bar, conductors may meet from both sides: no reader takes that for a crossing.
+    private bool OnRail((int X, int Y) at, SeenIn view) =>
+        layout.Rails.Any(r => (r.Seen & view) != 0 && r.Y == at.Y && r.X1 <= at.X && at.X <= r.X2);
 
     private static IEnumerable<((int X, int Y) From, int Dx, int Dy)> Walk((int X, int Y) a, (int X, int Y) b)
     {

@@ -165,8 +165,10 @@ internal sealed class Columns
 
     private (int Left, int Right) Reach(Seat seat) => Reach(seat, netlist, sides, textOf, textLeft.Contains(seat.Stand));
 
+    // A text's width is rounded up to modules, so that one more keeps a passing line clear of it; a body asks for two.
     private int Gap(Seat left, Seat right) =>
-        left.IsStand && right.IsStand ? options.BoxToBox : !left.IsStand && !right.IsStand ? options.Track : left.IsStand ? 2 : options.WireToBox;
+        left.IsStand && right.IsStand ? options.BoxToBox : !left.IsStand && !right.IsStand ? options.Track
+        : !left.IsStand ? options.WireToBox : textOf[left.Stand] > 0 && !textLeft.Contains(left.Stand) ? 1 : 2;
 
     private double Cost(int[] x, int[] levels)
     {

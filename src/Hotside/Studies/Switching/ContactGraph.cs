@@ -1,103 +1,90 @@
+using System.Collections.Immutable;
 using Hotside.Circuits;
+using QuikGraph;
 
 namespace Hotside.Studies.Switching;
 
-/// <summary>
-/// A circuit reduced to what switching needs: points (what is always joined is one), edges for all that may conduct, consumers and sources apart.
-/// </summary>
+/// <summary>A circuit with everything contracted that is always joined: points, and between them what opens, resists or consumes.</summary>
 internal sealed class ContactGraph
 {
-    private readonly Dictionary<End, int> points = [];
     private readonly Nodes nodes;
-    private readonly Dictionary<Variable, int> numbers = [];
+    private readonly Dictionary<End, int> numbers = [];
+    private readonly UnionFind joined;
+    private readonly Dictionary<int, Condition[]> joints = [];
+    private readonly UndirectedGraph<int, Branch> graph = new(allowParallelEdges: true);
 
-    public ContactGraph(Circuit circuit)
+    public ContactGraph(Circuit circuit, Positions positions)
     {
         Circuit = circuit;
+        Positions = positions;
         nodes = Nodes.Of(circuit, throughLinks: true);
-        // What verdicts leave out rests and is no variable.
-        Variables = [.. circuit.Variables.Where(v => !v.Actuator.IsNoControl)];
-        for (int i = 0; i < Variables.Length; i++) numbers[Variables[i]] = i;
-        Diagrams = new([.. Variables.Select(v => v.Actuator.Positions.Length)]);
-        Return = Point(circuit.System.ReturnNode);
-        foreach (var conductor in circuit.Conductors)
-            foreach (var end in conductor.Ends.Where(e => !e.IsFree)) Point(end);
-        foreach (var part in circuit.Parts)
-            foreach (var element in part.Kind.Elements) Add(part, element);
-        Feeds = [.. circuit.Sources.Select(s => new Feed(s, Point(s.Feed), Point(s.Return), Condition(s.Part, s.Element, real: true)))];
-        EdgesAt = new List<ContactEdge>[Count];
-        for (int i = 0; i < Count; i++) EdgesAt[i] = [];
-        foreach (var edge in Edges)
+        var elements = circuit.Parts.SelectMany(part => part.Kind.Elements.Select(element => (part, element))).ToArray();
+        Number(circuit.System.ReturnNode);
+        foreach (var (part, element) in elements)
         {
-            EdgesAt[edge.From].Add(edge);
-            if (edge.To != edge.From) EdgesAt[edge.To].Add(edge);
+            Number(Nodes.NodeOf(part, element.From));
+            Number(Nodes.NodeOf(part, element.To));
         }
+        joined = new(numbers.Count);
+        var conditions = elements.Select(e => positions.WhenOf(e.part, e.element)).ToArray();
+        foreach (var ((part, element), when) in elements.Zip(conditions))
+            if (element.IsLink && !element.Directs && when.IsAlways)
+                joined.Join(Number(Nodes.NodeOf(part, element.From)), Number(Nodes.NodeOf(part, element.To)));
+        Return = PointOf(circuit.System.ReturnNode);
+        Branches = [.. Lay(elements.Zip(conditions, (e, when) => (e.part, e.element, when)))];
+        graph.AddVertexRange(Enumerable.Range(0, numbers.Count).Where(p => joined.Find(p) == p));
+        graph.AddEdgeRange(Branches.Where(b => b.Source != b.Target));
+        Loads = [.. Branches.Where(b => b.Element.IsConsumer)];
     }
 
     public Circuit Circuit { get; }
 
-    public Diagrams Diagrams { get; }
+    public Positions Positions { get; }
 
-    /// <summary>What can be in several positions and controls; a variable's number is its place here.</summary>
-    public Variable[] Variables { get; }
+    /// <summary>The number of points, counting also numbers that stand for none.</summary>
+    public int Size => numbers.Count;
 
+    /// <summary>The point of the common return.</summary>
     public int Return { get; }
 
-    public List<ContactEdge> Edges { get; } = [];
+    /// <summary>Everything between points, in the order of parts and elements.</summary>
+    public ImmutableArray<Branch> Branches { get; }
 
-    public List<ContactEdge> Consumers { get; } = [];
+    /// <summary>The consumers among the branches.</summary>
+    public ImmutableArray<Branch> Loads { get; }
 
-    public Feed[] Feeds { get; }
+    /// <summary>What hangs at a point; what has both ends there is left out.</summary>
+    public IEnumerable<Branch> At(int point) => graph.AdjacentEdges(point);
 
-    /// <summary>The in-line edges at each point.</summary>
-    public List<ContactEdge>[] EdgesAt { get; }
+    /// <summary>The point of an end; −1 for an end that no element touches.</summary>
+    public int PointOf(End end) => numbers.TryGetValue(nodes.Representative(end), out int number) ? joined.Find(number) : -1;
 
-    public int Count => points.Count;
+    /// <summary>When each point is joined to one of them without resistance, whatever poles lie between.</summary>
+    public Condition[] JoinedTo(int point) => joints.TryGetValue(point, out var known) ? known : joints[point] = Ways.ThroughLinks(this, point);
 
-    public int NumberOf(Variable variable) => numbers.TryGetValue(variable, out int number) ? number : -1;
-
-    public int Point(End end)
+    private int Number(End end)
     {
         var node = nodes.Representative(end);
-        if (!points.TryGetValue(node, out int point)) points[node] = point = points.Count;
-        return point;
+        if (!numbers.TryGetValue(node, out int number)) numbers.Add(node, number = numbers.Count);
+        return number;
     }
 
-    /// <summary>When an element conducts or gives. What interrupts itself counts as closed, unless the real state is asked for.</summary>
-    public int Condition(Part part, Element element, bool real)
+    private IEnumerable<Branch> Lay(IEnumerable<(Part Part, Element Element, Condition When)> elements)
     {
-        if (element.When is not { } when || (element.IsNoControl && !real)) return Diagrams.Always;
-        int condition = Diagrams.Always;
-        foreach (var test in when.Tests)
+        int count = 0;
+        foreach (var (part, element, when) in elements)
         {
-            var variable = Circuit.VariableOf(part, test.Actuator);
-            int[] allowed = [.. test.Positions.Select(p => variable.Actuator.Positions.IndexOf(p)).Where(i => i >= 0)];
-            int number = NumberOf(variable);
-            int passes = number >= 0 ? Diagrams.In(number, allowed) : allowed.Contains(0) ? Diagrams.Always : Diagrams.Never;
-            condition = Diagrams.And(condition, passes);
-        }
-        return condition;
-    }
-
-    private void Add(Part part, Element element)
-    {
-        int from = Point(Nodes.NodeOf(part, element.From)), to = Point(Nodes.NodeOf(part, element.To));
-        if (element.IsConsumer) Consumers.Add(new(part, element, from, to, Diagrams.Always));
-        else if (element.IsInLine && element.When is not null || element.IsInLine && !element.IsLink)
-        {
-            int condition = Condition(part, element, real: false);
-            if (condition != Diagrams.Never && from != to) Edges.Add(new(part, element, from, to, condition));
+            BranchRole? role = element.IsLink ? element.Directs ? BranchRole.InLine : BranchRole.Link
+                : element.IsInLine ? BranchRole.InLine
+                : element.IsConsumer ? BranchRole.Consumer
+                : element is { IsSource: true, When: not null, TakesEitherPolarity: true } ? BranchRole.Consumer
+                : null;
+            if (role is not { } known) continue;
+            // A machine that stands is a winding between its brushes; one with diodes in it lets nothing through.
+            var conducts = element.IsSource ? !when : when;
+            bool isPassed = known == BranchRole.Link && conducts.IsAlways;
+            if (isPassed || (conducts.IsNever && !element.IsConsumer)) continue;
+            yield return new(count++, part, element, PointOf(Nodes.NodeOf(part, element.From)), PointOf(Nodes.NodeOf(part, element.To)), conducts, known);
         }
     }
-}
-
-/// <summary>A source as the growth of ways sees it.</summary>
-/// <param name="Source">The source with its poles.</param>
-/// <param name="Point">The point of its hot pole.</param>
-/// <param name="Return">The point of its other pole.</param>
-/// <param name="Runs">When it gives.</param>
-internal sealed record Feed(SourcePoles Source, int Point, int Return, int Runs)
-{
-    /// <summary>Whether it gives by itself, without a machine turning.</summary>
-    public bool IsBattery => Source.Element.When is null;
 }

@@ -1,134 +1,133 @@
+using System.Collections.Immutable;
+
 namespace Hotside.Studies.Switching;
 
-/// <summary>How a consumer may be fed, as functions of positions and relays.</summary>
-/// <param name="Forward">It is fed with its first end hot.</param>
-/// <param name="Backward">It is fed with its second end hot.</param>
-/// <param name="ToFeed">One of its ends reaches a feed.</param>
-/// <param name="ToReturn">One of its ends reaches the return or a lower feed.</param>
-internal sealed record Feeding(int Forward, int Backward, int ToFeed, int ToReturn)
-{
-    public static readonly Feeding None = new(Diagrams.Never, Diagrams.Never, Diagrams.Never, Diagrams.Never);
-}
-
-/// <summary>Finds how consumers are fed.</summary>
-internal sealed class FeedingFinder
+/// <summary>When each load is fed, as a function of free positions and of relays, for one set of supplies.</summary>
+internal sealed class Feeding
 {
     private readonly ContactGraph graph;
-    private readonly Diagrams d;
-    private readonly Ways ways;
-    private readonly Dictionary<Pole, int> live = [];
+    private readonly Neighbourhoods neighbourhoods;
+    private readonly Dictionary<int, Condition> strings = [];
+    private readonly ImmutableArray<(Supply Supply, Way Hot, Way Return, PathSearch InLine, PathSearch Strings)> supplies;
 
-    public FeedingFinder(ContactGraph graph, Ways ways)
+    public Feeding(ContactGraph graph, Supplies found, Neighbourhoods neighbourhoods)
     {
         this.graph = graph;
-        d = graph.Diagrams;
-        this.ways = ways;
-        foreach (var pole in ways.Poles.Where(p => p.IsFeed)) live[pole] = Live(pole, []);
-        Short = Shorts();
+        this.neighbourhoods = neighbourhoods;
+        supplies = [.. found.All.Select(s => (s,
+            Ways.Through(graph, s.Hot, s.Return.Concat(s.Others), s.HotIsHigher),
+            Ways.Through(graph, s.Return, s.Hot.Concat(s.Others), !s.HotIsHigher),
+            new PathSearch(graph, s, throughConsumers: false),
+            new PathSearch(graph, s, throughConsumers: true)))];
+        Short = found.PostsJoined;
+        foreach (var supply in found.All)
+        foreach (var hot in supply.Hot)
+        foreach (var cold in supply.Return)
+            Short |= hot.When & cold.When & graph.JoinedTo(hot.Point)[cold.Point];
+        Loads = [.. graph.Loads.Select(Feed)];
     }
 
-    /// <summary>When feed and return, or two feeds of different volts, are one point.</summary>
-    public int Short { get; }
+    /// <summary>When a feed and a return, or a lower feed, are one point.</summary>
+    public Condition Short { get; }
 
-    /// <summary>How a consumer is fed by some of the feeds.</summary>
-    /// <param name="consumer">The consumer.</param>
-    /// <param name="batteriesOnly">Whether machines that turn are left out.</param>
-    /// <param name="minded">Whether a one-way consumer's direction is minded.</param>
-    public Feeding Of(ContactEdge consumer, bool batteriesOnly, bool minded = true)
+    /// <summary>What holds for each load, in the order of the graph's loads.</summary>
+    public ImmutableArray<LoadFeed> Loads { get; }
+
+    public IEnumerable<Supply> Supplies => supplies.Select(s => s.Supply);
+
+    /// <summary>Whether a search was given up.</summary>
+    public bool IsApproximate => supplies.Any(s => s.InLine.IsApproximate || s.Strings.IsApproximate);
+
+    /// <summary>When a path through other consumers passes the load; states in which it is fed without them are in it too.</summary>
+    /// <param name="load">The load.</param>
+    /// <param name="confirm">Asked of each set of states with a path whether it counts; <see langword="null"/>: it does.</param>
+    public Condition InSeries(Branch load, Func<int[], Condition>? confirm = null)
     {
-        // What hangs across a source's own posts is fed even while that source is cut off from the rest.
-        var common = Of(consumer, batteriesOnly, minded, own: false);
-        var own = Of(consumer, batteriesOnly, minded, own: true);
-        return d.Implies(d.Or(own.Forward, own.Backward), d.Or(common.Forward, common.Backward)) ? common : own;
+        if (confirm is null && strings.TryGetValue(load.Number, out var known)) return known;
+        var result = graph.Positions.Space.NeverHolds;
+        if (neighbourhoods.HasOtherConsumer(load))
+            foreach (var supply in supplies)
+                result |= supply.Strings.When(load, other => neighbourhoods.AreTogether(load, other), confirm);
+        result &= !Short;
+        if (confirm is null) strings[load.Number] = result;
+        return result;
     }
 
-    private Feeding Of(ContactEdge consumer, bool batteriesOnly, bool minded, bool own)
+    /// <summary>The other branches of a path through consumers in a full state, and the supply that drives it.</summary>
+    public (Supply Supply, ImmutableArray<Branch> Branches)? StringIn(Branch load, int[] state)
     {
-        int forward = Diagrams.Never, backward = Diagrams.Never, toFeed = Diagrams.Never, toReturn = Diagrams.Never;
-        int apart = d.Not(Bridged(consumer));
-        foreach (var feed in ways.Poles.Where(p => p.IsFeed))
-            foreach (var low in ways.Poles.Where(p => feed.IsAbove(p)))
-            {
-                int together = Together(feed, low, batteriesOnly, own);
-                if (together == Diagrams.Never) continue;
-                int fore = Fed(feed, consumer.From, low, consumer.To), back = Fed(feed, consumer.To, low, consumer.From);
-                if (minded && consumer.Element.Directs && feed.GivesPlus) back = Diagrams.Never;
-                if (minded && consumer.Element.Directs && !feed.GivesPlus) fore = Diagrams.Never;
-                fore = d.And(d.And(fore, together), apart);
-                back = d.And(d.And(back, together), apart);
-                if (fore == Diagrams.Never && back == Diagrams.Never) continue;
-                forward = d.Or(forward, fore);
-                backward = d.Or(backward, back);
-                toFeed = d.Or(toFeed, d.And(together, d.Or(ways.From(feed, consumer.From), ways.From(feed, consumer.To))));
-                toReturn = d.Or(toReturn, d.Or(ways.From(low, consumer.From), ways.From(low, consumer.To)));
-            }
-        return new(forward, backward, toFeed, toReturn);
+        foreach (var supply in supplies)
+            if (supply.Strings.PathIn(load, state) is { } path)
+                return (supply.Supply, path);
+        return null;
     }
 
-    private int Fed(Pole feed, int hot, Pole low, int ground) =>
-        d.And(d.Without(ways.From(feed, hot), ways.HeldByAnother(feed, hot)), d.Without(ways.From(low, ground), ways.HeldByAnother(low, ground)));
-
-    // When a current can leave the feed and come back to its source through the lower pole.
-    private int Together(Pole feed, Pole low, bool batteriesOnly, bool own)
+    /// <summary>Why no path ever feeds a load, in a few words.</summary>
+    public string WhyNever(Branch load)
     {
-        int gives = Gives(feed, batteriesOnly);
-        if (own) return feed.Feeds.Any(f => f.Return == low.Point && low.Point != graph.Return) ? gives : Diagrams.Never;
-        if (low.Point == graph.Return) return d.And(gives, live[feed]);
-        return low.IsFeed ? d.And(d.And(gives, live[feed]), d.And(Gives(low, batteriesOnly), live[low])) : Diagrams.Never;
+        if (load.Source == load.Target) return "both ends on one point";
+        bool Reaches(Func<(Supply, Way Hot, Way Return, PathSearch, PathSearch), Way> way, int end) => supplies.Any(s => !way(s).Reached[end].IsNever);
+        bool hotFirst = Reaches(s => s.Hot, load.Source), hotSecond = Reaches(s => s.Hot, load.Target);
+        bool coldFirst = Reaches(s => s.Return, load.Source), coldSecond = Reaches(s => s.Return, load.Target);
+        return hotFirst && hotSecond && !coldFirst && !coldSecond ? "both ends on equal feeds"
+            : !hotFirst && !hotSecond ? coldFirst && coldSecond ? "both ends on the return" : "no way to a feed"
+            : !coldFirst && !coldSecond ? "no way to the return"
+            : "its two ways never stand together";
     }
 
-    private int Gives(Pole pole, bool batteriesOnly)
-    {
-        int gives = Diagrams.Never;
-        foreach (var feed in pole.Feeds.Where(f => f.IsBattery || !batteriesOnly)) gives = d.Or(gives, feed.Runs);
-        return gives;
-    }
+    /// <summary>Whether two branches may lie on one path.</summary>
+    public bool AreTogether(Branch a, Branch b) => neighbourhoods.AreTogether(a, b);
 
-    // Whether a feed's other post reaches the return, perhaps through the sources that it is stacked on.
-    private int Live(Pole pole, HashSet<Pole> above)
+    private LoadFeed Feed(Branch load)
     {
-        int standing = Diagrams.Never;
-        if (!above.Add(pole)) return standing;
-        foreach (var feed in pole.Feeds)
+        var ways = ImmutableArray.CreateBuilder<LoadWays>();
+        var never = graph.Positions.Space.NeverHolds;
+        Condition forward = never, backward = never, blind = never;
+        var near = neighbourhoods.InLineWith(load);
+        bool hasResistance = near.Any(b => b.Role == BranchRole.InLine);
+        foreach (var (supply, hot, ground, inLine, _) in supplies)
         {
-            standing = d.Or(standing, feed.Return == graph.Return ? Diagrams.Always : ways.Joined(ways.Poles[0], feed.Return));
-            foreach (var below in ways.Poles.Where(p => p.IsFeed && p != pole))
+            var exact = hasResistance ? inLine.When(load, near.Contains) : graph.Positions.Space.AlwaysHolds;
+            foreach (bool isForward in new[] { true, false })
             {
-                int joined = below.Point == feed.Return ? Diagrams.Always : ways.Joined(below, feed.Return);
-                if (joined != Diagrams.Never && below.Level < pole.Level) standing = d.Or(standing, d.And(joined, Live(below, above)));
+                // Forward: current, not heat, runs from the first end to the second.
+                int hotEnd = isForward == supply.HotIsHigher ? load.Source : load.Target, coldEnd = load.Other(hotEnd);
+                if (load.Source == load.Target) continue;
+                var fed = hot.Onward[hotEnd] & ground.Onward[coldEnd] & load.When & !Short;
+                if (load.IsOneWay && !isForward)
+                {
+                    blind |= fed;
+                    continue;
+                }
+                fed &= exact;
+                if (fed.IsNever) continue;
+                ways.Add(new(supply, fed, hot.Reached[hotEnd], ground.Reached[coldEnd]));
+                if (isForward) forward |= fed;
+                else backward |= fed;
             }
         }
-        above.Remove(pole);
-        return standing;
-    }
-
-    private int Shorts()
-    {
-        int shorts = Diagrams.Never;
-        foreach (var feed in ways.Poles.Where(p => p.IsFeed))
-            foreach (var low in ways.Poles.Where(p => feed.IsAbove(p)))
-                shorts = d.Or(shorts, d.And(d.And(ways.Joined(feed, low.Point), feed.IsThere), d.And(low.IsThere, live[feed])));
-        return shorts;
-    }
-
-    // When both ends of a consumer are joined past it, through contacts that meet no pole; it matters only behind a resistance.
-    private int Bridged(ContactEdge consumer)
-    {
-        if (consumer.From == consumer.To) return Diagrams.Always;
-        int[] reached = new int[graph.Count];
-        reached[consumer.From] = Diagrams.Always;
-        var queue = new Queue<int>([consumer.From]);
-        while (queue.TryDequeue(out int point))
-        {
-            if (point == consumer.To || ways.Poles.Any(p => p.Point == point)) continue;
-            foreach (var edge in graph.EdgesAt[point].Where(e => e.IsLink))
-            {
-                int next = edge.Other(point), more = d.Or(reached[next], d.And(reached[point], edge.Condition));
-                if (more == reached[next]) continue;
-                reached[next] = more;
-                queue.Enqueue(next);
-            }
-        }
-        return reached[consumer.To];
+        return new(load, forward, backward, ways.ToImmutable(), blind) { IsSearched = hasResistance };
     }
 }
+
+/// <summary>What holds for one load, as functions of free positions and of relays.</summary>
+/// <param name="Load">The load.</param>
+/// <param name="Forward">When it is fed with the current from its first end to its second.</param>
+/// <param name="Backward">When it is fed the other way.</param>
+/// <param name="Ways">The ways by which it may be fed.</param>
+/// <param name="Blocked">When it would be fed if it let current through the other way.</param>
+internal sealed record LoadFeed(Branch Load, Condition Forward, Condition Backward, ImmutableArray<LoadWays> Ways, Condition Blocked)
+{
+    /// <summary>Whether a resistance lies near it, so that single states had to be searched.</summary>
+    public bool IsSearched { get; init; }
+
+    /// <summary>When it is fed.</summary>
+    public Condition Fed { get; } = Forward | Backward;
+}
+
+/// <summary>The two ways of a load for one supply and one direction of its current, as functions of free positions and of relays.</summary>
+/// <param name="Supply">The supply.</param>
+/// <param name="Fed">When both ways feed it.</param>
+/// <param name="Hot">When its way to a feed stands.</param>
+/// <param name="Return">When its way to the return stands.</param>
+internal sealed record LoadWays(Supply Supply, Condition Fed, Condition Hot, Condition Return);

@@ -1,232 +1,142 @@
-using Hotside.Circuits;
-using QuikGraph;
-using QuikGraph.Algorithms;
+using System.Collections.Immutable;
 
 namespace Hotside.Studies.Switching;
 
 /// <summary>
-/// Where the relays come to rest, as functions of what is outside them. All coils move at once until nothing changes; where break contacts
-/// could make another order end elsewhere, single moves are searched state by state.
+/// Where relays come to rest from all released, for all positions at once. All move together in rounds; where the order may matter, single moves are searched.
 /// </summary>
 internal sealed class Settling
 {
-    private const int StatesSearched = 4096, RelaysSearched = 10;
+    private readonly Positions positions;
+    private readonly DecisionSpace space;
+    private readonly List<Condition[]?[]> rounds = [];
 
-    private readonly ContactGraph graph;
-    private readonly Diagrams d;
-    private readonly Dictionary<int, int[]> next = [];
-    private readonly Dictionary<int, int[]> rest = [];
-
-    /// <summary>Works the relays out.</summary>
-    /// <param name="graph">The contact graph.</param>
-    /// <param name="coils">When each winding pulls, as a function of positions and relays.</param>
-    public Settling(ContactGraph graph, Func<Part, string, int> coils)
+    public Settling(Positions positions, ImmutableArray<Relay> relays)
     {
-        this.graph = graph;
-        d = graph.Diagrams;
-        for (int v = 0; v < graph.Variables.Length; v++)
-            if (graph.Variables[v] is { Part: { } id, Actuator.Drive: ActuatorDrive.Driven } variable)
-                next[v] = NextOf(v, variable, name => coils(graph.Circuit.FindPart(id)!, name));
-        foreach (var group in Groups()) Settle(group);
-        Moves = Rounds(AtRest());
+        this.positions = positions;
+        space = positions.Space;
+        Relays = relays;
+        Influence influence = new(space, relays);
+        Searches = [.. influence.Unsure.Where(g => g.Length <= MoveSearch.Most).Select(g => new MoveSearch(space, g))];
+        Untried = [.. influence.Unsure.Where(g => g.Length > MoveSearch.Most)];
+        MoveTogether();
     }
 
-    /// <summary>The variables that windings drive.</summary>
-    public IEnumerable<int> Driven => next.Keys.Order();
+    public ImmutableArray<Relay> Relays { get; }
 
-    /// <summary>The relays' states from round to round, all moving at once from rest; the last is settled unless it never settles.</summary>
-    public List<Dictionary<int, int[]>> Moves { get; }
+    /// <summary>The groups of relays whose orders were searched.</summary>
+    public ImmutableArray<MoveSearch> Searches { get; }
 
-    /// <summary>Groups of relays that find no rest, and when.</summary>
-    public List<(int[] Relays, int When)> NeverSettling { get; } = [];
+    /// <summary>The groups too large for that.</summary>
+    public ImmutableArray<ImmutableArray<Relay>> Untried { get; }
 
-    /// <summary>Groups of relays whose rest depends on which is quicker, and when.</summary>
-    public List<(int[] Relays, int When)> Races { get; } = [];
+    /// <summary>When a condition holds with relays settled, as a function of free positions; where none settles, or several rests compete, when it holds in any of their states.</summary>
+    /// <param name="condition">A function of free positions and of relays.</param>
+    /// <param name="asItStands">Whether interrupters count as they stand, not as closed.</param>
+    public Condition Settled(Condition condition, bool asItStands = false) =>
+        Settled(condition.Given(positions.Candour, asItStands ? 1 : 0), except: null);
 
-    /// <summary>Groups too large for orders to be tried.</summary>
-    public List<int[]> Untried { get; } = [];
-
-    /// <summary>When both windings of a relay that stays are fed at once.</summary>
-    public int Undefined { get; private set; } = Diagrams.Never;
-
-    /// <summary>A function of positions and relays as a function of positions alone, the relays settled.</summary>
-    public int Closed(int f) => d.Substitute(f, rest);
-
-    /// <summary>When a relay rests in each of its positions.</summary>
-    public int[] RestOf(int relay) => rest[relay];
-
-    /// <summary>Where the relays come to when one of them begins in a position: <see langword="null"/> when they find no rest.</summary>
-    public Dictionary<int, int[]>? Begun(int relay, int position)
+    /// <summary>When a condition holds on the way to rest.</summary>
+    public Condition Passing(Condition condition)
     {
-        var state = AtRest();
-        state[relay] = Only(relay, position);
-        var rounds = Rounds(state);
-        return rounds.Count > Limit ? null : rounds[^1];
+        var known = Searches.Aggregate(condition.Given(positions.Candour, 0), (c, search) => search.Passing(c));
+        return rounds.Aggregate(space.NeverHolds, (sum, round) => sum | space.Compose(known, round));
     }
 
-    private int Limit => (next.Count * 2) + 3;
-
-    private int[] NextOf(int v, Variable variable, Func<string, int> coil)
+    /// <summary>A full state in which a condition holds, settled or else on the way.</summary>
+    /// <param name="free">The free positions; a condition of free positions in which <paramref name="condition"/> holds settled or on the way.</param>
+    /// <param name="condition">A function of free positions and of relays.</param>
+    public int[] StateOf(Condition free, Condition condition)
     {
-        var actuator = variable.Actuator;
-        int[] pulls = new int[actuator.Positions.Length];
-        foreach (var pull in actuator.Pulls)
+        int[] state = space.AnyState(free);
+        var known = condition.Given(positions.Candour, 0);
+        bool isPassing = !Settled(known).HoldsIn(state);
+        foreach (var search in Searches)
+            known = search.Fix(state, known, isPassing, c => (isPassing ? Passing(c) : Settled(c)).HoldsIn(state));
+        var round = isPassing ? rounds.FirstOrDefault(r => space.Compose(known, r).HoldsIn(state), rounds[^1]) : rounds[^1];
+        round = (Condition[]?[])round.Clone();
+        foreach (var relay in Searches.SelectMany(s => s.Relays)) round[relay.Number] = null;
+        Put(state, round);
+        return state;
+    }
+
+    /// <summary>When a relay that is in a position stays there, as a function of free positions: the rounds begun from rest, but with it there.</summary>
+    public (Condition Stays, Condition[]?[] Round) Held(Relay relay, int position)
+    {
+        var round = (Condition[]?[])rounds[^1].Clone();
+        round[relay.Number] = [.. relay.Next.Select((_, p) => p == position ? space.AlwaysHolds : space.NeverHolds)];
+        for (int i = 0; i < RoundLimit; i++)
         {
-            int at = actuator.Positions.IndexOf(pull.Position);
-            if (at >= 0) pulls[at] = pull.Coils.Aggregate(pulls[at], (f, c) => d.Or(f, coil(c)));
+            var next = Round(round);
+            if (AreEqual(next, round)) break;
+            round = next;
         }
-        int[] result = new int[pulls.Length];
-        int free = Diagrams.Always;
-        for (int p = 0; p < pulls.Length; p++)
+        return (round[relay.Number]![position], round);
+    }
+
+    /// <summary>When a condition holds with the relays in a round's positions.</summary>
+    public Condition In(Condition condition, Condition[]?[] round) => space.Compose(condition.Given(positions.Candour, 0), round);
+
+    /// <summary>The relay at whose move from one round to the next goes out what a condition tells, the last of several that must move for it; <see langword="null"/> when nothing does.</summary>
+    public (Relay Relay, int Position)? EndedBy(Condition condition, Condition free)
+    {
+        var known = condition.Given(positions.Candour, 0);
+        foreach (var search in Searches)
+            if (search.EndedBy(Settled(known, except: search), free) is { } found)
+                return found;
+        known = Searches.Aggregate(known, (c, search) => search.Passing(c));
+        for (int i = 0; i + 1 < rounds.Count; i++)
         {
-            for (int q = 0; q < p; q++)
-                if (actuator.Stays) Undefined = d.Or(Undefined, d.And(pulls[p], pulls[q]));
-            result[p] = d.And(pulls[p], free);
-            free = d.Without(free, pulls[p]);
-        }
-        if (actuator.Stays)
-            for (int p = 0; p < pulls.Length; p++) result[p] = d.Or(result[p], d.And(free, d.In(v, p)));
-        else
-        {
-            int kept = actuator.KeptBy.Aggregate(Diagrams.Never, (f, c) => d.Or(f, coil(c)));
-            for (int p = 1; p < pulls.Length; p++)
+            var left = space.Compose(known, rounds[i]) & free;
+            var moved = (Condition[]?[])rounds[i].Clone();
+            foreach (var relay in Relays)
             {
-                int stays = d.And(d.And(free, kept), d.In(v, p));
-                result[p] = d.Or(result[p], stays);
-                free = d.Without(free, stays);
+                if (left.IsNever) break;
+                moved[relay.Number] = rounds[i + 1][relay.Number];
+                var ended = left & !space.Compose(known, moved);
+                if (!ended.IsNever) return (relay, Array.FindIndex(rounds[i + 1][relay.Number]!, c => !(c & ended).IsNever));
             }
-            result[0] = d.Or(result[0], free);
         }
-        return result;
+        return null;
     }
 
-    private Dictionary<int, int[]> AtRest() => next.Keys.ToDictionary(k => k, k => Only(k, 0));
-
-    private int[] Only(int relay, int position)
+    private Condition Settled(Condition known, MoveSearch? except)
     {
-        int[] only = new int[next[relay].Length];
-        only[position] = Diagrams.Always;
-        return only;
+        var last = (Condition[]?[])rounds[^1].Clone();
+        foreach (var relay in except?.Relays ?? []) last[relay.Number] = null;
+        return space.Compose(Searches.Where(s => s != except).Aggregate(known, (c, search) => search.Any(c)), last);
     }
 
-    // States from round to round until one comes that was there; capped, since some never rest.
-    private List<Dictionary<int, int[]>> Rounds(Dictionary<int, int[]> state)
+    private int RoundLimit => (2 * Relays.Length) + 4;
+
+    private void MoveTogether()
     {
-        var rounds = new List<Dictionary<int, int[]>> { state };
-        while (rounds.Count <= Limit)
+        var round = new Condition[]?[space.VariableCount];
+        foreach (var relay in Relays) round[relay.Number] = [.. relay.Next.Select((_, p) => p == 0 ? space.AlwaysHolds : space.NeverHolds)];
+        rounds.Add(round);
+        for (int i = 0; i < RoundLimit; i++)
         {
-            var after = next.ToDictionary(n => n.Key, n => Array.ConvertAll(n.Value, f => d.Substitute(f, state)));
-            if (after.All(a => a.Value.AsSpan().SequenceEqual(state[a.Key]))) break;
-            rounds.Add(state = after);
+            var next = Round(round);
+            if (AreEqual(next, round)) return;
+            rounds.Add(round = next);
         }
-        return rounds;
     }
 
-    // Relays that influence each other, those that influence others first.
-    private IEnumerable<int[]> Groups()
+    private Condition[]?[] Round(Condition[]?[] round)
     {
-        var influences = new AdjacencyGraph<int, Edge<int>>();
-        influences.AddVertexRange(next.Keys);
-        foreach (var (relay, functions) in next)
-            foreach (int by in functions.SelectMany(d.Support).Distinct().Where(next.ContainsKey).Order())
-                influences.AddEdge(new(by, relay));
-        var component = new Dictionary<int, int>();
-        influences.StronglyConnectedComponents(component);
-        var groups = component.GroupBy(c => c.Value).ToDictionary(g => g.Key, g => g.Select(c => c.Key).Order().ToArray());
-        var order = new BidirectionalGraph<int, Edge<int>>(allowParallelEdges: false);
-        order.AddVertexRange(groups.Keys.OrderBy(g => groups[g][0]));
-        foreach (var edge in influences.Edges.Where(e => component[e.Source] != component[e.Target])) order.AddEdge(new(component[edge.Source], component[edge.Target]));
-        return order.TopologicalSort().Select(g => groups[g]);
+        var next = new Condition[]?[space.VariableCount];
+        foreach (var relay in Relays) next[relay.Number] = [.. relay.Next.Select(c => space.Compose(c, round))];
+        return next;
     }
 
-    private void Settle(int[] group)
-    {
-        var functions = group.ToDictionary(r => r, r => Array.ConvertAll(next[r], f => d.Substitute(f, rest)));
-        bool depends = functions.Values.SelectMany(f => f).SelectMany(d.Support).Any(group.Contains);
-        if (!depends)
-        {
-            foreach (int relay in group) rest[relay] = functions[relay];
-            return;
-        }
-        bool orders = group.Any(r => !OnlyMakes(functions[r], group));
-        if (orders && group.Length <= RelaysSearched && Searched(group, functions)) return;
-        if (orders) Untried.Add(group);
-        var state = group.ToDictionary(r => r, r => Only(r, 0));
-        for (int round = 0; round <= Limit; round++)
-        {
-            var after = group.ToDictionary(r => r, r => Array.ConvertAll(functions[r], f => d.Substitute(f, state)));
-            bool same = group.All(r => after[r].AsSpan().SequenceEqual(state[r]));
-            state = after;
-            if (same) break;
-        }
-        foreach (int relay in group) rest[relay] = state[relay];
-    }
+    private bool AreEqual(Condition[]?[] a, Condition[]?[] b) => Relays.All(r => a[r.Number].AsSpan().SequenceEqual(b[r.Number]));
 
-    // Whether a relay of the group only ever helps this one to pull in.
-    private bool OnlyMakes(int[] functions, int[] group)
+    /// <summary>Puts relays where a round has them.</summary>
+    public static void Put(int[] state, Condition[]?[] round)
     {
-        if (functions.Length != 2) return false;
-        foreach (int other in group)
-        {
-            int pulled = functions[1];
-            int with = d.Substitute(pulled, new Dictionary<int, int[]> { [other] = Only(other, 1) });
-            int without = d.Substitute(pulled, new Dictionary<int, int[]> { [other] = Only(other, 0) });
-            if (next[other].Length != 2 || !d.Implies(without, with)) return false;
-        }
-        return true;
-    }
-
-    // Every combination of what the group listens to, each with a search of single moves from all at rest.
-    private bool Searched(int[] group, Dictionary<int, int[]> functions)
-    {
-        int[] outside = [.. functions.Values.SelectMany(f => f).SelectMany(d.Support).Distinct().Where(v => !group.Contains(v)).Order()];
-        long states = outside.Aggregate(1L, (n, v) => Math.Min(StatesSearched + 1, n * d.PositionsOf(v)));
-        if (states > StatesSearched) return false;
-        foreach (int relay in group) rest[relay] = new int[next[relay].Length];
-        int never = Diagrams.Never, race = Diagrams.Never;
-        int[] state = new int[d.Variables];
-        for (long s = 0; s < states; s++)
-        {
-            int here = Diagrams.Always;
-            long digits = s;
-            foreach (int v in outside)
-            {
-                state[v] = (int)(digits % d.PositionsOf(v));
-                digits /= d.PositionsOf(v);
-                here = d.And(here, d.In(v, state[v]));
-            }
-            var (rests, visited) = SingleMoves(group, functions, state);
-            if (rests.Count == 0) never = d.Or(never, here);
-            if (rests.Count > 1) race = d.Or(race, here);
-            foreach (int[] end in rests.Count > 0 ? rests : visited)
-                for (int i = 0; i < group.Length; i++) rest[group[i]][end[i]] = d.Or(rest[group[i]][end[i]], here);
-        }
-        if (never != Diagrams.Never) NeverSettling.Add((group, never));
-        if (race != Diagrams.Never) Races.Add((group, race));
-        return true;
-    }
-
-    private (List<int[]> Rests, List<int[]> Visited) SingleMoves(int[] group, Dictionary<int, int[]> functions, int[] state)
-    {
-        var visited = new List<int[]> { new int[group.Length] };
-        var known = new HashSet<string> { string.Join(',', visited[0]) };
-        var rests = new List<int[]>();
-        for (int i = 0; i < visited.Count; i++)
-        {
-            int[] at = visited[i];
-            for (int k = 0; k < group.Length; k++) state[group[k]] = at[k];
-            bool still = true;
-            for (int k = 0; k < group.Length; k++)
-            {
-                int wanted = Array.FindIndex(functions[group[k]], f => d.Value(f, state));
-                if (wanted == at[k]) continue;
-                still = false;
-                int[] moved = [.. at];
-                moved[k] = wanted;
-                if (known.Add(string.Join(',', moved))) visited.Add(moved);
-            }
-            if (still) rests.Add(at);
-        }
-        return (rests, visited);
+        var free = (int[])state.Clone();
+        for (int number = 0; number < round.Length; number++)
+            if (round[number] is { } function)
+                state[number] = Math.Max(0, Array.FindIndex(function, c => c.HoldsIn(free)));
     }
 }

@@ -1,68 +1,65 @@
 namespace Hotside.Studies.Switching;
 
-/// <summary>
-/// From each pole, the condition under which it reaches each point through what is in line: with resistances (<see cref="From"/>) and without
-/// (<see cref="Joined"/>). A pole's growth goes no further where another pole is joined without resistance.
-/// </summary>
-internal sealed class Ways
+/// <summary>Under which condition a group of poles reaches each point, grown edge by edge until nothing changes.</summary>
+internal static class Ways
 {
-    private readonly ContactGraph graph;
-    private readonly Diagrams diagrams;
-    private readonly Dictionary<int, int[]> joined = [], from = [];
+    /// <summary>Reaches everything that is joined without resistance, whatever poles lie between.</summary>
+    public static Condition[] ThroughLinks(ContactGraph graph, int start) =>
+        Grow(graph, [(start, graph.Positions.Space.AlwaysHolds)], null, (_, branch) => branch.Role == BranchRole.Link).Reached;
 
-    public Ways(ContactGraph graph)
+    /// <summary>Reaches everything through what is in line, ending at the poles of other groups.</summary>
+    /// <param name="graph">The circuit.</param>
+    /// <param name="from">The poles it begins at.</param>
+    /// <param name="against">The poles of other groups.</param>
+    /// <param name="isOutward">Whether current leaves the poles, or comes to them.</param>
+    /// <param name="except">A branch that is left out.</param>
+    /// <param name="throughConsumers">Whether consumers are let through.</param>
+    public static Way Through(ContactGraph graph, IEnumerable<Pole> from, IEnumerable<Pole> against, bool isOutward,
+        Branch? except = null, bool throughConsumers = false)
     {
-        this.graph = graph;
-        diagrams = graph.Diagrams;
-        Poles = [.. Pole.Of(graph)];
-        foreach (var pole in Poles) joined[pole.Point] = Grow(pole, links: true);
-        foreach (var pole in Poles) from[pole.Point] = Grow(pole, links: false);
-    }
-
-    public Pole[] Poles { get; }
-
-    /// <summary>When a pole reaches a point.</summary>
-    public int From(Pole pole, int point) => from[pole.Point][point];
-
-    /// <summary>When a pole reaches a point without resistance.</summary>
-    public int Joined(Pole pole, int point) => joined[pole.Point][point];
-
-    /// <summary>When a point is joined without resistance to a live pole of another height than the one that grows.</summary>
-    public int HeldByAnother(Pole pole, int point)
-    {
-        int held = Diagrams.Never;
-        foreach (var other in Poles)
-            if (pole.IsAbove(other) || other.IsAbove(pole))
-                held = diagrams.Or(held, diagrams.And(Joined(other, point), other.IsThere));
-        return held;
-    }
-
-    private int[] Grow(Pole pole, bool links)
-    {
-        int[] reached = new int[graph.Count];
-        reached[pole.Point] = Diagrams.Always;
-        var queue = new Queue<int>([pole.Point]);
-        var queued = new HashSet<int> { pole.Point };
-        while (queue.TryDequeue(out int point))
+        var space = graph.Positions.Space;
+        var stops = new Condition[graph.Size];
+        Array.Fill(stops, space.NeverHolds);
+        foreach (var pole in against.DistinctBy(p => (p.Point, p.When)))
         {
-            queued.Remove(point);
-            int on = reached[point];
-            if (point != pole.Point) on = diagrams.Without(on, links ? PoleAt(point, pole) : HeldByAnother(pole, point));
-            if (on == Diagrams.Never) continue;
-            foreach (var edge in graph.EdgesAt[point])
+            var joined = graph.JoinedTo(pole.Point);
+            for (int point = 0; point < stops.Length; point++) stops[point] |= pole.When & joined[point];
+        }
+        return Grow(graph, from.Select(p => (p.Point, p.When)), stops, (point, branch) =>
+            branch != except && (throughConsumers || branch.Role != BranchRole.Consumer) && (!branch.IsOneWay || (branch.Source == point) == isOutward));
+    }
+
+    private static Way Grow(ContactGraph graph, IEnumerable<(int Point, Condition When)> starts, Condition[]? stops, Func<int, Branch, bool> passes)
+    {
+        var reached = new Condition[graph.Size];
+        Array.Fill(reached, graph.Positions.Space.NeverHolds);
+        var begun = (Condition[])reached.Clone();
+        Queue<int> open = new();
+        foreach (var (point, when) in starts)
+        {
+            begun[point] = reached[point] |= when;
+            open.Enqueue(point);
+        }
+        Condition Onward(int point) => stops is null ? reached[point] : (reached[point] & !stops[point]) | begun[point];
+        while (open.TryDequeue(out int point))
+        {
+            var onward = Onward(point);
+            if (onward.IsNever) continue;
+            foreach (var branch in graph.At(point))
             {
-                if (links && !edge.IsLink || !Passes(edge, point, pole)) continue;
-                int next = edge.Other(point), more = diagrams.Or(reached[next], diagrams.And(on, edge.Condition));
-                if (more == reached[next]) continue;
-                reached[next] = more;
-                if (queued.Add(next)) queue.Enqueue(next);
+                if (!passes(point, branch)) continue;
+                int next = branch.Other(point);
+                var grown = reached[next] | (onward & branch.When);
+                if (grown == reached[next]) continue;
+                reached[next] = grown;
+                open.Enqueue(next);
             }
         }
-        return reached;
+        return new(reached, [.. Enumerable.Range(0, reached.Length).Select(Onward)]);
     }
-
-    private int PoleAt(int point, Pole but) => Poles.FirstOrDefault(p => p.Point == point && p.Point != but.Point)?.IsThere ?? Diagrams.Never;
-
-    // One-way elements pass current from plus to minus: away from a feed that is plus, towards one that is minus.
-    private static bool Passes(ContactEdge edge, int point, Pole pole) => !edge.Element.Directs || pole.GivesPlus == (edge.From == point);
 }
+
+/// <summary>Where a group of poles reaches.</summary>
+/// <param name="Reached">When each point is reached.</param>
+/// <param name="Onward">When each point is reached and is joined to no pole of another group.</param>
+internal sealed record Way(Condition[] Reached, Condition[] Onward);

@@ -1,0 +1,49 @@
+using System.Collections.Immutable;
+
+namespace Hotside.Studies.Switching;
+
+/// <summary>
+/// Which branches may lie on one path with a load: those of its block once all poles that always stand are one point. What lies elsewhere cannot matter to it.
+/// </summary>
+internal sealed class Neighbourhoods
+{
+    private readonly ContactGraph graph;
+    private readonly int[] blocks;
+    private readonly UnionFind merged;
+    private readonly ImmutableArray<(int, int)> poleEdges;
+    private readonly Dictionary<int, int> consumers = [];
+
+    public Neighbourhoods(ContactGraph graph, ImmutableArray<Supply> supplies)
+    {
+        this.graph = graph;
+        var poles = supplies.SelectMany(s => s.Hot.Concat(s.Return).Select(p => (p.Point, Stands: p.When.IsAlways && !s.IsAcrossPosts))).Distinct().ToArray();
+        merged = new(graph.Size);
+        foreach (var (point, stands) in poles)
+            if (stands)
+                merged.Join(graph.Return, point);
+        // A pole that stands at times only is a point of the way at other times, and yet may be where a way ends.
+        poleEdges = [.. poles.Where(p => !p.Stands).Select(p => (merged.Find(p.Point), merged.Find(graph.Return)))];
+        blocks = BlocksOf(graph.Branches);
+        foreach (var branch in graph.Branches)
+            if (branch.Role == BranchRole.Consumer && blocks[branch.Number] >= 0)
+                consumers[blocks[branch.Number]] = consumers.GetValueOrDefault(blocks[branch.Number]) + 1;
+    }
+
+    /// <summary>What may lie on a path with the load that passes no other consumer.</summary>
+    public HashSet<Branch> InLineWith(Branch load)
+    {
+        var inLine = graph.Branches.Where(b => b == load || b.Role != BranchRole.Consumer).ToImmutableArray();
+        int[] own = BlocksOf(inLine);
+        int block = own[inLine.IndexOf(load)];
+        return block < 0 ? [] : [.. inLine.Where((_, i) => own[i] == block)];
+    }
+
+    /// <summary>Whether another consumer may lie on a path with the load.</summary>
+    public bool HasOtherConsumer(Branch load) => consumers.GetValueOrDefault(blocks[load.Number]) > 1;
+
+    /// <summary>Whether two branches may lie on one path.</summary>
+    public bool AreTogether(Branch a, Branch b) => blocks[a.Number] >= 0 && blocks[a.Number] == blocks[b.Number];
+
+    private int[] BlocksOf(IEnumerable<Branch> branches) =>
+        Blocks.Of(graph.Size, [.. branches.Select(b => (merged.Find(b.Source), merged.Find(b.Target))), .. poleEdges]);
+}

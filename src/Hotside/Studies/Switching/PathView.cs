@@ -1,0 +1,188 @@
+using System.Collections.Immutable;
+
+namespace Hotside.Studies.Switching;
+
+/// <summary>The circuit as one load's search sees it, in partial states.</summary>
+internal sealed class PathView
+{
+    private readonly Supply supply;
+    private readonly Branch load;
+    private readonly Branch[] others;
+    private readonly bool hasOneWay;
+
+    // Points are numbered anew, for a load's neighbourhood is small.
+    private readonly int size;
+    private readonly int loadSource, loadTarget;
+    private readonly int[] sources, targets, poleAt;
+    private UnionFind joined = new(0);
+
+    public PathView(Supply supply, Branch load, Branch[] others)
+    {
+        (this.supply, this.load, this.others) = (supply, load, others);
+        hasOneWay = load.IsOneWay || others.Any(b => b.IsOneWay);
+        Dictionary<int, int> numbers = [];
+        int Number(int point) => numbers.TryGetValue(point, out int n) ? n : numbers[point] = numbers.Count;
+        (loadSource, loadTarget) = (Number(load.Source), Number(load.Target));
+        sources = [.. others.Select(b => Number(b.Source))];
+        targets = [.. others.Select(b => Number(b.Target))];
+        poleAt = [.. supply.Poles.Select(p => Number(p.Point))];
+        size = numbers.Count;
+    }
+
+    /// <summary>Whether a directed search was given up.</summary>
+    public bool IsApproximate { get; private set; }
+
+    /// <summary>A path in a partial state, undecided contacts taken as passable edges and avoided where it is easily done.</summary>
+    /// <param name="conducts">What is known of each branch.</param>
+    /// <param name="poles">What is known of each pole, in the supply's order; decided.</param>
+    public FoundPath? Find(Condition[] conducts, Condition[] poles)
+    {
+        joined = new(size);
+        for (int i = 0; i < others.Length; i++)
+            if (others[i].Role == BranchRole.Link && conducts[i].IsAlways)
+                joined.Join(sources[i], targets[i]);
+        if (GatherPoles(poles) is not var (hot, ground, foreign)) return null;
+        int a = joined.Find(loadSource), b = joined.Find(loadTarget);
+        if (hot == ground || a == b || foreign.Contains(a) || foreign.Contains(b)) return null;
+        List<(int A, int B, int Edge, bool IsDear)> edges = [];
+        for (int i = 0; i < others.Length; i++)
+        {
+            int from = joined.Find(sources[i]), to = joined.Find(targets[i]);
+            if (from == to || conducts[i].IsNever || foreign.Contains(from) || foreign.Contains(to)) continue;
+            edges.Add((from, to, i, conducts[i].IsOpen));
+        }
+        if (DisjointPaths.Find(size, edges, (a, b), (hot, ground)) is not { } found) return null;
+        var (fromHot, toReturn) = found.First.Terminal == hot ? (found.First, found.Second) : (found.Second, found.First);
+        List<int> along = [.. Enumerable.Reverse(fromHot.Edges), -1, .. toReturn.Edges];
+        if (hasOneWay && !FollowsDirections(along, supply.HotIsHigher ? hot : ground))
+        {
+            var directed = DirectedWalk(edges, supply.HotIsHigher ? hot : ground, supply.HotIsHigher ? ground : hot);
+            if (directed is null) return null;
+            along = directed;
+        }
+        return Describe(along.Where(i => i >= 0).ToArray(), conducts, (hot, ground), foreign);
+    }
+
+    /// <summary>An undecided contact that could join two points of a path, or one of them to a foreign pole.</summary>
+    public Condition? Disturber(Condition[] conducts, FoundPath path)
+    {
+        int[] labels = new int[size];
+        Dictionary<int, List<int>> open = [];
+        for (int i = 0; i < others.Length; i++)
+            if (others[i].Role == BranchRole.Link && conducts[i].IsOpen)
+                foreach (int point in new[] { sources[i], targets[i] })
+                    (open.TryGetValue(joined.Find(point), out var list) ? list : open[joined.Find(point)] = []).Add(i);
+        // Labels: 1 the hot pole, 2 the return, 3 foreign poles, then one for each inner point.
+        Queue<int> queue = new();
+        void Mark(int point, int label)
+        {
+            labels[point] = label;
+            queue.Enqueue(point);
+        }
+        Mark(path.Poles.Hot, 1);
+        Mark(path.Poles.Return, 2);
+        foreach (int point in path.Foreign) Mark(point, 3);
+        int next = 4;
+        foreach (int point in path.Inner) Mark(point, next++);
+        while (queue.TryDequeue(out int point))
+            foreach (int i in open.GetValueOrDefault(point) ?? [])
+            {
+                int a = joined.Find(sources[i]), other = a == point ? joined.Find(targets[i]) : a;
+                if (labels[other] == 0) Mark(other, labels[point]);
+                else if (labels[other] != labels[point] && Math.Max(labels[other], labels[point]) > 3) return conducts[i];
+            }
+        return null;
+    }
+
+    // The poles of a group are one point in a state in which they stand.
+    private (int Hot, int Ground, HashSet<int> Foreign)? GatherPoles(Condition[] poles)
+    {
+        int hotCount = supply.Hot.Length, returnCount = supply.Return.Length;
+        if (Gather(0, poles.AsSpan(0, hotCount)) is not { } hot) return null;
+        if (Gather(hotCount, poles.AsSpan(hotCount, returnCount)) is not { } ground) return null;
+        (hot, ground) = (joined.Find(hot), joined.Find(ground));
+        HashSet<int> foreign = [];
+        for (int i = hotCount + returnCount; i < poles.Length; i++)
+            if (!poles[i].IsNever)
+                foreign.Add(joined.Find(poleAt[i]));
+        foreign.ExceptWith([hot, ground]);
+        return (hot, ground, foreign);
+    }
+
+    private int? Gather(int from, ReadOnlySpan<Condition> live)
+    {
+        int? first = null;
+        for (int i = 0; i < live.Length; i++)
+        {
+            if (live[i].IsNever) continue;
+            if (first is { } known) joined.Join(known, poleAt[from + i]);
+            first ??= poleAt[from + i];
+        }
+        return first;
+    }
+
+    private FoundPath Describe(int[] passed, Condition[] conducts, (int Hot, int Return) poles, HashSet<int> foreign)
+    {
+        HashSet<int> inner = [joined.Find(loadSource), joined.Find(loadTarget)];
+        foreach (int i in passed) inner.UnionWith([joined.Find(sources[i]), joined.Find(targets[i])]);
+        inner.ExceptWith([poles.Hot, poles.Return]);
+        int open = Array.FindIndex(passed, i => conducts[i].IsOpen);
+        return new([.. passed.Select(i => others[i])], inner, poles, foreign, open < 0 ? null : conducts[passed[open]]);
+    }
+
+    private int SourceAt(int i) => joined.Find(i < 0 ? loadSource : sources[i]);
+
+    private Branch BranchAt(int i) => i < 0 ? load : others[i];
+
+    // The list runs from the hot pole to the return.
+    private bool FollowsDirections(List<int> along, int higher)
+    {
+        var order = supply.HotIsHigher ? along : Enumerable.Reverse(along);
+        int at = higher;
+        foreach (int i in order)
+        {
+            int source = SourceAt(i), target = joined.Find(i < 0 ? loadTarget : targets[i]);
+            if (BranchAt(i).IsOneWay && source != at) return false;
+            at = source == at ? target : source;
+        }
+        return true;
+    }
+
+    // A depth-first search with the current; only where one-way elements spoil the undirected paths.
+    private List<int>? DirectedWalk(List<(int A, int B, int Edge, bool IsDear)> edges, int from, int to)
+    {
+        int a = joined.Find(loadSource), b = joined.Find(loadTarget);
+        var at = edges.Append((A: a, B: b, Edge: -1, IsDear: false)).OrderBy(e => e.IsDear).SelectMany(e => new[] { (Point: e.A, e), (Point: e.B, e) }).ToLookup(x => x.Point, x => x.e);
+        HashSet<int> met = [from];
+        List<int> along = [];
+        int steps = 5_000;
+        bool isFound = Walk(from, false);
+        if (steps <= 0) IsApproximate = true;
+        return isFound ? along : null;
+
+        bool Walk(int point, bool hasLoad)
+        {
+            if (point == to) return hasLoad;
+            foreach (var edge in at[point])
+            {
+                int next = edge.A == point ? edge.B : edge.A;
+                if (BranchAt(edge.Edge).IsOneWay && SourceAt(edge.Edge) != point) continue;
+                if (met.Contains(next) || --steps <= 0) continue;
+                met.Add(next);
+                along.Add(edge.Edge);
+                if (Walk(next, hasLoad || edge.Edge < 0)) return true;
+                along.RemoveAt(along.Count - 1);
+                met.Remove(next);
+            }
+            return false;
+        }
+    }
+}
+
+/// <summary>A path found.</summary>
+/// <param name="Branches">The branches passed beside the load.</param>
+/// <param name="Inner">The points met, the two poles left out.</param>
+/// <param name="Poles">The two poles.</param>
+/// <param name="Foreign">The points of foreign poles.</param>
+/// <param name="FirstOpen">A condition on it that is undecided.</param>
+internal sealed record FoundPath(ImmutableArray<Branch> Branches, HashSet<int> Inner, (int Hot, int Return) Poles, HashSet<int> Foreign, Condition? FirstOpen);

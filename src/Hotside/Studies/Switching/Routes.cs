@@ -1,0 +1,173 @@
+using System.Collections.Immutable;
+using Hotside.Circuits;
+
+namespace Hotside.Studies.Switching;
+
+/// <summary>Finds the conductors and contacts between a load and its poles in one full state: fewest relays, then fewest conductors.</summary>
+internal sealed class Routes
+{
+    private const int RelayCost = 1_000, ConsumerCost = 1_000_000;
+
+    private readonly ContactGraph graph;
+    private readonly Dictionary<End, int> numbers = [];
+    private readonly List<List<Step>> steps = [];
+    private readonly List<int> points = [];
+
+    public Routes(ContactGraph graph)
+    {
+        this.graph = graph;
+        foreach (var conductor in graph.Circuit.Conductors)
+            if (!conductor.From.IsFree && !conductor.To.IsFree)
+                Lay(conductor.From, conductor.To, new(0, 1) { Conductor = conductor.Id });
+        foreach (var part in graph.Circuit.Parts)
+        {
+            foreach (var joint in part.Joints) Lay(End.At(part.Id, joint.Terminal), joint.On, new(0, 0));
+            if (part.CaseOn is { } mount) Lay(Nodes.CaseOf(part), mount, new(0, 0));
+            foreach (var element in part.Kind.Elements.Where(e => e.IsInLine || e.IsConsumer || IsMachine(e))) Lay(part, element);
+        }
+    }
+
+    /// <summary>The way of a load in a state.</summary>
+    /// <param name="load">The load.</param>
+    /// <param name="state">A value for each variable.</param>
+    /// <param name="supplies">Between which poles it may be fed.</param>
+    /// <param name="isForward">Whether current runs from its first end to its second; <see langword="null"/>: either.</param>
+    /// <param name="throughConsumers">Whether other consumers are let through.</param>
+    public Route? Of(Branch load, int[] state, IEnumerable<Supply> supplies, bool? isForward, bool throughConsumers)
+    {
+        End first = Nodes.NodeOf(load.Part, load.Element.From), second = Nodes.NodeOf(load.Part, load.Element.To);
+        foreach (var supply in supplies)
+        foreach (bool forward in new[] { true, false })
+        {
+            if (isForward is { } asked && asked != forward) continue;
+            bool firstIsHot = forward == supply.HotIsHigher;
+            HashSet<int> closed = [.. supply.Return.Concat(supply.Others).Where(p => p.When.HoldsIn(state)).Select(p => p.Point)];
+            if (Search(firstIsHot ? first : second, supply.Hot, closed, load, state, throughConsumers) is not { } hot) continue;
+            closed = [.. supply.Hot.Concat(supply.Others).Where(p => p.When.HoldsIn(state)).Select(p => p.Point)];
+            HashSet<int> met = [.. closed, .. hot.Select(s => points[s.To]).Where(p => p >= 0)];
+            var cold = firstIsHot ? second : first;
+            if ((Search(cold, supply.Return, met, load, state, throughConsumers) ?? Search(cold, supply.Return, closed, load, state, throughConsumers)) is not { } ground)
+                continue;
+            return new([.. hot], [.. ground]);
+        }
+        return null;
+    }
+
+    /// <summary>The parts whose contacts join a load's ends to each other, or to poles, without resistance in a state; ids.</summary>
+    public ImmutableArray<string> JointOf(Branch load, int[] state, IEnumerable<Supply> supplies)
+    {
+        End first = Nodes.NodeOf(load.Part, load.Element.From), second = Nodes.NodeOf(load.Part, load.Element.To);
+        var always = graph.Positions.Space.AlwaysHolds;
+        ImmutableArray<Pole> other = [new(-1, always, second)], poles = [.. supplies.SelectMany(s => s.Hot.Concat(s.Return))];
+        var joint = Search(first, other, [], load, state, null) ?? [];
+        if (joint.Count == 0) joint = [.. Search(first, poles, [], load, state, null) ?? [], .. Search(second, poles, [], load, state, null) ?? []];
+        return [.. joint.Where(s => s.IsControl).Select(s => s.Part!.Id).Distinct()];
+    }
+
+    // A machine that stands lets current through its windings.
+    private static bool IsMachine(Element element) => element is { IsSource: true, When: not null, TakesEitherPolarity: true };
+
+    private void Lay(Part part, Element element)
+    {
+        bool isRelay = element is { IsNoControl: false, When: { } when } && when.Tests.Any(t => graph.Circuit.VariableOf(part, t.Actuator).Actuator.Drive == ActuatorDrive.Driven);
+        var step = new Step(0, isRelay ? RelayCost : element.IsConsumer || element.IsSource ? ConsumerCost : 0)
+        {
+            Part = part,
+            Element = element,
+            When = IsMachine(element) ? !graph.Positions.WhenOf(part, element) : graph.Positions.WhenOf(part, element),
+            IsRelay = isRelay,
+        };
+        Lay(Nodes.NodeOf(part, element.From), Nodes.NodeOf(part, element.To), step);
+    }
+
+    private void Lay(End a, End b, Step step)
+    {
+        int from = Number(a), to = Number(b);
+        steps[from].Add(step with { To = to });
+        steps[to].Add(step with { To = from });
+    }
+
+    private int Number(End end)
+    {
+        if (numbers.TryGetValue(end, out int number)) return number;
+        steps.Add([]);
+        points.Add(graph.PointOf(end));
+        return numbers[end] = steps.Count - 1;
+    }
+
+    private List<Step>? Search(End start, ImmutableArray<Pole> poles, HashSet<int> closed, Branch load, int[] state, bool? throughConsumers)
+    {
+        int from = Number(start);
+        HashSet<int> goals = [.. poles.Where(p => p.When.HoldsIn(state)).Select(p => Number(p.End))];
+        int[] costs = new int[steps.Count], before = new int[steps.Count];
+        var by = new Step?[steps.Count];
+        bool[] isDone = new bool[steps.Count];
+        Array.Fill(costs, int.MaxValue);
+        costs[from] = 0;
+        int count = 0;
+        PriorityQueue<int, (int, int)> open = new([(from, (0, 0))]);
+        while (open.TryDequeue(out int at, out _))
+        {
+            if (isDone[at]) continue;
+            isDone[at] = true;
+            if (goals.Contains(at)) return Follow(before, by, from, at);
+            if (at != from && closed.Contains(points[at])) continue;
+            foreach (var step in steps[at])
+            {
+                if (isDone[step.To] || costs[step.To] <= costs[at] + step.Cost) continue;
+                if (!step.LetsThrough(state, throughConsumers) || (step.Part == load.Part && step.Element == load.Element)) continue;
+                (costs[step.To], before[step.To], by[step.To]) = (costs[at] + step.Cost, at, step);
+                open.Enqueue(step.To, (costs[step.To], ++count));
+            }
+        }
+        return null;
+    }
+
+    private static List<Step> Follow(int[] before, Step?[] by, int from, int at)
+    {
+        List<Step> route = [];
+        for (; at != from; at = before[at]) route.Add(by[at]!);
+        route.Reverse();
+        return route;
+    }
+}
+
+/// <summary>One step of a route: a conductor, an element, or a joint.</summary>
+/// <param name="To">The number of the end to which it leads.</param>
+/// <param name="Cost">What it costs.</param>
+internal sealed record Step(int To, int Cost)
+{
+    public string? Conductor { get; init; }
+
+    public Part? Part { get; init; }
+
+    public Element? Element { get; init; }
+
+    public Condition? When { get; init; }
+
+    /// <summary>Whether it is a contact that windings move.</summary>
+    public bool IsRelay { get; init; }
+
+    /// <summary>Whether it is a contact that opens, by hand, by a condition or by a relay.</summary>
+    public bool IsControl => When is { IsOpen: true } && Element is { IsNoControl: false, IsLink: true };
+
+    /// <summary>Whether it is passed in a state; the direction of one-way elements is left to whoever chose the state.</summary>
+    /// <param name="state">A value for each variable.</param>
+    /// <param name="throughConsumers">Whether consumers are passed; <see langword="null"/>: neither they nor resistances are.</param>
+    public bool LetsThrough(int[] state, bool? throughConsumers) =>
+        (Element is null || Element.IsLink || (throughConsumers is { } all && (all || Element.IsInLine))) && (When is not { } when || when.HoldsIn(state));
+}
+
+/// <summary>How a load is fed in one state.</summary>
+/// <param name="Hot">From the load to the feed.</param>
+/// <param name="Ground">From the load to the return.</param>
+internal sealed record Route(ImmutableArray<Step> Hot, ImmutableArray<Step> Ground)
+{
+    /// <summary>All steps, those on the hot side first, each side from the load outwards.</summary>
+    public IEnumerable<Step> All => Hot.Concat(Ground);
+
+    /// <summary>The conductors as the study gives them: from the feed to the load, and from the load to the return.</summary>
+    public LoadPath AsPath() => new(
+        [.. Hot.Reverse().Select(s => s.Conductor).OfType<string>()],
+        [.. Ground.Select(s => s.Conductor).OfType<string>()]);
+}

@@ -1,0 +1,48 @@
+using Hotside.Studies.Operating;
+
+namespace Hotside.Studies.Switching;
+
+/// <summary>Tells the verdict of a load that no path without other consumers feeds.</summary>
+internal static class StringJudge
+{
+    /// <summary>The verdict of a load in series; <see langword="null"/> when it is not.</summary>
+    public static LoadStudy? Judge(SwitchingStudy study, Chains chains, int index)
+    {
+        var regime = study.Whole;
+        var feed = regime.Feeding.Loads[index];
+        var along = study.InSeries(index) & !feed.Fed;
+        var settling = regime.Settling;
+        var fed = settling.Settled(along) & !regime.Short;
+        bool isMomentary = fed.IsNever;
+        if (isMomentary) fed = settling.Passing(along) & !regime.Short;
+        if (fed.IsNever) return null;
+        List<Branch> others = [];
+        List<Route> routes = [];
+        foreach (var states in study.ExamplesOf(fed, regime.Short))
+        {
+            int[] state = settling.StateOf(states, along);
+            if (regime.Feeding.StringIn(feed.Load, state) is not { } found) continue;
+            // Several may stand beside each other in the string; the current tells which carry it, the path is one of them at least.
+            var carriers = OperatingPoint.Carriers(study.Graph, feed.Load, state);
+            others.AddRange(carriers.IsEmpty ? found.Branches.Where(b => b.Role == BranchRole.Consumer) : carriers);
+            if (study.Routes.Of(feed.Load, state, [found.Supply], null, throughConsumers: true) is { } route) routes.Add(route);
+        }
+        var until = isMomentary ? settling.EndedBy(along, fed) : null;
+        return new(feed.Load.Part, feed.Load.Element, SwitchedSide.InSeries, study.Writer.Write(fed, regime.Short))
+        {
+            InSeriesWith = [.. others.Distinct().OrderBy(b => b.Number).Select(b => NameOf(b, feed.Load)).Distinct()],
+            StringSide = study.StringSideOf(feed.Load, regime, isMomentary),
+            SwitchedBy = Chains.SwitchesOf(routes),
+            Chain = [.. Chains.RelaysOf(routes)],
+            Until = until is { } end ? new(end.Relay.Variable.Part, end.Relay.Variable.Actuator.Name, end.Relay.Variable.Actuator.Positions[end.Position]) : null,
+            IsApproximate = regime.Feeding.IsApproximate,
+            Paths = [.. routes.Take(1).Select(r => r.AsPath())],
+        };
+    }
+
+    // A machine's own winding is the machine; a lamp of two filaments says which.
+    public static string NameOf(Branch branch, Branch load) =>
+        branch.Element.IsConsumer && (branch.Part == load.Part || !branch.Element.IsInternal)
+            ? LoadStudy.NameOf(branch.Part, branch.Element)
+            : branch.Part.Id;
+}

@@ -1,0 +1,123 @@
+using System.Collections.Immutable;
+using Hotside.Circuits;
+using Hotside.Diagnostics;
+
+namespace Hotside.Studies.Switching;
+
+/// <summary>Everything that the verdicts of one circuit are told from.</summary>
+internal sealed class SwitchingStudy
+{
+    private readonly Dictionary<int, string> names = [];
+
+    private SwitchingStudy(Circuit circuit)
+    {
+        Positions = new(circuit);
+        Graph = new(circuit, Positions);
+        Routes = new(Graph);
+        foreach (var load in Graph.Loads) names[load.Number] = LoadStudy.NameOf(load.Part, load.Element);
+        Writer = new(circuit, Positions);
+        var full = Supplies.Of(Graph, withMachines: true);
+        Neighbourhoods neighbourhoods = new(Graph, full.All);
+        // Verdicts are told with batteries alone: else every load behind a battery switch would gain "or engine running". What only a machine feeds is told with it.
+        bool hasMachines = circuit.Sources.Any(s => s.Element.When is not null);
+        Regimes = hasMachines
+            ? [new(Graph, Supplies.Of(Graph, withMachines: false), neighbourhoods), new(Graph, full, neighbourhoods)]
+            : [new(Graph, full, neighbourhoods)];
+    }
+
+    public Positions Positions { get; }
+
+    public ContactGraph Graph { get; }
+
+    public Routes Routes { get; }
+
+    public ControlWriter Writer { get; }
+
+    /// <summary>With batteries alone where there are machines too, then with everything.</summary>
+    public ImmutableArray<Regime> Regimes { get; }
+
+    public Regime Whole => Regimes[^1];
+
+    /// <summary>When a path through other consumers passes a load, as a function of free positions and of relays, with all supplies.</summary>
+    public Condition InSeries(int index) => Whole.Feeding.InSeries(Graph.Loads[index]);
+
+    /// <summary>Sets of states to take examples from: for each minimal combination every choice of positions, at most <see cref="Control.Most"/> in all.</summary>
+    public IEnumerable<Condition> ExamplesOf(Condition wanted, Condition indifferent)
+    {
+        var all = Positions.Space.AlwaysHolds;
+        return Writer.CubesOf(wanted, indifferent).OrderBy(c => c.Sets.Length)
+            .SelectMany(cube => cube.Sets.Aggregate((IEnumerable<Condition>)[all], (some, set) =>
+                some.SelectMany(s => set.Values.Select(v => s & Positions.Space.Where(set.Variable, v)))))
+            .Select(states => states & wanted & !indifferent).Where(s => !s.IsNever).Take(Control.Most);
+    }
+
+    /// <summary>The side on which a load's string is switched: the rule for a single load, with the other consumers let through.</summary>
+    public SwitchedSide StringSideOf(Branch load, Regime regime, bool isMomentary)
+    {
+        List<LoadWays> ways = [];
+        foreach (var supply in regime.Feeding.Supplies)
+        {
+            var hot = Ways.Through(Graph, supply.Hot, supply.Return.Concat(supply.Others), supply.HotIsHigher, load, throughConsumers: true);
+            var ground = Ways.Through(Graph, supply.Return, supply.Hot.Concat(supply.Others), !supply.HotIsHigher, load, throughConsumers: true);
+            foreach (int end in new[] { load.Source, load.Target })
+                ways.Add(new(supply, hot.Onward[end] & ground.Onward[load.Other(end)] & !regime.Feeding.Short, hot.Reached[end], ground.Reached[load.Other(end)]));
+        }
+        var (hotWay, returnWay) = LoadJudge.WaysOf(ways, regime, isMomentary);
+        return LoadJudge.SideOf(hotWay, returnWay, regime.Short);
+    }
+
+    /// <summary>The name of a load as the study has it.</summary>
+    public string NameOf(Branch load) => names[load.Number];
+
+    /// <summary>Whether a point is a pole in some state.</summary>
+    public bool IsPole(int point) => Whole.Feeding.Supplies.Any(s => s.Hot.Concat(s.Return).Any(p => p.Point == point));
+
+    /// <summary>Free positions in words.</summary>
+    public string Words(Condition states) =>
+        Writer.Write(states, Positions.Space.NeverHolds) is { IsAlways: false } some ? some.ToString() : "anything is done, or nothing";
+
+    /// <summary>Studies a circuit.</summary>
+    public static CircuitStudy Of(Circuit circuit, CancellationToken cancel)
+    {
+        cancel.ThrowIfCancellationRequested();
+        try
+        {
+            return new SwitchingStudy(circuit).Tell(cancel);
+        }
+        catch (DecisionBudgetException)
+        {
+            return JoinedForGood.Tell(circuit);
+        }
+    }
+
+    private CircuitStudy Tell(CancellationToken cancel)
+    {
+        var loads = ImmutableArray.CreateBuilder<LoadStudy>();
+        List<Diagnostic> found = [];
+        if (!Whole.Short.IsNever) found.Add(SwitchingFindings.ShortCircuit.Of(ShortedParts(), Words(Whole.Short)) with
+            {
+                Hint = "a load must lie between a feed and the return, or nothing",
+            });
+        found.AddRange(RelayFindings.Of(this));
+        LoadJudge judge = new(this);
+        LoadFindings findings = new(this);
+        List<SneakPath> sneaks = [];
+        for (int i = 0; i < Graph.Loads.Length; i++)
+        {
+            cancel.ThrowIfCancellationRequested();
+            var verdict = judge.Judge(i);
+            found.AddRange(findings.Of(i, verdict));
+            if (findings.SneakOf(i, verdict) is { } sneak)
+            {
+                verdict = verdict with { Sneaks = sneak.States };
+                sneaks.Add(sneak);
+            }
+            loads.Add(verdict);
+        }
+        found.AddRange(SneakPath.Findings(this, sneaks));
+        if (loads.Any(l => l.IsApproximate)) found.Add(SwitchingFindings.Approximate.Of([]));
+        return new(Graph.Circuit, loads.ToImmutable(), [.. found.OrderByDescending(f => f.Severity).ThenBy(f => f.Code, StringComparer.Ordinal)]);
+    }
+
+    private IEnumerable<string> ShortedParts() => Positions.Space.SupportOf(Whole.Short).Select(v => Positions.VariableAt(v).Part).OfType<string>().Distinct();
+}

@@ -1,0 +1,162 @@
+using Hotside.Studies;
+using Hotside.Studies.Operating;
+using Hotside.Studies.Switching;
+
+namespace Hotside.Tests.Studies;
+
+public class SwitchingAlgorithmTests
+{
+    [Fact]
+    public void Minimal_combinations_are_prime_implicants_not_path_sets()
+    {
+        // What {S1 1}, {S1 2, S2 on} and {S1 off, S2 on} feed has {S1 1} and {S2 on}.
+        DecisionSpace space = new([3, 2]);
+        Condition s1(int p) => space.Where(0, p);
+        var on = space.Where(1, 1);
+        var primes = new PrimeImplicants(space).Of(s1(1) | (s1(2) & on) | (s1(0) & on), space.NeverHolds);
+        Assert.Equal(["0:1", "1:1"], primes.Select(Text).Order());
+    }
+
+    [Fact]
+    public void States_that_do_not_matter_widen_a_combination_and_make_none()
+    {
+        DecisionSpace space = new([2, 2]);
+        Condition a = space.Where(0, 1), b = space.Where(1, 1);
+        Assert.Equal(["0:1"], new PrimeImplicants(space).Of(a & b, a & !b).Select(Text));
+        Assert.Empty(new PrimeImplicants(space).Of(a & b, a));
+    }
+
+    [Fact]
+    public void Equal_conditions_are_one_node_and_composition_replaces_a_variable()
+    {
+        DecisionSpace space = new([2, 3, 2]);
+        Condition a = space.Where(0, 1), b = space.Where(1, [0, 2]), c = space.Where(2, 1);
+        Assert.Equal(!(a & b), !a | !b);
+        Assert.Equal(a & !b, space.Compose(a & c, [null, null, [b, !b]]));
+    }
+
+    [Fact]
+    public void A_diagram_that_outgrows_its_budget_says_so() =>
+        Assert.Throws<DecisionBudgetException>(() =>
+        {
+            // Pairs far apart in the order of variables: exponential in every diagram of that order.
+            DecisionSpace space = new([.. Enumerable.Repeat(2, 24)], budget: 500);
+            return Enumerable.Range(0, 12).Aggregate(space.NeverHolds, (sum, i) => sum | (space.Where(i, 1) & space.Where(i + 12, 1)));
+        });
+
+    [Fact]
+    public void Without_diagrams_sides_are_told_from_what_is_joined_for_good()
+    {
+        var study = JoinedForGood.Tell(TestCircuit.Read(TwelveCircuits.RelayBehindBallast));
+        Assert.Equal([SwitchedSide.GroundSwitched, SwitchedSide.HotSwitched, SwitchedSide.HotSwitched], study.Loads.Select(l => l.Side));
+        Assert.All(study.Loads, l => Assert.True(l.IsApproximate));
+        Assert.Equal("HS3007", Assert.Single(study.Findings).Code);
+    }
+
+    [Fact]
+    public void Edges_on_a_common_cycle_are_one_block()
+    {
+        // Two triangles that share a vertex, a bridge, a pair of parallels, a loop.
+        int[] blocks = Blocks.Of(8, [(0, 1), (1, 2), (2, 0), (2, 3), (3, 4), (4, 2), (4, 5), (6, 7), (7, 6), (5, 5)]);
+        Assert.Equal(5, blocks.Distinct().Count());
+        Assert.True(blocks[0] == blocks[1] && blocks[1] == blocks[2]);
+        Assert.True(blocks[3] == blocks[4] && blocks[4] == blocks[5] && blocks[3] != blocks[0]);
+        Assert.DoesNotContain(blocks[6], blocks.Where((_, i) => i != 6));
+        Assert.Equal(blocks[7], blocks[8]);
+        Assert.Equal(-1, blocks[9]);
+    }
+
+    [Fact]
+    public void A_bridge_of_resistances_gets_the_potentials_of_its_dividers()
+    {
+        // Four resistances of 1, 2, 3 and 6 ohms on 12 V by way of 1e9 S: a divider of 1 and 2 beside one of 3 and 6 is balanced (Wheatstone), 8 V at both middles.
+        double[,] between = new double[3, 3];
+        void Set(int a, int b, double g) => between[a, b] = between[b, a] = g;
+        Set(0, 1, 1);
+        Set(0, 2, 1 / 3.0);
+        Set(1, 2, 1 / 7.0);
+        double[] volts = Conductances.Solve(between, [1e9, 1 / 2.0, 1 / 6.0], [12e9, 0, 0]);
+        Assert.Equal(8, volts[1], 6);
+        Assert.Equal(8, volts[2], 6);
+    }
+
+    [Fact]
+    public void Two_six_volt_coils_in_series_on_twelve_pull_in()
+    {
+        var study = TestCircuit.Study("""
+            12 V, negative
+            G1 battery 12V
+            S1 switch
+            K1 relay 6V 0.15A
+            K2 relay 6V 0.15A
+            E1 lamp 12V 21W 2=chassis
+            - G1.neg to chassis
+            - G1.pos to S1.1
+            - S1.2 to K1.86
+            - K1.85 to K2.86
+            - K2.85 to chassis
+            - G1.pos to K2.30
+            - K2.87 to E1.1
+            """);
+        Assert.Equal("S1 on", study.Load("E1").Control.ToString());
+        Assert.Equal(["K2"], study.Load("E1").Chain);
+        Assert.Equal(SwitchedSide.InSeries, study.Load("K1").Side);
+    }
+
+    [Fact]
+    public void A_coil_behind_a_charge_lamp_does_not_pull_in()
+    {
+        var study = TestCircuit.Study("""
+            12 V, negative
+            G1 battery 12V
+            S1 switch
+            E9 lamp 12V 2W
+            K1 relay 12V 4A
+            E1 lamp 12V 21W 2=chassis
+            - G1.neg to chassis
+            - G1.pos to S1.1
+            - S1.2 to E9.1
+            - E9.2 to K1.86
+            - K1.85 to chassis
+            - G1.pos to K1.30
+            - K1.87 to E1.1
+            """);
+        Assert.Equal(SwitchedSide.Dead, study.Load("E1").Side);
+    }
+
+    [Fact]
+    public void A_coil_that_gets_too_little_is_found()
+    {
+        var study = TestCircuit.Study(TwelveCircuits.RelayBehindBallast.Replace("R1 resistor 2ohm", "R1 resistor 60ohm", StringComparison.Ordinal));
+        var weak = Assert.Single(study.Findings);
+        Assert.Equal("HS3015", weak.Code);
+        Assert.Equal(["K1"], weak.Items);
+        Assert.Equal("S1 pressed", study.Load("E1").Control.ToString());
+    }
+
+    [Fact]
+    public void More_combinations_than_can_be_listed_are_cut_and_said_to_be()
+    {
+        string text = "12 V, negative\nG1 battery 12V\nE1 lamp 12V 21W 2=chassis\n- G1.neg to chassis\n- G1.pos to S1.a1\n- S40.b1 to E1.1\n"
+            + string.Join('\n', Enumerable.Range(1, 40).Select(i => FormattableString.Invariant($"S{i} crossover"))) + "\n"
+            + string.Join('\n', Enumerable.Range(1, 39).Select(i => FormattableString.Invariant($"- S{i}.b1 to S{i + 1}.a1\n- S{i}.b2 to S{i + 1}.a2")));
+        string[] lines = text.Split('\n');
+        string ordered = string.Join('\n', lines.Where(l => !l.StartsWith('-')).Concat(lines.Where(l => l.StartsWith('-'))));
+        var lamp = TestCircuit.Study(ordered).Load("E1");
+        Assert.Equal(SwitchedSide.HotSwitched, lamp.Side);
+        Assert.True(lamp.Control.IsCut);
+        Assert.Equal(Control.Most, lamp.Control.Any.Length);
+        // An even number of crossovers must be crossed, whichever.
+        Assert.All(lamp.Control.Any, c => Assert.Equal((40, 0), (c.All.Length, c.All.Count(s => s.Positions[0] == "crossed") % 2)));
+        Assert.False(lamp.IsApproximate);
+    }
+
+    [Fact]
+    public void Codes_are_used_once()
+    {
+        string[] codes = [.. SwitchingFindings.All.Select(k => k.Code)];
+        Assert.Equal(codes.Order(StringComparer.Ordinal).Distinct(), codes);
+    }
+
+    private static string Text(Cube cube) => string.Join(' ', cube.Sets.Select(s => FormattableString.Invariant($"{s.Variable}:{string.Join('/', s.Values)}")));
+}
