@@ -27,15 +27,16 @@ internal sealed class CircuitComparison
     {
         var comparison = new CircuitComparison(before, after);
         var parts = before.Parts.Select(p => comparison.PartAct(p)).OfType<Act>().ToArray();
-        bool IsSource(Act act) => OrderRules.IsStandingSource(after.FindPart(act.Items[0])!);
+        Act[] fitted = [.. after.Parts.Where(p => before.FindPart(p.Id) is null).Select(p => new Fit([p.Id]))];
+        bool IsSource(Act act) => after.FindPart(act.Items[0])!.IsStandingSource;
         Act[] all =
         [
             .. before.Conductors.Where(c => after.FindConductor(c.Id) is null).Select(c => new TakeOut([c.Id])),
             .. before.Parts.Where(p => after.FindPart(p.Id) is null).Select(p => new TakeOut([p.Id])),
             .. parts.Where(a => !IsSource(a)),
-            .. after.Parts.Where(p => before.FindPart(p.Id) is null).Select(p => new Fit([p.Id])),
+            .. fitted.Where(a => !IsSource(a)),
             .. comparison.WireActs(),
-            .. parts.Where(IsSource),
+            .. parts.Concat(fitted).Where(IsSource),
         ];
         return [.. all.Select(a => ImmutableArray.Create(a))];
     }

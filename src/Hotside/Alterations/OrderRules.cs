@@ -52,12 +52,9 @@ internal sealed class OrderRules
         return strictFirst.SelectMany(needs => needs.OrderBy(n => n.First < n.Then ? 0 : 1));
     }
 
-    /// <summary>Whether a part gives current by itself, as a battery does and a machine that stands does not.</summary>
-    public static bool IsStandingSource(Part part) => part.Kind.Elements.Any(e => e is { IsSource: true, When: null });
-
     private IEnumerable<Need> Sources()
     {
-        var sources = acts.Where(a => a.Act is Replace or Reverse && a.Act.Items.Any(IsSource)).Select(a => a.Group).Distinct().ToArray();
+        var sources = acts.Where(a => a.Act is Fit or Replace or Reverse && a.Act.Items.Any(IsSource)).Select(a => a.Group).Distinct().ToArray();
         foreach (int source in sources)
         {
             string id = acts.Where(a => a.Group == source).SelectMany(a => a.Act.Items).First(IsSource);
@@ -67,12 +64,12 @@ internal sealed class OrderRules
         }
     }
 
-    private bool IsSource(string id) => after.FindPart(id) is { } part && IsStandingSource(part);
+    private bool IsSource(string id) => after.FindPart(id) is { IsStandingSource: true };
 
-    // A source that is replaced takes its wires with it at the very end, so nothing waits for it.
+    // A source comes at the very end and its wires go on then, so that nobody works at live ones: nothing waits for it.
     private IEnumerable<Need> Landings() =>
         from landing in NewEnds()
-        where landing.End.Part is { } part && arrivals.ContainsKey(part) && !(IsSource(part) && before.FindPart(part) is not null)
+        where landing.End.Part is { } part && arrivals.ContainsKey(part) && !IsSource(part)
         select new Need(arrivals[landing.End.Part!], landing.Group, LandsOnPresent, landing.Wire, landing.End.Part!);
 
     private IEnumerable<(string Wire, End End, End Other, int Group)> NewEnds()
@@ -101,7 +98,7 @@ internal sealed class OrderRules
             if (act is not (Fit or Replace or Remount)) continue;
             foreach (string id in act.Items)
             foreach (string on in Holders(after.FindPart(id)!))
-                if (on != id && arrivals.TryGetValue(on, out int there) && (act is Fit || before.FindPart(on) is null))
+                if (on != id && !IsSource(on) && arrivals.TryGetValue(on, out int there) && (act is Fit || before.FindPart(on) is null))
                     yield return new(there, group, BoltedToPresent, id, on);
         }
     }

@@ -41,6 +41,9 @@ public sealed record Part
     /// <summary>Its name, or what its kind is called when it has none: <c>Horn button</c>, <c>Push button</c>.</summary>
     public string Title => Name ?? char.ToUpperInvariant(Kind.Noun[0]) + Kind.Noun[1..];
 
+    /// <summary>Whether it gives current by itself, as a battery does and a machine that stands does not.</summary>
+    internal bool IsStandingSource => Kind.Elements.Any(e => e is { IsSource: true, When: null });
+
     /// <summary>The value that a rating states for an element, in that unit.</summary>
     /// <param name="element">The element's name.</param>
     /// <param name="unit">The unit asked for.</param>

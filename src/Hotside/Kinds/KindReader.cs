@@ -38,7 +38,7 @@ internal sealed class KindReader
     {
         foreach (var entry in map.Entries.Where(e => !Keys.Contains(e.Key.Value)))
             problems.Add(KindProblems.UnknownKey.At(entry.Key.Span, entry.Key.Value) with { Hint = Names.Meant(entry.Key.Value, Keys) });
-        var kind = Like(known) is { } like ? like with { Id = id } : new PartKind(id);
+        var kind = Like(known) is { } like ? like with { Id = id, Noun = new PartKind(id).Noun } : new PartKind(id);
         kind = kind with
         {
             Letter = Word("letter") ?? kind.Letter,

@@ -28,7 +28,7 @@ internal static class SystemReader
             else context.Report(ReadingProblems.BadSystem.At(item.Span, item.Text) with { Hint = "write for example \"6 V, positive ground, sizes in AWG\"" });
         }
         if (volts.Count == 0) context.Report(ReadingProblems.SystemIncomplete.At(node.Span, "its volts, such as \"6 V\""));
-        if (ground is null) context.Report(ReadingProblems.SystemIncomplete.At(node.Span, "its ground: positive, negative or isolated"));
+        if (ground is null) context.Report(ReadingProblems.SystemIncomplete.At(node.Span, "its ground: positive ground, negative ground or isolated ground"));
         if (ground == Ground.Isolated && node2 is null && before?.Return is null)
             context.Report(ReadingProblems.SystemIncomplete.At(node.Span, "which node is the return of an isolated system, such as \"return X2\""));
         if (volts.Count == 0 || ground is not { } said) return null;

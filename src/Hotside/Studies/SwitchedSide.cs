@@ -18,6 +18,6 @@ public enum SwitchedSide
     /// <summary>Fed only through other loads.</summary>
     InSeries,
 
-    /// <summary>Fed in no state.</summary>
+    /// <summary>On in no state: no current ever flows through it. Its terminals may have voltage all the same.</summary>
     Dead,
 }

@@ -5,28 +5,44 @@ namespace Hotside.Wording;
 
 /// <summary>
 /// The cautions that an alteration calls for, few and to the point. Sources: TM 10-3930-671-24 (grounded cable first off and last on; never reverse
-/// or run an alternator without its battery), 29 CFR 1926.441 (eye protection at batteries), SAE J537 (taper posts, from memory); the rest common practice, no source.
+/// or run an alternator without its battery), 29 CFR 1926.441 (eye protection at batteries); the rest common practice, no source.
 /// </summary>
 internal static class Cautions
 {
     public static IEnumerable<string> Of(Alteration alteration, Vocabulary words)
     {
-        string before = Post(alteration.Before), after = Post(alteration.After);
-        yield return before == after
-            ? $"First off and last on: the cable of the {before} post, which is on {words.Ground}. Rings off, eyes protected, no flame near the battery."
-            : $"First off: the cable of the {before} post, on {words.Ground} now. Last on: that of the {after} post, on {words.Ground} then. Rings off, eyes protected, no flame near the battery.";
-        if (before != after) yield return "Prove the new battery's polarity with a meter before a cable goes on, and mark the cables: old colours may say the contrary.";
-        if (Has(alteration.After, "alternator")) yield return "Never run the alternator without its battery, never polarise it, never turn its battery round.";
-        if (before != after && Polarised(alteration.After) is { } machine) yield return $"Polarise {machine} before the first start, as its own field circuit asks.";
+        string? before = Post(alteration.Before), after = Post(alteration.After);
+        bool isTurned = before is not null && after is not null && before != after;
+        if ((before ?? after) is not null) yield return FirstAndLast(alteration, before, after, words) + " Rings off, eyes protected, no flame near the battery.";
+        if (isTurned) yield return "Prove the new battery's polarity with a meter before a cable goes on, and mark the cables: old colours may say the contrary.";
+        if (Ids(alteration.After, p => p.Kind.Symbol == "alternator") is { Length: > 0 } alternators)
+            yield return $"Never run {alternators} without its battery, never polarise it, never turn its battery round.";
+        if (Ids(alteration.After, p => p.Kind.Polarity == "polarise" && (isTurned || alteration.StateOf(p.Id) is not (PartState.Left or PartState.Remounted))) is { Length: > 0 } machines)
+            yield return $"Polarise {machines} before the first start, as its own field circuit asks.";
         if (alteration.After.Parts.Any(p => p.Kind.Polarity == "destroyed" && !p.Kind.Elements.Any(e => e.IsSource)))
             yield return "Lamps, flashers and modules that mind polarity go on after the final polarity is proved.";
         yield return "First power through a small fuse or a lamp in series. This sheet is an aid; the workshop manual, local codes and licensed practice decide.";
     }
 
-    // The post that stands on the return.
-    private static string Post(Circuit circuit) => circuit.Sources.FirstOrDefault(s => s.Element.When is null) is { PlusIsFeed: false } ? "positive" : "negative";
+    private static string FirstAndLast(Alteration alteration, string? before, string? after, Vocabulary words)
+    {
+        string was = On(alteration.Before, words), will = On(alteration.After, words);
+        if (before == after && was == will) return $"First off and last on: {before}, {(before?.StartsWith("the cables", StringComparison.Ordinal) == true ? "all" : "which is")} on {was}.";
+        string off = before is null ? "" : $"First off: {before}, on {was} now.", on = after is null ? "" : $"Last on: {after}, on {will} then.";
+        return $"{off} {on}".Trim();
+    }
 
-    private static bool Has(Circuit circuit, string kind) => circuit.Parts.Any(p => p.Kind.Id.Contains(kind, StringComparison.Ordinal));
+    // The cable at the post, or at the posts, that stand on the return; null where no battery does.
+    private static string? Post(Circuit circuit)
+    {
+        var nodes = Nodes.Of(circuit, throughLinks: true);
+        var sources = circuit.Sources.Where(s => s.Part.IsStandingSource && nodes.AreOne(s.Return, circuit.System.ReturnNode)).ToArray();
+        if (sources.Length == 0) return null;
+        string posts = string.Join(" and ", sources.Select(s => s.PlusIsFeed ? "negative" : "positive").Distinct());
+        return sources.Length == 1 ? $"the cable of the {posts} post" : $"the cables of the {posts} posts of {string.Join(", ", sources.Select(s => s.Part.Id))}";
+    }
 
-    private static string? Polarised(Circuit circuit) => circuit.Parts.FirstOrDefault(p => p.Kind.Polarity == "polarise")?.Id;
+    private static string On(Circuit circuit, Vocabulary words) => circuit.System.Return is { } node ? "the return, " + EndWords.Of(node, circuit) : words.Ground;
+
+    private static string Ids(Circuit circuit, Func<Part, bool> which) => string.Join(", ", circuit.Parts.Where(which).Select(p => p.Id));
 }

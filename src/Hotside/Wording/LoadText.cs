@@ -18,7 +18,7 @@ public static class LoadText
             SwitchedSide.BothSides => "switched on both sides",
             SwitchedSide.Unswitched => "unswitched",
             SwitchedSide.InSeries => "in series with " + string.Join(", ", load.InSeriesWith),
-            _ => load.DeadBecause is { } why ? $"dead ({why})" : "dead",
+            _ => load.DeadBecause is { } why ? $"never on ({why})" : "never on",
         };
         if (by.Length > 0 && load.Side is not (SwitchedSide.InSeries or SwitchedSide.Unswitched)) text += " by " + by;
         if (load.Side is not (SwitchedSide.Dead or SwitchedSide.Unswitched)) text += "; on when " + load.Control;

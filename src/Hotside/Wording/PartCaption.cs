@@ -24,7 +24,7 @@ internal sealed record PartCaption(string Reference, string Name, string Rating,
             named ? part.Title : "",
             string.Join(" · ", part.Ratings.Where(r => r.Name != "ways").Select(QuantityWords.Of)),
             StateWord(alteration.StateOf(part.Id), isBefore),
-            VerdictCaption.Of(study.Loads.Where(l => l.Part.Id == part.Id && !l.Element.IsInternal)));
+            VerdictCaption.Of(study.Loads.Where(l => l.Part.Id == part.Id && !l.Element.IsInternal), study));
     }
 
     private static string StateWord(PartState state, bool isBefore) => (state, isBefore) switch
@@ -44,27 +44,16 @@ internal sealed record PartCaption(string Reference, string Name, string Rating,
 
 /// <summary>A verdict as it is printed: the badge and the line below it.</summary>
 /// <param name="Side">The side.</param>
-/// <param name="Text">The badge's capitals.</param>
 /// <param name="By">By what, and what that carries; may be empty.</param>
-internal sealed record VerdictCaption(SwitchedSide Side, string Text, string By)
+internal sealed record VerdictCaption(SwitchedSide Side, string By)
 {
-    public static ImmutableArray<VerdictCaption> Of(IEnumerable<LoadStudy> loads)
+    public static ImmutableArray<VerdictCaption> Of(IEnumerable<LoadStudy> loads, CircuitStudy study)
     {
         var all = loads.ToArray();
-        var captions = all.Select(l => (Load: l, Line: ByLine(l))).GroupBy(c => (c.Load.Side, Switches(c.Load)))
-            .Select(g => new VerdictCaption(g.Key.Side, BadgeText(g.Key.Side), Joined(g.ToArray(), all.Length)));
+        var captions = all.Select(l => (Load: l, Line: ByLine(l, study))).GroupBy(c => (c.Load.Side, Switches(c.Load)))
+            .Select(g => new VerdictCaption(g.Key.Side, Joined(g.ToArray(), all.Length)));
         return [.. captions];
     }
-
-    public static string BadgeText(SwitchedSide side) => side switch
-    {
-        SwitchedSide.HotSwitched => "HOT-SWITCHED",
-        SwitchedSide.GroundSwitched => "GROUND-SWITCHED",
-        SwitchedSide.BothSides => "SWITCHED BOTH SIDES",
-        SwitchedSide.Unswitched => "UNSWITCHED",
-        SwitchedSide.InSeries => "IN SERIES",
-        _ => "DEAD",
-    };
 
     /// <summary>Amperes that a load draws at its rating; <see langword="null"/> when nothing states it.</summary>
     public static double? Amperes(LoadStudy load)
@@ -86,14 +75,20 @@ internal sealed record VerdictCaption(SwitchedSide Side, string Text, string By)
     private static string Switches(LoadStudy load)
     {
         if (load.Side == SwitchedSide.InSeries) return load.InSeriesWith.IsEmpty ? "" : "with " + string.Join(", ", load.InSeriesWith);
+        if (load.Side == SwitchedSide.Dead) return load.DeadBecause ?? "";
         string[] by = [.. load.Chain.Take(1).Concat(load.SwitchedBy)];
-        return by.Length == 0 || load.Side is SwitchedSide.Unswitched or SwitchedSide.Dead ? "" : "by " + string.Join(", ", by);
+        return by.Length == 0 || load.Side == SwitchedSide.Unswitched ? "" : "by " + string.Join(", ", by);
     }
 
-    private static string ByLine(LoadStudy load)
+    private static string ByLine(LoadStudy load, CircuitStudy study)
     {
         string by = Switches(load);
-        if (by.Length == 0 || load.Side == SwitchedSide.InSeries || Amperes(load) is not { } amperes) return by;
-        return load.Chain.IsEmpty && load.SwitchedBy.Length == 1 && load.Element.Type != ElementType.Coil ? $"{by}, which carries {QuantityWords.Amperes(amperes)}" : $"{by}: {QuantityWords.Amperes(amperes)}";
+        if (by.Length == 0 || load.Side is SwitchedSide.InSeries or SwitchedSide.Dead || Amperes(load) is not { } amperes) return by;
+        return IsAloneOnItsSwitch(load, study) ? $"{by}, which carries {QuantityWords.Amperes(amperes)}" : $"{by}: {QuantityWords.Amperes(amperes)}";
     }
+
+    // What a switch carries is known from one load only where no other load has to do with it.
+    private static bool IsAloneOnItsSwitch(LoadStudy load, CircuitStudy study) =>
+        load.Chain.IsEmpty && load.SwitchedBy.Length == 1 && load.Element.Type != ElementType.Coil
+        && study.Loads.Count(l => l.Control.Any.Any(c => c.All.Any(s => s.Variable.Part == load.SwitchedBy[0]))) == 1;
 }

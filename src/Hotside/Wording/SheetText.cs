@@ -14,10 +14,12 @@ internal static class SheetText
     /// <summary>What stands above the list of changes.</summary>
     public static string ListHead(Alteration alteration)
     {
+        if (alteration.Changes.IsEmpty) return "No changes.";
         string last = Numbers.Whole(alteration.Changes.Length);
-        bool batteryLast = alteration.Changes is [.., { Acts: [Replace or Reverse, ..] } end] && alteration.After.Sources.Any(s => end.Acts[0].Items.Contains(s.Part.Id));
+        bool batteryLast = alteration.Changes is [.., var end] && end.Acts.Any(a => a is Fit or Replace or Reverse && a.Items.Any(i => alteration.After.FindPart(i) is { IsStandingSource: true }));
         string back = batteryLast ? $"back in with {last}" : $"back on after {last}";
-        return alteration.Changes.IsEmpty ? "No changes." : $"Changes, in order of work. Battery off before 1, {back}. The workshop manual and local rules take precedence.";
+        string battery = alteration.Before.Parts.Any(p => p.IsStandingSource) ? $" Battery off before 1, {back}." : "";
+        return $"Changes, in order of work.{battery} The workshop manual and local rules take precedence.";
     }
 
     /// <summary>What a wire label means.</summary>
@@ -44,12 +46,12 @@ internal static class SheetText
     {
         var loads = study.Loads.Where(l => !l.Element.IsInternal).ToArray();
         if (loads.Length == 0) return "no loads.";
-        return string.Join("; ", loads.Select(l => $"{l.Name} {Is(l, words)}")) + ".";
+        return string.Join("; ", loads.Select(l => $"{l.Name} {Is(l, study, words)}")) + ".";
     }
 
-    private static string Is(LoadStudy load, Vocabulary words)
+    private static string Is(LoadStudy load, CircuitStudy study, Vocabulary words)
     {
-        var caption = VerdictCaption.Of([load])[0];
+        var caption = VerdictCaption.Of([load], study)[0];
         string by = caption.By.StartsWith(load.Element.Name + " ", StringComparison.Ordinal) ? caption.By[(load.Element.Name.Length + 1)..] : caption.By;
         string side = load.Side switch
         {
@@ -58,7 +60,7 @@ internal static class SheetText
             SwitchedSide.BothSides => "is switched on both sides",
             SwitchedSide.Unswitched => "is always fed",
             SwitchedSide.InSeries => "is in series",
-            _ => "is never fed",
+            _ => "never comes on:",
         };
         return by.Length == 0 ? side : side + " " + by;
     }

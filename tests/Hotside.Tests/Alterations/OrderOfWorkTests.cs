@@ -28,6 +28,13 @@ public class OrderOfWorkTests
             "1.1 Note HS4111: Line 1 of the list is number 3: G1 is a source, and sources go in last, after w6");
 
     [Fact]
+    public void A_battery_that_is_fitted_goes_in_last_too_with_its_wires_lying_ready() =>
+        // Otherwise the list would have cables bolted to a live battery (common practice, no source).
+        Expect(Samples.Horn(), "Fit F5|Run w20|Run w21|Fit G5",
+            [Fit("G5", TestKinds.Battery, "12 V"), Fit("F5", TestKinds.Fuse, "30 A", joints: "1 on G5.pos"), Run("w20", "F5.2", "F2.1"), Run("w21", "G5.neg", "chassis")],
+            "1.1 Note HS4111: Line 1 of the list is number 4: G5 is a source, and sources go in last, after w21");
+
+    [Fact]
     public void A_wire_on_the_post_of_a_replaced_battery_does_not_wait_for_it() =>
         Expect(Samples.Horn(), "Run w6|Replace G1", [Run("w6", "G1.pos", "F2.1"), Replace("G1", TestKinds.Battery, "12 V")]);
 

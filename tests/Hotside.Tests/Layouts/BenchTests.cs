@@ -16,12 +16,13 @@ public class BenchTests
     }
 
     // The figures are those that a trial of the method reached at the spacing of the hand-drawn sheets (own measurement, no published source):
-    // crossings before and after added 1 / 21 / 24, bends a conductor drawn 0.33 / 0.35 / 0.35. Drawing beyond 150 conductors is watched by the first test only.
+    // crossings before and after added 1 / 21 / 24, bends a conductor drawn 0.33 / 0.35 / 0.35. Size L has not got there:
+    // 28 is a limit set from this code, so that it gets no worse, and says nothing of how good it is. Drawing beyond 150 conductors is watched by the first test only.
     [Theory]
     [InlineData("S", 1, 0.34)]
     [InlineData("M", 21, 0.36)]
     [InlineData("L", 28, 0.36)]
-    public void Crossings_and_bends_stay_as_few_as_the_trial_had(string size, int crossings, double bends)
+    public void Crossings_and_bends_stay_few(string size, int crossings, double bends)
     {
         var measured = BenchCase.Names.Where(n => BenchCase.Read(n).Size == size).Select(BenchCase.LaidOut).Select(b => BenchMeasure.Of(b.Case.Input, b.Layout)).ToArray();
         Assert.True(measured.Sum(m => m.Crossings) <= crossings, $"{measured.Sum(m => m.Crossings)} crossings");

@@ -137,12 +137,15 @@ public class SwitchingAlgorithmTests
     [Fact]
     public void More_combinations_than_can_be_listed_are_cut_and_said_to_be()
     {
-        string text = "12 V, negative\nG1 battery 12V\nE1 lamp 12V 21W 2=chassis\n- G1.neg to chassis\n- G1.pos to S1.a1\n- S40.b1 to E1.1\n"
+        string text = "12 V, negative\nG1 battery 12V\nE1 lamp 12V 21W 2=chassis\nS41 switch\nE2 lamp 12V 21W 2=chassis\n- G1.pos to S41.1\n- S41.2 to E2.1\n- G1.neg to chassis\n- G1.pos to S1.a1\n- S40.b1 to E1.1\n"
             + string.Join('\n', Enumerable.Range(1, 40).Select(i => FormattableString.Invariant($"S{i} crossover"))) + "\n"
             + string.Join('\n', Enumerable.Range(1, 39).Select(i => FormattableString.Invariant($"- S{i}.b1 to S{i + 1}.a1\n- S{i}.b2 to S{i + 1}.a2")));
         string[] lines = text.Split('\n');
         string ordered = string.Join('\n', lines.Where(l => !l.StartsWith('-')).Concat(lines.Where(l => l.StartsWith('-'))));
-        var lamp = TestCircuit.Study(ordered).Load("E1");
+        var study = TestCircuit.Study(ordered);
+        var lamp = study.Load("E1");
+        // A load that is told in full is not marked for another one's sake.
+        Assert.Equal("S41 on", study.Load("E2").Control.ToString());
         Assert.Equal(SwitchedSide.HotSwitched, lamp.Side);
         Assert.True(lamp.Control.IsCut);
         Assert.Equal(Control.Most, lamp.Control.Any.Length);

@@ -17,7 +17,8 @@ internal static class Badge
         Verdict.Both => "SWITCHED BOTH SIDES",
         Verdict.Unswitched => "UNSWITCHED",
         Verdict.InSeries => "IN SERIES",
-        _ => "DEAD",
+        // Not "dead": its terminals may well be hot.
+        _ => "NEVER ON",
     };
 
     /// <summary>The badge with its words; the bars lie half outside its outline, within its size.</summary>

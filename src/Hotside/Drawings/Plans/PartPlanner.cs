@@ -92,7 +92,7 @@ internal sealed class PartPlanner(Alteration alteration, Study study, Lettering 
             Ratings = caption.Rating.Length > 0 ? [caption.Rating] : [],
             StateWord = caption.State,
             Verdict = caption.Verdicts.IsEmpty ? null : BadgeOf(caption.Verdicts[0].Side),
-            By = string.Join("; ", caption.Verdicts.Select((v, i) => i == 0 || v.Side == caption.Verdicts[0].Side ? v.By : $"{v.Text.ToLowerInvariant()} {v.By}").Where(b => b.Length > 0)),
+            By = string.Join("; ", caption.Verdicts.Select((v, i) => i == 0 || v.Side == caption.Verdicts[0].Side ? v.By : $"{Badge.TextOf(BadgeOf(v.Side)).ToLowerInvariant()} {v.By}").Where(b => b.Length > 0)),
             RightAligned = left,
             Lettering = lettering,
         }.Measure();

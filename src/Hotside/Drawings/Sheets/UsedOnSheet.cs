@@ -28,7 +28,7 @@ internal static class UsedOnSheet
         foreach (var (side, verdict, text) in new[]
         {
             (Studies.SwitchedSide.HotSwitched, Verdict.Hot, "switched on the hot side"), (Studies.SwitchedSide.GroundSwitched, Verdict.Ground, "on the ground side"),
-            (Studies.SwitchedSide.BothSides, Verdict.Both, "on both sides"), (Studies.SwitchedSide.InSeries, Verdict.InSeries, "fed through another load"), (Studies.SwitchedSide.Dead, Verdict.Dead, "never fed"),
+            (Studies.SwitchedSide.BothSides, Verdict.Both, "on both sides"), (Studies.SwitchedSide.Unswitched, Verdict.Unswitched, "always fed"), (Studies.SwitchedSide.InSeries, Verdict.InSeries, "fed through another load"), (Studies.SwitchedSide.Dead, Verdict.Dead, "never on; may be hot"),
         })
             if (sides.Contains(side)) entries.Add(LegendEntry.Of(verdict, text));
         if (parts.Any(p => p.Part.Kind.TakesAnyTerminal)) entries.Add(LegendEntry.OfFlag("goes on elsewhere"));

@@ -25,7 +25,7 @@ internal sealed class ControlWriter
         var all = CubesOf(wanted, indifferent).Select(Combine)
             .OrderBy(c => c.All.Length)
             .ThenBy(c => string.Concat(c.All.SelectMany(Key)), StringComparer.Ordinal).ToImmutableArray();
-        return new(all.Length > Control.Most ? all[..Control.Most] : all) { IsCut = primes.IsCut || all.Length > Control.Most };
+        return new(all.Length > Control.Most ? all[..Control.Most] : all) { IsCut = primes.IsCut(wanted, indifferent) || all.Length > Control.Most };
     }
 
     /// <summary>The combinations as products over the diagram's variables.</summary>

@@ -16,8 +16,10 @@ internal sealed class PrimeImplicants(DecisionSpace space)
 
     private readonly Dictionary<int, ImmutableArray<Cube>> done = [];
 
-    /// <summary>Whether a list had to be cut.</summary>
-    public bool IsCut { get; private set; }
+    private readonly HashSet<int> cut = [];
+
+    /// <summary>Whether the list of a condition, once it was asked for, is cut or made from one that is.</summary>
+    public bool IsCut(Condition wanted, Condition indifferent) => cut.Contains((wanted | indifferent).Node);
 
     /// <summary>The primes of a condition that meet what is wanted of it.</summary>
     /// <param name="wanted">The states that matter.</param>
@@ -54,9 +56,14 @@ internal sealed class PrimeImplicants(DecisionSpace space)
             foreach (var cube in Primes(common[set]))
             {
                 if (CanWiden(cube, set, arity, common)) continue;
-                if (primes.Count == Limit) { IsCut = true; break; }
+                if (primes.Count == Limit)
+                {
+                    cut.Add(f);
+                    break;
+                }
                 primes.Add(set == common.Length - 1 ? cube : cube.With(variable, [.. Enumerable.Range(0, arity).Where(i => (set >> i & 1) == 1)]));
             }
+        if (common.Any(cut.Contains)) cut.Add(f);
         return done[f] = primes.ToImmutable();
     }
 

@@ -5,7 +5,7 @@ namespace Hotside.Studies.Switching;
 /// <summary>Whether a coil that is fed only through other consumers gets enough to pull in; paths cannot tell, the operating point does.</summary>
 internal static class PullIn
 {
-    /// <summary>The least volts with which a relay pulls in, in parts of its rated volts.</summary>
+    /// <summary>The least volts with which a relay pulls in, in parts of its rated volts (own choice, no source; relays differ).</summary>
     public const double Least = 2.0 / 3;
 
     /// <summary>Up to so many undecided variables every choice is computed; beyond, only all open and all closed, as long as these agree.</summary>
@@ -39,7 +39,7 @@ internal static class PullIn
         }
 
         // Two windings of one plunger with the same current the opposite way round undo each other: so a starter solenoid lets go although its main contact
-        // still feeds both windings, one behind the other.
+        // still feeds both windings, one behind the other. That half the current is enough for it is our own choice, no source.
         static bool IsOpposed(double other, double own) => other * own < 0 && Math.Abs(other) > Math.Abs(own) / 2;
     }
 }

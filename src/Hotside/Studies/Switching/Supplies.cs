@@ -65,7 +65,7 @@ internal sealed class Supplies
         else if (known.Count <= sources.Length) known.Add((potential, when));
     }
 
-    // Rated volts that differ by less than a quarter of the higher count as equal: a battery and the machine that charges it.
+    // Rated volts that differ by less than a quarter of the higher count as equal: a battery and the machine that charges it (own choice, no source).
     private static bool AreEqual(double a, double b) =>
         a == b || (Math.Sign(a) == Math.Sign(b) && Math.Abs(a - b) < 0.25 * Math.Max(Math.Abs(a), Math.Abs(b)));
 

@@ -17,8 +17,8 @@ internal static class SwitchingFindings
     public static readonly DiagnosticKind BothCoils = new("HS3004", Severity.Warning, "Both coils at once",
         "{0} is pulled both ways when {1}; where it goes is anybody's guess");
 
-    public static readonly DiagnosticKind DeadLoad = new("HS3005", Severity.Warning, "Dead load",
-        "nothing ever feeds {0}: {1}");
+    public static readonly DiagnosticKind DeadLoad = new("HS3005", Severity.Warning, "Never on",
+        "{0} can never come on: {1}");
 
     public static readonly DiagnosticKind TurnedRound = new("HS3006", Severity.Error, "Turned round",
         "{0} lets current through one way only and is connected the other way round");
@@ -45,7 +45,7 @@ internal static class SwitchingFindings
         "{0} has a feed of its own when {1}, past {2}, which cut it off before");
 
     public static readonly DiagnosticKind WeakCoil = new("HS3015", Severity.Warning, "Coil below pull-in",
-        "{0} gets about {1} V of its {2} V when {3}; most relays need two thirds to pull in");
+        "{0} gets about {1} V of its {2} V when {3}; it may not pull in");
 
     public static readonly DiagnosticKind OnlyInSeries = new("HS3016", Severity.Note, "Fed through other loads",
         "{0} is fed only through {1}");
