@@ -86,7 +86,8 @@ public sealed class Job
     /// <param name="options">Colours and words.</param>
     /// <param name="cancel">Stops the work.</param>
     /// <returns>The picture, to be written by one of the outputs.</returns>
-    /// <exception cref="OperationCanceledException"><paramref name="cancel"/> was called for.</exception>
+    /// <exception cref="ArgumentOutOfRangeException"><paramref name="view"/> is none of the views.</exception>
+    /// <exception cref="OperationCanceledException"><paramref name="cancel"/> was called for; the study, made once for the job, is not stopped by it.</exception>
     public Drawing Draw(View view = View.Pair, DrawingOptions? options = null, CancellationToken cancel = default)
     {
         options ??= new();

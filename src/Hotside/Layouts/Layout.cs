@@ -46,7 +46,7 @@ internal sealed record Layout(
         {
             cancel.ThrowIfCancellationRequested();
             var lattice = Layering.Of(netlist, rows, sides, b);
-            return (Block: b, Lattice: lattice, Order: Tracks.Of(lattice, owners, options.Effort));
+            return (Block: b, Lattice: lattice, Order: Tracks.Of(lattice, owners));
         }).ToArray();
         var planned = Planned(options.BoxToBox);
         if (options.FillWidth is { } fill)

@@ -27,9 +27,6 @@ internal sealed record LayoutBox(string Id, SeenIn Seen, int Width, int Height, 
     /// <summary>May stand upside down when its lower pin is the hotter one.</summary>
     public bool MayTurnOver { get; init; }
 
-    /// <summary>Left and right may be exchanged.</summary>
-    public bool MayMirror { get; init; }
-
     /// <summary>A joint has no body: it becomes a point on a line.</summary>
     public bool IsPoint => IsJoint || IsRail;
 

@@ -28,9 +28,6 @@ internal sealed record TextBlock
     /// <summary>On which side it is switched.</summary>
     public Verdict? Verdict { get; init; }
 
-    /// <summary>A small badge after the reference instead of one with words.</summary>
-    public bool MiniBadge { get; init; }
-
     /// <summary>By whom, and with what current.</summary>
     public string By { get; init; } = "";
 
@@ -64,7 +61,7 @@ internal sealed record TextBlock
 
         if (StateWord.Length > 0)
             rows.Text(TextMeasure.Shorten(StateWord, Lettering.SmallBold, Room), Lettering.SmallBold, Number?.Colour ?? ColourRole.Ink, null);
-        if (Verdict is { } verdict && !MiniBadge)
+        if (Verdict is { } verdict)
             rows.Gap(4 * f).Add(Badge.Of(verdict, Lettering));
         foreach (string line in TextLines.Break(By, Lettering.Small, Room, 2))
             rows.Text(line, Lettering.Small, ColourRole.Quiet, Whole(line, By));
@@ -73,7 +70,7 @@ internal sealed record TextBlock
 
     private static string? Whole(string line, string all) => line.EndsWith('…') && !all.EndsWith('…') ? all : null;
 
-    // Triangle, reference, small badge: side by side on the reference's baseline.
+    // Triangle and reference: side by side on the reference's baseline.
     private Piece HeadLine()
     {
         double f = Lettering.Factor, baseline = ReferenceBaseline, x = 0;
@@ -88,13 +85,6 @@ internal sealed record TextBlock
         TextShape reference = TextShape.Of(Reference, Lettering.BodyBold, x, baseline, width: Room);
         shapes.Add(reference);
         x += reference.Width;
-        if (Verdict is { } verdict && MiniBadge)
-        {
-            Piece badge = Badge.Mini(verdict);
-            shapes.AddRange(badge.At(x + (6 * f), baseline - (Lettering.BodyBold.CapHeight / 2) - (badge.Height / 2)));
-            x += (6 * f) + badge.Width;
-        }
-
         return new(x, Number is null ? baseline : 24 * f, shapes.ToImmutable());
     }
 }

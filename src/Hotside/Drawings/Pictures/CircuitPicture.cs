@@ -108,7 +108,6 @@ internal sealed class CircuitPicture
     private ImmutableArray<Shape> SymbolShapes(LayoutBox box, PlacedBox placed, PartView part)
     {
         var symbol = placed.Turned ? part.Symbol.TurnedOver() : part.Symbol;
-        if (placed.Mirrored) symbol = symbol.Mirrored();
         double left = x + (placed.X * M), top = y + (placed.Y * M);
         var text = placed.TextOnLeft ? part.TextLeft : part.Text;
         double textX = x + (placed.TextX * M) + (placed.TextOnLeft ? (box.TextWidth * M) - text.Width : 0);

@@ -11,7 +11,7 @@ internal static class Channels
     private const int OnEachOther = 1000;
 
     /// <summary>The track of each piece, from 0 downwards; and the ends that must not share a column, left one first.</summary>
-    public static (int[] Levels, List<(End Left, End Right)> Apart) Of(Lattice lattice, int[] x, bool allSeen)
+    public static (int[] Levels, List<(End Left, End Right)> Apart) Of(Lattice lattice, int[] x)
     {
         int[] levels = new int[lattice.Pieces.Length];
         var apart = new List<(End, End)>();
@@ -21,7 +21,7 @@ internal static class Channels
             int[,] cost = new int[pieces.Length, pieces.Length];
             for (int i = 0; i < pieces.Length; i++)
                 for (int j = 0; j < pieces.Length; j++)
-                    if (i != j) cost[i, j] = Above(pieces[i], pieces[j], x, allSeen);
+                    if (i != j) cost[i, j] = Above(pieces[i], pieces[j], x);
             int[] order = Ordered(cost);
             for (int i = 0; i < order.Length; i++)
             {
@@ -30,8 +30,8 @@ internal static class Channels
                 {
                     var over = pieces[order[j]];
                     bool tied = cost[order[i], order[j]] >= OnEachOther || cost[order[j], order[i]] >= OnEachOther;
-                    if (tied || Meet(piece, over, x, allSeen)) levels[piece.Id] = Math.Max(levels[piece.Id], levels[over.Id] + over.Splits(x).Length + 1);
-                    if (cost[order[j], order[i]] >= OnEachOther) apart.AddRange(Conflicts(over, piece, x, allSeen));
+                    if (tied || Meet(piece, over, x)) levels[piece.Id] = Math.Max(levels[piece.Id], levels[over.Id] + over.Splits(x).Length + 1);
+                    if (cost[order[j], order[i]] >= OnEachOther) apart.AddRange(Conflicts(over, piece, x));
                 }
             }
         }
@@ -49,7 +49,7 @@ internal static class Channels
                 for (int j = i + 1; j < spanning.Length; j++)
                 {
                     var (a, b) = levels[spanning[i].Id] <= levels[spanning[j].Id] ? (spanning[i], spanning[j]) : (spanning[j], spanning[i]);
-                    total += Above(a, b, x, false) % OnEachOther;
+                    total += Above(a, b, x) % OnEachOther;
                 }
             foreach (var straight in channel.Where(p => !p.Spans(x) && !p.Tops.IsEmpty && !p.Bottoms.IsEmpty))
                 foreach (var other in spanning)
@@ -86,15 +86,14 @@ internal static class Channels
         return [.. order];
     }
 
-    private static bool Meet(Piece a, Piece b, int[] x, bool allSeen)
+    private static bool Meet(Piece a, Piece b, int[] x)
     {
         if (a.Net.Id == b.Net.Id) return false;
-        if (allSeen && (a.Seen & b.Seen) == 0) return a.Low(x, SeenIn.Both) <= b.High(x, SeenIn.Both) && b.Low(x, SeenIn.Both) <= a.High(x, SeenIn.Both);
         return Extents.Views.Any(v => (a.Net.Strange(b.Net) & a.Seen & b.Seen & v) != 0 && a.Low(x, v) <= b.High(x, v) && b.Low(x, v) <= a.High(x, v));
     }
 
     // What it costs to draw one piece above another.
-    private static int Above(Piece a, Piece b, int[] x, bool allSeen)
+    private static int Above(Piece a, Piece b, int[] x)
     {
         int cost = 0;
         if (a.Net.Id == b.Net.Id) return 0;
@@ -113,15 +112,13 @@ internal static class Channels
             foreach (var end in a.Bottoms.Where(e => (e.Seen & view) != 0))
                 if (lowB < end.X(x) && end.X(x) < highB) cost++;
         }
-        if (allSeen && (a.Seen & b.Seen) == 0)
-            cost += OnEachOther * b.Tops.Sum(t => a.Bottoms.Count(o => o.X(x) == t.X(x)));
         return cost;
     }
 
-    private static IEnumerable<(End Left, End Right)> Conflicts(Piece over, Piece under, int[] x, bool allSeen) =>
+    private static IEnumerable<(End Left, End Right)> Conflicts(Piece over, Piece under, int[] x) =>
         from top in under.Tops
         from bottom in over.Bottoms
-        where top.X(x) == bottom.X(x) && (allSeen || (top.Seen & bottom.Seen & over.Net.Strange(under.Net)) != 0)
+        where top.X(x) == bottom.X(x) && (top.Seen & bottom.Seen & over.Net.Strange(under.Net)) != 0
         let leftwards = over.Low(x, SeenIn.Both) + over.High(x, SeenIn.Both) >= 2 * top.X(x)
         select leftwards ? (top, bottom) : (bottom, top);
 }

@@ -129,7 +129,7 @@ internal sealed class Columns
         for (int round = 0; round < 25; round++)
         {
             if (SolveOnce() is not { } x) return null;
-            var (levels, conflicts) = Channels.Of(lattice, x, options.AllSeenTogether);
+            var (levels, conflicts) = Channels.Of(lattice, x);
             if (conflicts.Count == 0) return new(x, levels, [.. textLeft], Cost(x, levels));
             apart.AddRange(conflicts);
         }
@@ -151,11 +151,11 @@ internal sealed class Columns
         for (int i = 0; i < row.Length; i++)
         {
             var seat = lattice.Seats[row[i]];
-            SeenIn wanted = options.AllSeenTogether ? SeenIn.Both : seat.Seen;
+            SeenIn wanted = seat.Seen;
             for (int j = i - 1; j >= 0 && wanted != 0; j--)
             {
                 var other = lattice.Seats[row[j]];
-                SeenIn seen = options.AllSeenTogether ? SeenIn.Both : other.Seen;
+                SeenIn seen = other.Seen;
                 if ((seen & wanted) == 0) continue;
                 simplex.AtLeast(other.Id, seat.Id, Reach(other).Right + Gap(other, seat) + Reach(seat).Left);
                 wanted &= ~seen;

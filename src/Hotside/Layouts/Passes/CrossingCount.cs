@@ -42,14 +42,6 @@ internal sealed class CrossingCount
         foreach (int[] list in bottoms) Sort(list);
     }
 
-    /// <summary>Mirrors a stand of the given width: its terminals change places.</summary>
-    public void Mirror(int seatId, int width)
-    {
-        for (int e = 0; e < seat.Length; e++)
-            if (seat[e] == seatId) offset[e] = width - offset[e];
-        SortAll();
-    }
-
     public int Total()
     {
         int total = 0;

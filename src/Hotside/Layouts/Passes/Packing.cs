@@ -30,7 +30,7 @@ internal static class Packing
         int[] x = [.. columns.X];
         foreach (var view in Extents.Views)
         {
-            foreach (var seat in lattice.Seats.Where(s => options.AllSeenTogether || (s.Seen & view) != 0))
+            foreach (var seat in lattice.Seats.Where(s => (s.Seen & view) != 0))
             {
                 var (left, reach) = Columns.Reach(seat, netlist, sides, textOf, columns.TextLeft.Contains(seat.Stand));
                 yield return ((false, seat.Row, view), x[seat.Id] - left, x[seat.Id] + reach);

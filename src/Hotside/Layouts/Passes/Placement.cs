@@ -35,11 +35,11 @@ internal static class Placement
                     int boxX = x + standing.X, boxY = y + (stand.Turned ? stand.Height - standing.Y - box.Height : standing.Y);
                     double textX = left ? x - sides.ReachLeft[stand.Id] - Stand.TextGap - box.TextWidth : x + stand.Width + sides.ReachRight[stand.Id] + (sides.ReachRight[stand.Id] > 0 ? 1 : 0) + Stand.TextGap;
                     double textY = boxY + (box.Height / 2.0) - Heightening.TextRise(box.TextHeight, box.Height);
-                    return new(box.Id, boxX, boxY, stand.Turned, false, left, textX, textY);
+                    return new(box.Id, boxX, boxY, stand.Turned, left, textX, textY);
                 }
             var place = joints[Enumerable.Range(0, netlist.Joints.Length).First(j => netlist.Joints[j] == box)];
             // The name of a splice stands below and right of its dot.
-            return new(box.Id, place.X, place.Y, false, false, false, place.X + 0.7, place.Y + 0.6);
+            return new(box.Id, place.X, place.Y, false, false, place.X + 0.7, place.Y + 0.6);
         }
     }
 }

@@ -18,8 +18,6 @@ internal sealed record Stand(int Id, SeenIn Seen, ImmutableArray<StandingBox> Bo
     /// <summary>A joint that had to become a place of its own.</summary>
     public bool IsPoint => Boxes[0].Box.IsPoint;
 
-    public bool MayMirror => !IsPoint && Boxes.All(b => b.Box.MayMirror);
-
     public string Shape => Boxes[0].Box.Shape;
 
     /// <summary>Room for the text block, in whole modules.</summary>

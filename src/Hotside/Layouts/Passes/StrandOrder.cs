@@ -53,9 +53,6 @@ internal sealed class StrandOrder
 
     public int Length => order.Length;
 
-    /// <summary>Does the piece stay within one strand?</summary>
-    public bool IsInside(int piece) => inside[piece];
-
     public int PlaceOf(int strand) => place[strand];
 
     public int[] Current() => [.. order.Select(s => s.Id)];

@@ -10,16 +10,16 @@ internal static class Tracks
 {
     private const int StepsPerStrand = 4000, MostSteps = 600_000, TidiedStrands = 160;
 
-    public static SeatOrder Of(Lattice lattice, ImmutableArray<int> ownerOfTap, int effort)
+    public static SeatOrder Of(Lattice lattice, ImmutableArray<int> ownerOfTap)
     {
         var singles = Strand.Singles(lattice);
         var tracks = Strand.Tracks(lattice, singles);
         var count = new CrossingCount(lattice);
         var byTrack = new StrandOrder(lattice, count, tracks, FileOrder(lattice, tracks, ownerOfTap));
-        Improve(lattice, byTrack, effort);
+        Improve(lattice, byTrack);
         int[] expanded = [.. byTrack.Current().SelectMany(t => tracks[t].Parts)];
         var bySingle = new StrandOrder(lattice, count, singles, expanded);
-        Improve(lattice, bySingle, effort);
+        Improve(lattice, bySingle);
         Tidy(lattice, bySingle);
         var rows = Enumerable.Range(0, lattice.Rows + 2).Select(row => bySingle.Current().SelectMany(s => singles[s].Seats)
             .Where(s => lattice.Seats[s].Row == row).ToImmutableArray());
@@ -32,13 +32,13 @@ internal static class Tracks
 
     private static int Key(Seat seat, ImmutableArray<int> ownerOfTap) => seat.IsStand ? seat.Stand : ownerOfTap[seat.Tap] is >= 0 and var owner ? owner : int.MaxValue;
 
-    private static void Improve(Lattice lattice, StrandOrder order, int effort)
+    private static void Improve(Lattice lattice, StrandOrder order)
     {
         if (order.Length < 2) return;
         SiftAll(order);
         int total = order.Total();
         int[] best = order.Current();
-        long limit = order.Steps + (effort * Math.Min(MostSteps, (long)StepsPerStrand * order.Length));
+        long limit = order.Steps + Math.Min(MostSteps, (long)StepsPerStrand * order.Length);
         var random = new SplitMix(12345);
         while (total > 0 && order.Steps < limit)
         {

@@ -31,8 +31,6 @@ internal sealed class DecisionSpace
 
     public int VariableCount => arities.Length;
 
-    public int NodeCount => variables.Count;
-
     public int ArityOf(int variable) => arities[variable];
 
     public Condition NeverHolds => new(this, Never);
