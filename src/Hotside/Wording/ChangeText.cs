@@ -41,7 +41,7 @@ internal static class ChangeText
     {
         if (!replace.Reversed) return "";
         return alteration.After.Sources.FirstOrDefault(s => s.Part.Id == replace.Items[0]) is { } source
-            ? $"; {(source.PlusIsFeed ? "minus" : "plus")} pole to chassis" : "; leads swapped";
+            ? $"; {(source.PlusIsFeed ? "minus" : "plus")} pole to {(alteration.After.System.Return is { } node ? EndWords.Of(node, alteration.After) : "chassis")}" : "; leads swapped";
     }
 
     private static string Mounted(string id, Alteration alteration) =>
