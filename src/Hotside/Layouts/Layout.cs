@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Hotside.Layouts.Passes;
+using Hotside.Symbols;
 
 namespace Hotside.Layouts;
 
@@ -8,7 +9,7 @@ internal sealed record Layout(
     ImmutableArray<PlacedBox> Boxes, ImmutableArray<PlacedWire> Wires, ImmutableArray<PlacedLabel> Labels, ImmutableArray<PlacedRail> Rails,
     ImmutableArray<PlacedDot> Dots, int Width, int Height)
 {
-    private const int MostGap = 9, MostGrowth = 12;
+    private const int MostGap = 9, MostGrowth = 12, GrowthForOwnRun = 3;
 
     /// <summary>The height of the feed rail.</summary>
     public const int FeedY = 0;
@@ -69,47 +70,42 @@ internal sealed record Layout(
     }
 
     // Alike parts that hang on one net in one row get one width of text, so that they stand at one pitch.
-    private static ImmutableArray<int> Texts(Netlist netlist, RowPlan rows)
+    private static ImmutableArray<TextRoom> Texts(Netlist netlist, RowPlan rows)
     {
-        int[] text = [.. netlist.Stands.Select(s => s.TextModules)];
+        TextRoom[] text = [.. netlist.Stands.Select(s => new TextRoom(s.TextModules(SeenIn.Before), s.TextModules(SeenIn.After)))];
         foreach (var net in netlist.Nets)
             foreach (var twins in net.Taps.Select(t => netlist.StandOf(netlist.Taps[t])).Where(s => s >= 0 && netlist.Stands[s].Shape.Length > 0).Distinct()
                 .GroupBy(s => (netlist.Stands[s].Shape, rows.RowOf[s])).Where(g => g.Count() > 1))
             {
-                int widest = twins.Max(s => text[s]);
+                var widest = new TextRoom(twins.Max(s => text[s].Before), twins.Max(s => text[s].After));
                 foreach (int stand in twins) text[stand] = widest;
             }
         return [.. text];
     }
 
-    private static int WidthOf(IEnumerable<PlannedBlock> blocks, Netlist netlist, SidePins sides, ImmutableArray<int> text) =>
-        blocks.SelectMany(b => b.Lattice.Seats.Select(s => b.X[s.Id] + Columns.Reach(s, netlist, sides, text, b.Columns.TextLeft.Contains(s.Stand)).Right)).DefaultIfEmpty(0).Max();
+    private static int WidthOf(IEnumerable<PlannedBlock> blocks, Netlist netlist, SidePins sides, ImmutableArray<TextRoom> text) =>
+        blocks.SelectMany(b => b.Lattice.Seats.Select(s => b.X[s.Id] + Columns.Reach(s, netlist, sides, text, b.Columns.TextLeft.Contains(s.Stand), s.Seen).Right)).DefaultIfEmpty(0).Max();
 
     private static Layout Finish(
-        LayoutInput input, Netlist netlist, RowPlan rows, SidePins sides, ImmutableArray<int> text, PlannedBlock[] blocks, LayoutOptions options, CancellationToken cancel)
+        LayoutInput input, Netlist netlist, RowPlan rows, SidePins sides, ImmutableArray<TextRoom> text, PlannedBlock[] blocks, LayoutOptions options, CancellationToken cancel)
     {
-        ImmutableArray<int> extra = [.. new int[rows.Rows + 1]];
+        ImmutableArray<Growth> extra = [.. new Growth[rows.Rows + 1]];
         for (int attempt = 0; ; attempt++)
         {
             cancel.ThrowIfCancellationRequested();
             var levels = Heightening.Of(rows, netlist, blocks, options, extra);
             var layout = Placement.Of(input, netlist, rows, sides, text, blocks, levels, options);
-            var (labels, failed) = Passes.Labels.Of(input, layout.Boxes, layout.Wires, layout.Rails, levels.Bottom);
+            var (labels, failed) = Passes.Labels.Of(input, layout.Boxes, layout.Wires, layout.Rails, levels.Bottom, attempt >= GrowthForOwnRun);
             if (failed.IsEmpty || attempt == MostGrowth) return layout with { Labels = labels };
-            extra = Grown(extra, layout, failed, levels);
+            extra = Grown(extra, failed, levels);
         }
     }
 
-    // The channel in which a line without room for its label has its longest run gets two modules more.
-    private static ImmutableArray<int> Grown(ImmutableArray<int> extra, Layout layout, ImmutableArray<int> failed, Levels levels)
+    // A channel in which a label found no room grows: above its horizontals by what is just missing, below by two modules.
+    private static ImmutableArray<Growth> Grown(ImmutableArray<Growth> extra, ImmutableArray<int> wanted, Levels levels)
     {
-        var channels = failed.Select(number =>
-        {
-            var points = layout.Wires[number].Points;
-            int longest = Enumerable.Range(1, points.Length - 1).MaxBy(i => Math.Abs(points[i].X - points[i - 1].X) + Math.Abs(points[i].Y - points[i - 1].Y));
-            int y = (points[longest].Y + points[longest - 1].Y) / 2;
-            return Math.Max(0, levels.ChannelTop.Select((top, c) => (top, c)).Last(t => t.top <= y || t.c == 0).c);
-        }).Distinct().ToHashSet();
-        return [.. extra.Select((e, c) => channels.Contains(c) ? e + 2 : e)];
+        var places = wanted.Select(y => (Channel: Math.Max(0, levels.ChannelTop.Select((top, c) => (top, c)).Last(t => t.top <= y || t.c == 0).c), Y: y))
+            .Select(p => (p.Channel, IsAbove: p.Channel > 0 && p.Y < levels.ChannelTop[p.Channel] + levels.FirstTrack[p.Channel])).ToHashSet();
+        return [.. extra.Select((e, c) => new Growth(e.Above + (places.Contains((c, true)) ? 1 : 0), e.Below + (places.Contains((c, false)) ? 2 : 0)))];
     }
 }

@@ -3,14 +3,24 @@ using Hotside.Symbols;
 
 namespace Hotside.Layouts;
 
+/// <summary>Widths of a text block in the two views, in modules.</summary>
+internal readonly record struct TextWidths(double Before, double After)
+{
+    /// <summary>The larger of the views asked for.</summary>
+    public double In(SeenIn seen) => Math.Max((seen & SeenIn.Before) != 0 ? Before : 0, (seen & SeenIn.After) != 0 ? After : 0);
+}
+
 /// <summary>A part as the layout sees it: a box with pins and room for a text block. Whole modules of 2.5 mm.</summary>
 internal sealed record LayoutBox(string Id, SeenIn Seen, int Width, int Height, ImmutableArray<LayoutPin> Pins)
 {
     /// <summary>Boxes of one shape are alike: where they hang on one net they stand in file order at equal pitch.</summary>
     public string Shape { get; init; } = "";
 
-    /// <summary>Width of the text block beside the box, the larger of the views; 0 = none.</summary>
-    public double TextWidth { get; init; }
+    /// <summary>Width of the text block beside the box in each view; 0 = none.</summary>
+    public TextWidths TextWidths { get; init; }
+
+    /// <summary>Width of the text block, the larger of the views.</summary>
+    public double TextWidth => TextWidths.In(SeenIn.Both);
 
     /// <summary>Height of the text block, the larger of the views; 0 = none.</summary>
     public double TextHeight { get; init; }
@@ -26,6 +36,9 @@ internal sealed record LayoutBox(string Id, SeenIn Seen, int Width, int Height, 
 
     /// <summary>May stand upside down when its lower pin is the hotter one.</summary>
     public bool MayTurnOver { get; init; }
+
+    /// <summary>The end of the page for a feed that goes on elsewhere: it belongs at the top, with the feed.</summary>
+    public bool IsFeedEnd { get; init; }
 
     /// <summary>A joint has no body: it becomes a point on a line.</summary>
     public bool IsPoint => IsJoint || IsRail;

@@ -1,8 +1,17 @@
+using Hotside.Symbols;
+
 namespace Hotside.Layouts;
 
 /// <summary>Where a box stands: top left corner in modules, and its text block's top left corner.</summary>
 internal sealed record PlacedBox(string Id, int X, int Y, bool Turned, bool TextOnLeft, double TextX, double TextY)
 {
+    /// <summary>From where to where the text block reaches in a view: a narrower one stands next to the symbol.</summary>
+    public (double Left, double Right) TextIn(SeenIn view, LayoutBox box)
+    {
+        double free = TextOnLeft ? box.TextWidth - box.TextWidths.In(view) : 0;
+        return (TextX + free, TextX + free + box.TextWidths.In(view));
+    }
+
     /// <summary>The place of one of the box's pins; turning over exchanges top and bottom.</summary>
     public (int X, int Y) PinPlace(LayoutBox box, LayoutPin pin) => (X + pin.X, Y + (Turned ? box.Height - pin.Y : pin.Y));
 }

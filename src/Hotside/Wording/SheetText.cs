@@ -27,8 +27,8 @@ internal static class SheetText
     {
         var sizes = alteration.Before.Conductors.Concat(alteration.After.Conductors).Select(c => c.Wire.Size).OfType<WireSize>().ToArray();
         bool awg = sizes.Any(s => s.Gauge is not null), metric = sizes.Any(s => s.Gauge is null);
-        string size = awg && metric ? "size, AWG or mm²" : metric ? "size in mm²" : "size, AWG";
-        return size + "; colour, IEC 60757";
+        string size = awg && metric ? "AWG or mm²" : metric ? "mm²" : "AWG size";
+        return size + ", IEC 60757 colour";
     }
 
     /// <summary>A potential as the rail has it: the sign is the vehicle's, not the tool's.</summary>

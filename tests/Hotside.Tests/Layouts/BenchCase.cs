@@ -38,7 +38,7 @@ internal sealed record BenchCase(string Name, string Size, int Conductors, Layou
         {
             Shape = Text(part, "kind"),
             IsJoint = Text(part, "kind") == "splice",
-            TextWidth = width,
+            TextWidths = new(width, width),
             TextHeight = height,
         };
     }

@@ -74,17 +74,17 @@ internal sealed class CircuitPicture
 
     private IEnumerable<SceneGroup> Wires()
     {
-        foreach (var (wire, placed) in plan.Input.Wires.Zip(layout.Wires))
+        var shown = plan.Input.Wires.Zip(layout.Wires).Select(p => (Line: lines[p.First.Id], p.Second.Points)).Where(l => l.Line.In(view) is not null).ToArray();
+        var stretches = OwnStretches.Of([.. shown.Select(l => (l.Points, l.Line.In(view)!.State))]);
+        foreach (var ((line, _), own) in shown.Zip(stretches))
         {
-            var line = lines[wire.Id];
-            if (line.In(view) is not { } shown) continue;
-            Point[] corners = [.. placed.Points.Select(p => new Point(x + (p.X * M), y + (p.Y * M)))];
-            yield return new(Layer.Wires, ConductorLine.Of(corners, shown.State))
+            var state = line.In(view)!;
+            yield return new(Layer.Wires, [.. own.SelectMany(stretch => ConductorLine.Of([.. stretch.Select(p => new Point(x + (p.X * M), y + (p.Y * M)))], state.State))])
             {
                 Id = line.Conductor is null ? prefix + "lead-" + line.Line : prefix + "wire-" + line.Conductor,
-                Classes = ["wire", ClassOf(shown.State)],
-                Data = Data(line.Conductor, shown.Number, ClassOf(shown.State)),
-                Title = shown.Title,
+                Classes = ["wire", ClassOf(state.State)],
+                Data = Data(line.Conductor, state.Number, ClassOf(state.State)),
+                Title = state.Title,
             };
         }
     }

@@ -36,13 +36,16 @@ internal static class BoxPlanner
         return new(id, seen, any.Symbol.Width, any.Symbol.Height, metal ? MetalPins(any.Symbol) : Pins(part.Role, before, after))
         {
             Shape = any.Part.Kind.Id,
-            TextWidth = new[] { before, after }.OfType<PartView>().Max(v => Math.Max(v.Text.Width, v.TextLeft.Width)) / module,
+            TextWidths = new(TextWidth(before), TextWidth(after)),
             TextHeight = new[] { before, after }.OfType<PartView>().Max(v => v.Text.Height) / module,
             IsJoint = part.Role is PlannedRole.Splice or PlannedRole.Stud,
             IsRail = part.Role == PlannedRole.Rail,
             MayTurnOver = MayTurnOver(any),
+            IsFeedEnd = any.Part.Kind.TakesAnyTerminal,
         };
     }
+
+    private static double TextWidth(PartView? view) => view is null ? 0 : Math.Max(view.Text.Width, view.TextLeft.Width) / Symbol.Module;
 
     // A symbol with just one pin above and one below may stand on its head, unless what is up tells polarity or direction.
     private static bool MayTurnOver(PartView view) =>

@@ -10,10 +10,18 @@ namespace Hotside.Drawings.Plans;
 internal sealed record DrawingPlan(
     Alteration Alteration, Study Study, Lettering Lettering, ImmutableArray<PlannedPart> Parts, ImmutableArray<PlannedLine> Lines, LayoutInput Input, string? FeedRail)
 {
-    public static DrawingPlan Of(Alteration alteration, Study study, Lettering lettering)
+    /// <summary>The same with narrow relays, for a drawing that finds no room otherwise.</summary>
+    public DrawingPlan WithCloseRelays() => Of(Alteration, Study, Lettering, closeRelays: true);
+
+    /// <summary>Plans and measures.</summary>
+    /// <param name="alteration">Both circuits.</param>
+    /// <param name="study">Their verdicts.</param>
+    /// <param name="lettering">The size of letters.</param>
+    /// <param name="closeRelays">Whether relays are drawn narrow, with the text of what they feed at the left.</param>
+    public static DrawingPlan Of(Alteration alteration, Study study, Lettering lettering, bool closeRelays = false)
     {
         string? feedRail = Plans.FeedRail.Of(alteration);
-        var parts = new PartPlanner(alteration, study, lettering, feedRail).All().ToImmutableArray();
+        var parts = new PartPlanner(alteration, study, lettering, feedRail, closeRelays).All().ToImmutableArray();
         var lines = new LinePlanner(alteration, feedRail, parts, lettering);
         var planned = lines.All().ToImmutableArray();
         return new(alteration, study, lettering, [.. parts, .. lines.FreeEnds], planned, new([.. BoxPlanner.Boxes([.. parts, .. lines.FreeEnds])], lines.Wires), feedRail);

@@ -129,7 +129,7 @@ internal sealed class LinePlanner
 
     private void Leads(IEnumerable<(End From, End To)> old, IEnumerable<(End From, End To)> fresh)
     {
-        var planned = new List<(string Name, (LayoutEnd, LayoutEnd) Ends, SeenIn Seen, bool IsCase)>();
+        var planned = new List<(string Name, (LayoutEnd, LayoutEnd) Ends, SeenIn Seen, End Of)>();
         foreach (var (joints, ends, isBefore) in new[] { (old, before, true), (fresh, after, false) })
             foreach (var (from, to) in joints)
             {
@@ -137,14 +137,23 @@ internal sealed class LinePlanner
                 var view = isBefore ? SeenIn.Before : SeenIn.After;
                 int known = planned.FindIndex(p => p.Ends == place);
                 if (known >= 0) planned[known] = planned[known] with { Seen = planned[known].Seen | view };
-                else planned.Add((Unused($"{from} on {to}"), place, view, from.Terminal == "case"));
+                else planned.Add((Unused($"{from} on {to}"), place, view, from));
             }
         // One joint may lie at two places: where the part was, and where its replacement is.
         string Unused(string name) => planned.Any(p => p.Name == name) ? name + " (new)" : name;
-        foreach (var (name, ends, seen, isCase) in planned)
+        foreach (var (name, ends, seen, of) in planned)
         {
-            var view = new LineView(isCase ? "case" : "", null, Look.Kept, name);
+            var view = new LineView(of.Terminal == "case" ? "case" : "", null, LookOfLead(alteration.StateOf(of.Part!), seen), name);
             Add(name, null, ends, (seen & SeenIn.Before) != 0 ? view : null, (seen & SeenIn.After) != 0 ? view : null);
         }
     }
+
+    // A lead comes and goes with its part.
+    private static Look LookOfLead(PartState part, SeenIn seen) => (part, seen) switch
+    {
+        (PartState.Fitted, SeenIn.After) => Look.New,
+        (PartState.TakenOut, SeenIn.Before) => Look.TakenOut,
+        (PartState.Remounted, SeenIn.Before or SeenIn.After) => Look.Moved,
+        _ => Look.Kept,
+    };
 }

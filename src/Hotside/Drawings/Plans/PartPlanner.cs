@@ -12,10 +12,13 @@ using Look = Hotside.Drawings.Marks.PartStyle;
 namespace Hotside.Drawings.Plans;
 
 /// <summary>Plans the parts of both circuits: symbol, text block, look.</summary>
-internal sealed class PartPlanner(Alteration alteration, Study study, Lettering lettering, string? feedRail)
+internal sealed class PartPlanner(Alteration alteration, Study study, Lettering lettering, string? feedRail, bool closeRelays)
 {
+    // Between a relay's axes where nothing asks for more.
+    private const int Close = 11;
+
     // Half a symbol, the gap to its text, and the gap to the next wire.
-    private const int BesideContact = 7;
+    private const int BesideContact = 5;
 
     public IEnumerable<PlannedPart> All()
     {
@@ -55,8 +58,9 @@ internal sealed class PartPlanner(Alteration alteration, Study study, Lettering 
     }
 
     // Between a relay's contact and its coil hangs what the contact feeds, with its text: the coil stands far enough away, in both views alike.
-    private int SpreadOf(string id) =>
-        new[] { (alteration.Before, true), (alteration.After, false) }.SelectMany(v => Fed(id, v.Item1).Select(p => (int)Math.Ceiling(Text(p, v.Item2, false).Width / Symbol.Module) + BesideContact)).DefaultIfEmpty(0).Max();
+    // In a close drawing that text goes to the left.
+    private int SpreadOf(string id) => closeRelays ? Close :
+        new[] { (alteration.Before, true), (alteration.After, false) }.SelectMany(v => Fed(id, v.Item1).Select(p => (int)Math.Ceiling(Text(p, v.Item2, false).Width / Symbol.Module) + BesideContact)).Append(Close).Max();
 
     private static IEnumerable<Part> Fed(string id, Circuit circuit)
     {

@@ -19,19 +19,19 @@ internal static class Legend
         int fewest = Math.Max(1, (int)Math.Ceiling(entries.Length * Row(lettering) / height));
         for (int columns = Math.Min(fewest, entries.Length); ; columns--)
         {
-            Piece piece = InColumns(entries, columns, double.PositiveInfinity, lettering);
-            if (piece.Width <= width)
-                return piece;
+            foreach (bool close in new[] { false, true })
+                if (InColumns(entries, columns, close, double.PositiveInfinity, lettering) is var piece && piece.Width <= width)
+                    return piece;
             if (columns == 1)
                 break;
         }
 
-        return InColumns(entries, 1, width, lettering);
+        return InColumns(entries, 1, close: true, width, lettering);
     }
 
     private static double Row(Lettering lettering) => 18 * lettering.Factor;
 
-    private static Piece InColumns(ImmutableArray<LegendEntry> entries, int columns, double width, Lettering lettering)
+    private static Piece InColumns(ImmutableArray<LegendEntry> entries, int columns, bool close, double width, Lettering lettering)
     {
         int rows = (entries.Length + columns - 1) / columns;
         double x = 0, right = 0, row = Row(lettering);
@@ -39,10 +39,10 @@ internal static class Legend
         var shapes = ImmutableArray.CreateBuilder<Shape>();
         foreach (LegendEntry[] column in entries.Chunk(rows))
         {
-            double samples = column.Max(e => e.Sample.Width), text = x + samples + 8;
+            double samples = column.Max(e => Sample(e).Width), text = x + samples + (close ? 6 : 8);
             for (int i = 0; i < column.Length; i++)
             {
-                Piece sample = column[i].Sample;
+                Piece sample = Sample(column[i]);
                 double middle = (i * row) + (row / 2);
                 shapes.AddRange(sample.At(x + ((samples - sample.Width) / 2), middle - (sample.Height / 2)));
                 TextShape words = TextShape.Of(column[i].Text, style, text, middle + (style.CapHeight / 2), width: width - text);
@@ -50,9 +50,11 @@ internal static class Legend
                 right = Math.Max(right, text + words.Width);
             }
 
-            x = right + 22;
+            x = right + (close ? 14 : 22);
         }
 
         return new(right, rows * row, shapes.ToImmutable());
+
+        Piece Sample(LegendEntry entry) => close ? entry.Short : entry.Sample;
     }
 }

@@ -9,11 +9,16 @@ namespace Hotside.Drawings.Sheets;
 /// <param name="Text">What it means.</param>
 internal sealed record LegendEntry(Piece Sample, string Text)
 {
+    private const double ShortSample = 28;
+
+    /// <summary>The sample where room is short.</summary>
+    public Piece Short { get; init; } = Sample;
+
     /// <summary>Width of a line's sample: 4.2 M.</summary>
     public const double SampleWidth = 42;
 
     /// <summary>The line of a conductor.</summary>
-    public static LegendEntry Of(LineStyle state, string text) => new(Line(state, SampleWidth), text);
+    public static LegendEntry Of(LineStyle state, string text) => new(Line(state, SampleWidth), text) { Short = Line(state, ShortSample) };
 
     /// <summary>The triangle of a change.</summary>
     public static LegendEntry OfTriangle(string text, Lettering lettering)

@@ -1,10 +1,8 @@
 using System.Collections.Immutable;
-using Hotside.Circuits;
 using Hotside.Drawings.Pictures;
 using Hotside.Drawings.Plans;
 using Hotside.Layouts;
 using Hotside.Symbols;
-using Hotside.Symbols.Shapes;
 using Hotside.Wording;
 
 namespace Hotside.Drawings.Sheets;
@@ -14,117 +12,71 @@ namespace Hotside.Drawings.Sheets;
 /// </summary>
 internal sealed class SheetPlan
 {
-    private const double Gap = 12, HeadlineRoom = 40, BetweenViews = 30;
     private static readonly SheetSize[] Sizes = [SheetSize.A4, SheetSize.A3, SheetSize.A2];
-    private static readonly LayoutOptions[] Spacings = [new(), new(Channel: 5), new(Channel: 4)];
 
-    private readonly DrawingPlan plan;
+    // Channels need three modules for a triangle beside a run.
+    private static readonly LayoutOptions[] Spacings = [new(), new(Channel: 5), new(Channel: 4), new(Channel: 3)];
+
     private readonly SeenIn[] views;
     private readonly IReadOnlyDictionary<string, string> titleBlock;
     private readonly Vocabulary words;
     private readonly CancellationToken cancel;
 
-    private SheetPlan(DrawingPlan plan, SeenIn[] views, IReadOnlyDictionary<string, string> titleBlock, Vocabulary words, CancellationToken cancel) =>
-        (this.plan, this.views, this.titleBlock, this.words, this.cancel) = (plan, views, titleBlock, words, cancel);
+    private SheetPlan(SeenIn[] views, IReadOnlyDictionary<string, string> titleBlock, Vocabulary words, CancellationToken cancel) =>
+        (this.views, this.titleBlock, this.words, this.cancel) = (views, titleBlock, words, cancel);
 
     public static Scene Of(DrawingPlan plan, SeenIn[] views, IReadOnlyDictionary<string, string> titleBlock, Vocabulary words, CancellationToken cancel) =>
-        new SheetPlan(plan, views, titleBlock, words, cancel).Compose();
+        new SheetPlan(views, titleBlock, words, cancel).Compose(plan);
 
-    // The calmest spacing that a paper holds; a smaller paper at closer spacing before a larger one.
-    private Scene Compose()
+    // The calmest spacing that a paper holds; a smaller paper at closer spacing, then with narrow relays, before a larger one.
+    private Scene Compose(DrawingPlan plan)
     {
+        var close = plan.WithCloseRelays();
         foreach (var size in Sizes)
         {
             var furniture = Furniture.Of(plan, views, size, titleBlock, words);
-            foreach (var options in Spacings)
-            {
-                var natural = Layout.Of(plan.Input, options, cancel);
-                var needed = PictureBounds.Of(plan, natural);
-                if (furniture.Holds(needed)) return Draw(furniture, Stretched(furniture, natural, needed, options));
-                if (needed.Width > 2 * furniture.ViewWidth) break;
-            }
+            foreach (var drawn in new[] { plan, close })
+                foreach (var options in Spacings)
+                {
+                    var natural = Layout.Of(drawn.Input, options, cancel);
+                    var rooms = RoomsOf(furniture, drawn, natural);
+                    if (rooms.Hold) return Draw(furniture, drawn, Stretched(furniture, drawn, natural, rooms, options));
+                    if (rooms.AreHopeless) break;
+                }
         }
         // Larger than any paper of the series: as large as it must be.
         var large = Layout.Of(plan.Input, new LayoutOptions(), cancel);
-        var bounds = PictureBounds.Of(plan, large);
-        var last = Furniture.Of(plan, views, SheetSize.A2, titleBlock, words);
-        var grown = new SheetSize("", SheetSize.A2.Width + (views.Length * Math.Max(0, Math.Ceiling(bounds.Width - last.ViewWidth))), SheetSize.A2.Height + Math.Max(0, Math.Ceiling(bounds.Height - last.ViewHeight)));
-        return Draw(Furniture.Of(plan, views, grown, titleBlock, words), large);
+        var missing = RoomsOf(Furniture.Of(plan, views, SheetSize.A2, titleBlock, words), plan, large);
+        var grown = new SheetSize("", SheetSize.A2.Width + Math.Max(0, Math.Ceiling(-missing.SpareWidth)), SheetSize.A2.Height + Math.Max(0, Math.Ceiling(-missing.SpareHeight)));
+        return Draw(Furniture.Of(plan, views, grown, titleBlock, words), plan, large);
     }
+
+    private ViewRooms RoomsOf(Furniture furniture, DrawingPlan drawn, Layout layout) =>
+        new(furniture.Room, [.. views.Select(v => PictureBounds.Of(drawn, layout, v))]);
 
     // The drawing fills the room it has, calmly; never beyond it.
-    private Layout Stretched(Furniture furniture, Layout natural, Box needed, LayoutOptions options)
+    private Layout Stretched(Furniture furniture, DrawingPlan drawn, Layout natural, ViewRooms rooms, LayoutOptions options)
     {
-        double m = Symbol.Module, sides = needed.Width - (natural.Width * m), ends = needed.Height - (natural.Height * m);
-        var stretched = Layout.Of(plan.Input, options with
+        var stretched = Layout.Of(drawn.Input, options with
         {
-            FillWidth = (int)Math.Floor((furniture.ViewWidth - sides) / m),
-            FillHeight = (int)Math.Floor((furniture.ViewHeight - ends) / m),
+            FillWidth = natural.Width + (int)Math.Floor(rooms.SpareWidth / views.Length / Symbol.Module),
+            FillHeight = natural.Height + (int)Math.Floor(rooms.SpareHeight / Symbol.Module),
         }, cancel);
-        return furniture.Holds(PictureBounds.Of(plan, stretched)) ? stretched : natural;
+        return RoomsOf(furniture, drawn, stretched).Hold ? stretched : natural;
     }
 
-    private Scene Draw(Furniture furniture, Layout layout)
+    private Scene Draw(Furniture furniture, DrawingPlan drawn, Layout layout)
     {
-        var bounds = PictureBounds.Of(plan, layout);
+        var rooms = RoomsOf(furniture, drawn, layout);
         var groups = ImmutableArray.CreateBuilder<SceneGroup>();
         groups.AddRange(furniture.Groups);
-        double top = furniture.ViewTop - bounds.Top + Math.Max(0, (furniture.ViewHeight - bounds.Height) / 2);
-        // Both views shift by one constant, so that the eye finds a thing at the same place.
-        double inner = Math.Max(0, (furniture.ViewWidth - bounds.Width) / 2);
         for (int i = 0; i < views.Length; i++)
-            groups.AddRange(CircuitPicture.Of(plan, layout, views[i], Math.Round(furniture.ViewLeft(i) - bounds.Left + Math.Min(inner, 40)), Math.Round(top)));
-        string what = views.Length > 1 ? ", before and after" : plan.Alteration.Changes.IsEmpty ? "" : views[0] == SeenIn.Before ? ", before" : ", after";
-        return new(furniture.Size.Width, furniture.Size.Height, TitleRow.Value(titleBlock, "title") + what, SheetText.Description(plan.Alteration, plan.Study, words), groups.ToImmutable());
-    }
-
-    /// <summary>Everything on the sheet but the circuits, and the room that it leaves them.</summary>
-    private sealed record Furniture(SheetSize Size, SheetFrame Frame, ImmutableArray<SceneGroup> Groups, double ViewTop, double ViewWidth, double ViewHeight)
-    {
-        public bool Holds(Box needed) => needed.Width <= ViewWidth && needed.Height <= ViewHeight;
-
-        public double ViewLeft(int view) => Frame.Inside.Left + (view * (ViewWidth + BetweenViews));
-
-        public static Furniture Of(DrawingPlan plan, SeenIn[] views, SheetSize size, IReadOnlyDictionary<string, string> fields, Vocabulary words)
         {
-            var frame = new SheetFrame(size);
-            var inside = frame.Inside;
-            var groups = ImmutableArray.CreateBuilder<SceneGroup>();
-            groups.Add(new(Layer.Frame, frame.Shapes(plan.Lettering)) { Classes = ["frame"], AriaHidden = true });
-            double y = frame.Frame.Bottom - TitleBlock.Height;
-            var block = TitleBlock.Of(new Dictionary<string, string>(fields) { ["paper size"] = size.Name, ["sheet"] = fields.GetValueOrDefault("sheet", "1 / 1") });
-            groups.Add(new(Layer.Notes, block.At(frame.Frame.Right - TitleBlock.Width, y)) { Id = "title-block", Classes = ["title-block"] });
-            var legend = Legend.Of(UsedOnSheet.Entries(plan, views), frame.Frame.Right - TitleBlock.Width - inside.Left - Gap, TitleBlock.Height, plan.Lettering);
-            double legendTop = Math.Min(y + 2, frame.Frame.Bottom - legend.Height - 2);
-            groups.Add(new(Layer.Notes, legend.At(inside.Left, legendTop)) { Id = "legend", Classes = ["legend"] });
-            y = Math.Min(y, legendTop) - Gap;
-            foreach (var (piece, id) in new[] { (Warnings(plan, inside.Width, words), "cautions"), (List(plan, inside.Width, words), "changes") })
-            {
-                if (piece.Height == 0) continue;
-                y -= piece.Height;
-                groups.Add(new(Layer.Notes, piece.At(inside.Left, y)) { Id = id, Classes = [id] });
-                y -= Gap;
-            }
-            double top = inside.Top + HeadlineRoom, width = views.Length == 1 ? inside.Width : (inside.Width - BetweenViews) / 2;
-            var furniture = new Furniture(size, frame, [], top, width, y - top);
-            for (int i = 0; i < views.Length; i++) groups.Add(Head(plan, views[i], furniture.ViewLeft(i), inside.Top, width, words));
-            if (views.Length > 1) groups.Add(new(Layer.Frame, [Headline.Divider(size.Width / 2, inside.Top + 4, y)]) { Classes = ["divider"], AriaHidden = true });
-            return furniture with { Groups = groups.ToImmutable() };
+            groups.Add(furniture.Head(drawn, views[i], rooms.Left(i), rooms.Width(i), words));
+            groups.AddRange(CircuitPicture.Of(drawn, layout, views[i], Math.Round(rooms.Left(i) + rooms.Shift.X), Math.Round(rooms.Shift.Y)));
         }
-
-        private static SceneGroup Head(DrawingPlan plan, SeenIn view, double x, double y, double width, Vocabulary words)
-        {
-            var circuit = view == SeenIn.Before ? plan.Alteration.Before : plan.Alteration.After;
-            string text = plan.Alteration.Changes.IsEmpty ? "As it is" : view == SeenIn.Before ? "Before" : "After";
-            return new(Layer.Notes, Headline.Of(text, SheetText.System(circuit.System, words), width, plan.Lettering).At(x, y + 2)) { Classes = ["headline"] };
-        }
-
-        private static Piece List(DrawingPlan plan, double width, Vocabulary words) => ChangeList.Of(
-            SheetText.ListHead(plan.Alteration),
-            [.. plan.Alteration.Changes.Select(c => new ListLine(new(Numbers.Whole(c.Number), ChangeLook.ColourOf(c)), ChangeLook.LineOf(c), ChangeText.Of(c, plan.Alteration, words)))],
-            width, plan.Lettering);
-
-        private static Piece Warnings(DrawingPlan plan, double width, Vocabulary words) =>
-            plan.Alteration.Changes.IsEmpty ? Piece.Empty : CautionBlock.Of("Cautions", [.. Cautions.Of(plan.Alteration, words)], width, plan.Lettering);
+        if (views.Length > 1) groups.Add(furniture.Divider(rooms.Left(1) - (ViewRooms.Between / 2)));
+        string what = views.Length > 1 ? ", before and after" : drawn.Alteration.Changes.IsEmpty ? "" : views[0] == SeenIn.Before ? ", before" : ", after";
+        return new(furniture.Size.Width, furniture.Size.Height, TitleRow.Value(titleBlock, "title") + what, SheetText.Description(drawn.Alteration, drawn.Study, words), groups.ToImmutable());
     }
 }

@@ -21,6 +21,8 @@ internal static class UsedOnSheet
             (LineStyle.Renewed, "renew between the same ends"), (LineStyle.Kept, "leave as is"),
         })
             if (states.Contains(state)) entries.Add(LegendEntry.Of(state, text));
+        if (parts.Any(p => p.Part.Kind.TakesAnyTerminal)) entries.Add(LegendEntry.OfFlag("goes on elsewhere"));
+        if (parts.Any(p => p.IsReversed)) entries.Add(LegendEntry.OfReversal("leads swapped"));
         if (lines.Any(l => l.Number is not null) || plan.Alteration.Changes.Length > 0) entries.Add(LegendEntry.OfTriangle("line n of the change list", plan.Lettering));
         if (lines.Select(l => l.Label).FirstOrDefault(l => l.Contains(' ', StringComparison.Ordinal)) is { } label)
             entries.Add(LegendEntry.Written(label, SheetText.LabelMeaning(plan.Alteration), plan.Lettering));
@@ -31,8 +33,6 @@ internal static class UsedOnSheet
             (Studies.SwitchedSide.BothSides, Verdict.Both, "on both sides"), (Studies.SwitchedSide.Unswitched, Verdict.Unswitched, "always fed"), (Studies.SwitchedSide.InSeries, Verdict.InSeries, "fed through another load"), (Studies.SwitchedSide.Dead, Verdict.Dead, "never on; may be hot"),
         })
             if (sides.Contains(side)) entries.Add(LegendEntry.Of(verdict, text));
-        if (parts.Any(p => p.Part.Kind.TakesAnyTerminal)) entries.Add(LegendEntry.OfFlag("goes on elsewhere"));
-        if (parts.Any(p => p.IsReversed)) entries.Add(LegendEntry.OfReversal("leads swapped"));
         return entries.ToImmutable();
     }
 

@@ -151,7 +151,10 @@ internal sealed class Check
     {
         var texts = new List<(string Of, double Left, double Top, double Right, double Bottom)>();
         foreach (var (box, placed) in Bodies(view, points: false).Where(b => b.Box.HasText))
-            texts.Add((box.Id, placed.TextX, placed.TextY, placed.TextX + box.TextWidth, placed.TextY + box.TextHeight));
+        {
+            var (left, right) = placed.TextIn(view, box);
+            texts.Add((box.Id, left, placed.TextY, right, placed.TextY + box.TextHeight));
+        }
         foreach (var label in layout.Labels.Where(l => (input.Wires.First(w => w.Id == l.Wire).Seen & view) != 0))
             texts.Add((label.Wire, label.X, label.Y, label.X + label.Width, label.Y + label.Height));
         for (int i = 0; i < texts.Count; i++)

@@ -12,20 +12,20 @@ internal sealed record ColumnPlan(ImmutableArray<int> X, ImmutableArray<int> Lev
 /// </summary>
 internal sealed class Columns
 {
-    private const int Straight = 400, Tries = 60, WorkPerTry = 3000, LongestForced = 40;
+    private const int Straight = 400, Tries = 60, WorkPerTry = 3000, LongestForced = 40, MostTurns = 3;
 
     private readonly Netlist netlist;
     private readonly Lattice lattice;
     private readonly SeatOrder order;
     private readonly SidePins sides;
     private readonly LayoutOptions options;
-    private readonly ImmutableArray<int> textOf;
+    private readonly ImmutableArray<TextRoom> textOf;
     private readonly List<Pull> pulls = [];
     private readonly List<(End Left, End Right)> apart = [];
     private readonly HashSet<(int, int)> wired;
     private HashSet<int> textLeft = [];
 
-    private Columns(Netlist netlist, Lattice lattice, SeatOrder order, SidePins sides, ImmutableArray<int> textOf, LayoutOptions options)
+    private Columns(Netlist netlist, Lattice lattice, SeatOrder order, SidePins sides, ImmutableArray<TextRoom> textOf, LayoutOptions options)
     {
         (this.netlist, this.lattice, this.order, this.sides, this.textOf, this.options) = (netlist, lattice, order, sides, textOf, options);
         wired = Wired();
@@ -40,15 +40,15 @@ internal sealed class Columns
 
     private int OwnerOf(End end) => lattice.Seats[end.Seat] is { IsStand: true } seat ? seat.Stand : netlist.StandOf(netlist.Taps[lattice.Seats[end.Seat].Tap]);
 
-    public static ColumnPlan Of(Netlist netlist, Lattice lattice, SeatOrder order, SidePins sides, ImmutableArray<int> textOf, LayoutOptions options) =>
+    public static ColumnPlan Of(Netlist netlist, Lattice lattice, SeatOrder order, SidePins sides, ImmutableArray<TextRoom> textOf, LayoutOptions options) =>
         lattice.Seats.IsEmpty ? new([], [], []) : new Columns(netlist, lattice, order, sides, textOf, options).Solve();
 
-    /// <summary>How far a seat reaches left and right of its own column, text included.</summary>
-    public static (int Left, int Right) Reach(Seat seat, Netlist netlist, SidePins sides, ImmutableArray<int> textOf, bool textLeft)
+    /// <summary>How far a seat reaches left and right of its own column, text included, in the views asked for.</summary>
+    public static (int Left, int Right) Reach(Seat seat, Netlist netlist, SidePins sides, ImmutableArray<TextRoom> textOf, bool textLeft, SeenIn seen)
     {
         if (!seat.IsStand) return (0, 0);
         var stand = netlist.Stands[seat.Stand];
-        int left = sides.ReachLeft[seat.Stand], right = sides.ReachRight[seat.Stand], text = textOf[seat.Stand];
+        int left = sides.ReachLeft[seat.Stand], right = sides.ReachRight[seat.Stand], text = textOf[seat.Stand].In(seen);
         return (left + (textLeft ? text : 0), stand.Width + (right > 0 ? right + 1 : 0) + (textLeft ? 0 : text));
     }
 
@@ -90,25 +90,38 @@ internal sealed class Columns
                     (best, better) = (straight, true);
                     continue;
                 }
-                if (TextInTheWay(pull, best.X) is { } stand)
+                if (WithTextAside(pull, best) is { } turned)
                 {
-                    textLeft = [.. textLeft];
-                    if (!textLeft.Remove(stand)) textLeft.Add(stand);
-                    if (Settle() is { } turned && turned.Cost < best.Cost - 1e-9)
-                    {
-                        (best, better) = (turned, true);
-                        continue;
-                    }
-                    textLeft = [.. best.TextLeft];
+                    (best, better) = (turned, true);
+                    continue;
                 }
+                textLeft = [.. best.TextLeft];
                 pull.Factor = old;
             }
         }
         return best;
     }
 
+    // The text that keeps two ends from one column changes sides; so does one that is in the way of what has been straight until then.
+    private State? WithTextAside(Pull pull, State best)
+    {
+        var (blocked, at) = (pull, best);
+        var done = new HashSet<int>();
+        while (done.Count < MostTurns && TextInTheWay(blocked, at.X, done) is { } stand)
+        {
+            done.Add(stand);
+            textLeft = [.. textLeft];
+            if (!textLeft.Remove(stand)) textLeft.Add(stand);
+            if (Settle() is not { } turned) return null;
+            if (turned.Cost < best.Cost - 1e-9) return turned;
+            if (pulls.FirstOrDefault(p => p.LeadsOn && p.Distance(best.X) == 0 && p.Distance(turned.X) > 0) is not { } bent) return null;
+            (blocked, at) = (bent, turned);
+        }
+        return null;
+    }
+
     // The stand whose text keeps two ends from one column.
-    private int? TextInTheWay(Pull pull, int[] x)
+    private int? TextInTheWay(Pull pull, int[] x, HashSet<int> except)
     {
         foreach (var (end, other) in new[] { (pull.A, pull.B), (pull.B, pull.A) })
         {
@@ -116,8 +129,8 @@ internal sealed class Columns
             int at = row.IndexOf(end.Seat);
             bool rightwards = other.X(x) > end.X(x);
             int own = lattice.Seats[end.Seat].Stand, next = rightwards ? at + 1 < row.Length ? lattice.Seats[row[at + 1]].Stand : -1 : at > 0 ? lattice.Seats[row[at - 1]].Stand : -1;
-            if (own >= 0 && textOf[own] > 0 && textLeft.Contains(own) != rightwards) return own;
-            if (next >= 0 && textOf[next] > 0 && textLeft.Contains(next) == rightwards) return next;
+            if (own >= 0 && !except.Contains(own) && textOf[own].In(SeenIn.Both) > 0 && textLeft.Contains(own) != rightwards) return own;
+            if (next >= 0 && !except.Contains(next) && textOf[next].In(SeenIn.Both) > 0 && textLeft.Contains(next) == rightwards) return next;
         }
         return null;
     }
@@ -155,24 +168,25 @@ internal sealed class Columns
             for (int j = i - 1; j >= 0 && wanted != 0; j--)
             {
                 var other = lattice.Seats[row[j]];
-                SeenIn seen = other.Seen;
-                if ((seen & wanted) == 0) continue;
-                simplex.AtLeast(other.Id, seat.Id, Reach(other).Right + Gap(other, seat) + Reach(seat).Left);
-                wanted &= ~seen;
+                SeenIn shared = other.Seen & wanted;
+                if (shared == 0) continue;
+                foreach (var view in Extents.Views.Where(v => (v & shared) != 0))
+                    simplex.AtLeast(other.Id, seat.Id, Reach(other, view).Right + Gap(other, seat, view) + Reach(seat, view).Left);
+                wanted &= ~shared;
             }
         }
     }
 
-    private (int Left, int Right) Reach(Seat seat) => Reach(seat, netlist, sides, textOf, textLeft.Contains(seat.Stand));
+    private (int Left, int Right) Reach(Seat seat, SeenIn view) => Reach(seat, netlist, sides, textOf, textLeft.Contains(seat.Stand), view);
 
     // A text's width is rounded up to modules, so that one more keeps a passing line clear of it; a body asks for two.
-    private int Gap(Seat left, Seat right) =>
+    private int Gap(Seat left, Seat right, SeenIn view) =>
         left.IsStand && right.IsStand ? options.BoxToBox : !left.IsStand && !right.IsStand ? options.Track
-        : !left.IsStand ? options.WireToBox : textOf[left.Stand] > 0 && !textLeft.Contains(left.Stand) ? 1 : 2;
+        : !left.IsStand ? options.WireToBox : textOf[left.Stand].In(view) > 0 && !textLeft.Contains(left.Stand) ? 1 : 2;
 
     private double Cost(int[] x, int[] levels)
     {
-        int low = lattice.Seats.Min(s => x[s.Id] - Reach(s).Left), high = lattice.Seats.Max(s => x[s.Id] + Reach(s).Right);
+        int low = lattice.Seats.Min(s => x[s.Id] - Reach(s, s.Seen).Left), high = lattice.Seats.Max(s => x[s.Id] + Reach(s, s.Seen).Right);
         int length = 0, bends = 0, nearly = 0, crooked = 0;
         foreach (var piece in lattice.Pieces)
         {
@@ -188,7 +202,7 @@ internal sealed class Columns
             // A line that is nearly straight looks like a slip.
             nearly += piece.Tops.Sum(t => piece.Bottoms.Count(b => (t.Seen & b.Seen) != 0 && Math.Abs(t.X(x) - b.X(x)) is > 0 and < 4));
         }
-        return (5 * Channels.Crossings(lattice, x, levels)) + (2 * bends) + nearly + crooked + (0.05 * length) + (0.1 * (high - low)) + (0.5 * textLeft.Count);
+        return (5 * Channels.Crossings(lattice, x, levels)) + (2 * bends) + nearly + (4 * crooked) + (0.05 * length) + (0.1 * (high - low)) + (0.5 * textLeft.Count);
     }
 
     private sealed record State(int[] X, int[] Levels, HashSet<int> TextLeft, double Cost);

@@ -31,13 +31,13 @@ internal static class Extents
         piece.IsRail || (piece.Low(x, SeenIn.Both) < piece.High(x, SeenIn.Both)) || (piece.IsTrunk && (piece.Tops.IsEmpty || piece.Bottoms.IsEmpty) && !(piece.Tops.IsEmpty && piece.Bottoms.IsEmpty));
 
     /// <summary>Columns where an end above meets one below within the horizontal: the halves of the trunk lie on two tracks there.</summary>
-    public static ImmutableArray<int> Splits(this Piece piece, int[] x)
+    public static ImmutableArray<int> Splits(this Piece piece, int[] x, SeenIn seen = SeenIn.Both)
     {
         if (!piece.IsTrunk || piece.IsRail) return [];
         var splits = new SortedSet<int>();
         foreach (var top in piece.Tops)
             foreach (var bottom in piece.Bottoms.Where(b => b.X(x) == top.X(x)))
-                foreach (var view in Views.Where(v => (top.Seen & bottom.Seen & v) != 0))
+                foreach (var view in Views.Where(v => (top.Seen & bottom.Seen & seen & v) != 0))
                     if (piece.Low(x, view) < top.X(x) && top.X(x) < piece.High(x, view)) splits.Add(top.X(x));
         return [.. splits];
     }

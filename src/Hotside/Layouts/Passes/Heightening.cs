@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Hotside.Symbols;
 
 namespace Hotside.Layouts.Passes;
 
@@ -9,6 +10,9 @@ namespace Hotside.Layouts.Passes;
 /// <param name="FirstTrack">By channel: how far below its top the first horizontal lies.</param>
 /// <param name="Bottom">The chassis line.</param>
 internal sealed record Levels(ImmutableArray<int> RowCentre, ImmutableArray<int> ChannelTop, ImmutableArray<int> ChannelHeight, ImmutableArray<int> FirstTrack, int Bottom);
+
+/// <summary>What a channel grows by so that labels find room: above its first horizontal and below.</summary>
+internal readonly record struct Growth(int Above, int Below);
 
 /// <summary>
 /// Heights of rows and channels from what stands in them. Horizontals keep clear of text blocks that hang into their channel; where the drawing
@@ -28,7 +32,7 @@ internal sealed class Heightening
     private Heightening(RowPlan rows, Netlist netlist, PlannedBlock[] blocks, LayoutOptions options) =>
         (this.rows, this.netlist, this.blocks, this.options) = (rows, netlist, blocks, options);
 
-    public static Levels Of(RowPlan rows, Netlist netlist, PlannedBlock[] blocks, LayoutOptions options, ImmutableArray<int> extra) =>
+    public static Levels Of(RowPlan rows, Netlist netlist, PlannedBlock[] blocks, LayoutOptions options, ImmutableArray<Growth> extra) =>
         new Heightening(rows, netlist, blocks, options).Levels(extra);
 
     /// <summary>How far above its symbol's centre a text block begins: it stands about the centre, but rises little above the symbol.</summary>
@@ -43,7 +47,7 @@ internal sealed class Heightening
         return anySpan && !piece.Net.Joints.IsEmpty ? first + 1 : top + (levels.ChannelHeight[piece.Channel] / 2);
     }
 
-    private Levels Levels(ImmutableArray<int> extra)
+    private Levels Levels(ImmutableArray<Growth> extra)
     {
         int[] above = new int[rows.Rows + 2], below = new int[rows.Rows + 2];
         foreach (var stand in netlist.Stands)
@@ -53,8 +57,8 @@ internal sealed class Heightening
             below[row] = Math.Max(below[row], stand.Height - (stand.Height / 2));
         }
         int[] channels = [.. Enumerable.Range(0, rows.Rows + 1)];
-        int[] tracks = [.. channels.Select(Tracks)], hang = [.. channels.Select(c => Clearance(c, c, below, hangs: true))], rise = [.. channels.Select(c => Clearance(c, c + 1, above, hangs: false))];
-        int[] height = [.. channels.Select(c => Math.Max(Least(c, tracks[c], hang[c], rise[c]), TextUnderText(c, above, below)) + extra[c])];
+        int[] tracks = [.. channels.Select(Tracks)], hang = [.. channels.Select(c => Clearance(c, c, below, hangs: true) + extra[c].Above)], rise = [.. channels.Select(c => Clearance(c, c + 1, above, hangs: false))];
+        int[] height = [.. channels.Select(c => Math.Max(Least(c, tracks[c], hang[c], rise[c]), TextUnderText(c, above, below)) + extra[c].Below)];
         int[] natural = [.. height];
         if (options.FillHeight is { } fill) Stretch(height, fill - height.Sum() - above.Sum() - below.Sum());
         // In a stretched channel the tracks stay near the upper row, with the longer drops below them.
@@ -121,10 +125,11 @@ internal sealed class Heightening
     private IEnumerable<(int Stand, double Left, double Right)> TextsOf(int row) =>
         from block in blocks
         from seat in block.Lattice.Seats
-        where seat.IsStand && seat.Row == row && netlist.Stands[seat.Stand].TextModules > 0
+        where seat.IsStand && seat.Row == row && netlist.Stands[seat.Stand].TextModules(SeenIn.Both) > 0
         let stand = netlist.Stands[seat.Stand]
         let x = block.X[seat.Id]
-        select block.Columns.TextLeft.Contains(seat.Stand) ? (seat.Stand, x - (double)stand.TextModules, (double)x) : (seat.Stand, x + (double)stand.Width, x + (double)stand.Width + stand.TextModules + 3);
+        let text = (double)stand.TextModules(SeenIn.Both)
+        select block.Columns.TextLeft.Contains(seat.Stand) ? (seat.Stand, x - text, (double)x) : (seat.Stand, x + (double)stand.Width, x + stand.Width + text + 1);
 
     private static void Stretch(int[] height, int more)
     {

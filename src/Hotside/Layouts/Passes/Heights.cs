@@ -12,7 +12,7 @@ internal sealed record Heights(ImmutableArray<double> OfTerminal, ImmutableArray
     private const double Conductor = 4, BeforeOnly = 2, ThroughPart = 1;
 
     // What stands one way up by its symbol tells hot from chassis where no rail does; the pull must stay far below a rail's.
-    private const double UprightPull = 0.02, LoosePull = 0.002;
+    private const double UprightPull = 0.02, LoosePull = 0.002, FeedEndPull = 0.5;
 
     public double At(LineEnd end) =>
         end.Kind == EndKind.Feed ? 2 : end.Kind == EndKind.Chassis ? -1 : end.OnTerminal ? OfTerminal[end.Terminal] : OfJoint[end.Joint];
@@ -33,7 +33,7 @@ internal sealed record Heights(ImmutableArray<double> OfTerminal, ImmutableArray
         foreach (Terminal terminal in union.Terminals)
         {
             Tie(terminal.Id, terminals + joints + terminal.Stand, ThroughPart);
-            double pull = union.Stands[terminal.Stand].Boxes.All(b => b.Box.MayTurnOver) ? LoosePull : UprightPull;
+            double pull = union.Stands[terminal.Stand].Boxes.All(b => b.Box.IsFeedEnd) ? FeedEndPull : union.Stands[terminal.Stand].Boxes.All(b => b.Box.MayTurnOver) ? LoosePull : UprightPull;
             if (!terminal.IsSideways) Hold(terminal.Id, pull, terminal.Side == Side.Top ? 1 : 0);
         }
         double[] height = Relax(ties, toFixed, fixedFlow);

@@ -18,8 +18,15 @@ internal sealed class Labels
 
     private Labels(double height) => this.height = height;
 
+    /// <param name="input">What is laid out.</param>
+    /// <param name="boxes">Where its boxes stand.</param>
+    /// <param name="wires">Where its conductors run.</param>
+    /// <param name="rails">Where its rails lie.</param>
+    /// <param name="bottom">The chassis line.</param>
+    /// <param name="shared">Whether a label may stand where several conductors share a stretch, if it finds no room where its own runs alone.</param>
+    /// <returns>The labels, and for each that found no place the height at which more room would help.</returns>
     public static (ImmutableArray<PlacedLabel> Placed, ImmutableArray<int> Failed) Of(
-        LayoutInput input, ImmutableArray<PlacedBox> boxes, ImmutableArray<PlacedWire> wires, IEnumerable<PlacedRail> rails, int bottom)
+        LayoutInput input, ImmutableArray<PlacedBox> boxes, ImmutableArray<PlacedWire> wires, IEnumerable<PlacedRail> rails, int bottom, bool shared)
     {
         var labels = new Labels(bottom);
         labels.Block(input, boxes, wires, rails);
@@ -27,8 +34,9 @@ internal sealed class Labels
         var placed = new PlacedLabel?[input.Wires.Length];
         // Those with least choice first: short lines, then lines with few runs.
         foreach (int number in Enumerable.Range(0, input.Wires.Length).Where(i => input.Wires[i].HasLabel).OrderBy(i => Longest(wires[i])).ThenBy(i => i))
-            placed[number] = labels.Place(input.Wires[number], wires[number]);
-        return ([.. placed.OfType<PlacedLabel>()], [.. Enumerable.Range(0, placed.Length).Where(i => input.Wires[i].HasLabel && placed[i] is null)]);
+            placed[number] = labels.Place(input.Wires[number], wires[number], shared);
+        var failed = Enumerable.Range(0, placed.Length).Where(i => input.Wires[i].HasLabel && placed[i] is null);
+        return ([.. placed.OfType<PlacedLabel>()], [.. failed.Select(i => labels.WantedAt(input.Wires[i], wires[i]))]);
     }
 
     private static int Longest(PlacedWire wire) =>
@@ -39,7 +47,11 @@ internal sealed class Labels
         foreach (var (box, placed) in input.Boxes.Zip(boxes))
         {
             if (!box.IsPoint) taken.Add((placed.X, placed.Y, placed.X + box.Width, placed.Y + box.Height, box.Seen));
-            if (box.HasText) taken.Add((placed.TextX - Clear, placed.TextY - Clear, placed.TextX + box.TextWidth + Clear, placed.TextY + box.TextHeight + Clear, box.Seen));
+            foreach (var view in Extents.Views.Where(v => (v & box.Seen) != 0 && box.TextWidths.In(v) > 0))
+            {
+                var (left, right) = placed.TextIn(view, box);
+                taken.Add((left - Clear, placed.TextY - Clear, right + Clear, placed.TextY + box.TextHeight + Clear, view));
+            }
         }
         foreach (var (wire, line) in input.Wires.Zip(wires))
             for (int i = 1; i < line.Points.Length; i++)
@@ -54,11 +66,22 @@ internal sealed class Labels
                 if (end.Kind == EndKind.Chassis) taken.Add((point.X - 1.2, point.Y - 0.1, point.X + 1.2, point.Y + 1.2, wire.Seen));
     }
 
-    private PlacedLabel? Place(LayoutWire wire, PlacedWire line)
+    // The middle of the longest stretch where the conductor runs alone.
+    private int WantedAt(LayoutWire wire, PlacedWire line)
     {
         var runs = Runs(line).ToArray();
+        var (a, b) = runs.SelectMany(r => Alone(wire, r)).DefaultIfEmpty(runs.MaxBy(Length)).MaxBy(Length);
+        return (a.Y + b.Y) / 2;
+    }
+
+    private static int Length(((int X, int Y) A, (int X, int Y) B) run) => Math.Abs(run.A.X - run.B.X) + Math.Abs(run.A.Y - run.B.Y);
+
+    private PlacedLabel? Place(LayoutWire wire, PlacedWire line, bool shared)
+    {
+        var runs = Runs(line).ToArray();
+        var alone = runs.SelectMany(r => Alone(wire, r)).ToArray();
         // A label belongs where its conductor runs alone; on a shared stretch nobody knows whose it is.
-        foreach (var label in Candidates(wire, runs.SelectMany(r => Alone(wire, r))).Concat(Candidates(wire, runs)))
+        foreach (var label in Candidates(wire, alone).Concat(shared || alone.Length == 0 ? Candidates(wire, runs) : []))
         {
             if (!Fits(label, wire.Seen)) continue;
             taken.Add((label.X - Clear, label.Y - Clear, label.X + label.Width + Clear, label.Y + label.Height + Clear, wire.Seen));
@@ -108,7 +131,7 @@ internal sealed class Labels
     private static IEnumerable<PlacedLabel> Candidates(LayoutWire wire, IEnumerable<((int X, int Y) A, (int X, int Y) B)> along)
     {
         double w = wire.LabelWidth, h = wire.LabelHeight;
-        var runs = along.OrderByDescending(r => Math.Abs(r.A.X - r.B.X) + Math.Abs(r.A.Y - r.B.Y)).ToArray();
+        var runs = along.OrderByDescending(Length).ToArray();
         // The label's own height is enough for a vertical run; a horizontal one should be as long as the label.
         foreach (bool loose in new[] { false, true })
             foreach (var (a, b) in runs)

@@ -8,7 +8,7 @@ internal static class Packing
 {
     private const int BetweenRows = 2, BetweenChannels = 3;
 
-    public static ImmutableArray<int> Of(ImmutableArray<(Lattice Lattice, ColumnPlan Columns)> blocks, Netlist netlist, SidePins sides, ImmutableArray<int> textOf, LayoutOptions options)
+    public static ImmutableArray<int> Of(ImmutableArray<(Lattice Lattice, ColumnPlan Columns)> blocks, Netlist netlist, SidePins sides, ImmutableArray<TextRoom> textOf, LayoutOptions options)
     {
         var right = new Dictionary<(bool InChannel, int Index, SeenIn View), int>();
         var shifts = ImmutableArray.CreateBuilder<int>();
@@ -25,14 +25,14 @@ internal static class Packing
     }
 
     private static IEnumerable<((bool InChannel, int Index, SeenIn View) Key, int Low, int High)> Contour(
-        Lattice lattice, ColumnPlan columns, Netlist netlist, SidePins sides, ImmutableArray<int> textOf, LayoutOptions options)
+        Lattice lattice, ColumnPlan columns, Netlist netlist, SidePins sides, ImmutableArray<TextRoom> textOf, LayoutOptions options)
     {
         int[] x = [.. columns.X];
         foreach (var view in Extents.Views)
         {
             foreach (var seat in lattice.Seats.Where(s => (s.Seen & view) != 0))
             {
-                var (left, reach) = Columns.Reach(seat, netlist, sides, textOf, columns.TextLeft.Contains(seat.Stand));
+                var (left, reach) = Columns.Reach(seat, netlist, sides, textOf, columns.TextLeft.Contains(seat.Stand), view);
                 yield return ((false, seat.Row, view), x[seat.Id] - left, x[seat.Id] + reach);
             }
             foreach (var piece in lattice.Pieces.Where(p => p.Ends.Any(e => (e.Seen & view) != 0)))

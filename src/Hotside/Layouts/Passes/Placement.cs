@@ -7,7 +7,7 @@ namespace Hotside.Layouts.Passes;
 internal static class Placement
 {
     public static Layout Of(
-        LayoutInput input, Netlist netlist, RowPlan rows, SidePins sides, ImmutableArray<int> text, PlannedBlock[] blocks, Levels levels, LayoutOptions options)
+        LayoutInput input, Netlist netlist, RowPlan rows, SidePins sides, ImmutableArray<TextRoom> text, PlannedBlock[] blocks, Levels levels, LayoutOptions options)
     {
         var stands = new Dictionary<int, (int X, int Y)>();
         var textLeft = new HashSet<int>();

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Hotside.Symbols;
 
 namespace Hotside.Layouts.Passes;
 
@@ -37,7 +38,8 @@ internal sealed class Routes
 
     private void Draw(PlannedBlock block, Net net, Piece trunk, HashSet<int> spanning)
     {
-        var trace = new TrunkLine(trunk, block.X, Heightening.Y(trunk, block.X, block.Columns, levels, options, spanning.Contains(trunk.Channel)), options.Track);
+        int height = Heightening.Y(trunk, block.X, block.Columns, levels, options, spanning.Contains(trunk.Channel));
+        var trace = new TrunkLine(trunk.Splits(block.X), height, options.Track);
         var ways = block.Lattice.Ways.Where(w => netlist.Taps[w.Tap].Net == net.Id).ToDictionary(w => w.Tap);
         var branches = net.Taps.ToDictionary(t => t, t => Branch(block, ways[t], netlist.Taps[t], spanning));
         SetJoints(net, trace, branches);
@@ -46,9 +48,16 @@ internal sealed class Routes
             var line = netlist.Lines[number];
             var (first, start) = Half(line, true, net, branches);
             var (last, stop) = Half(line, false, net, branches);
-            IEnumerable<(int, int)> points = first.Concat(trace.Along(start, stop)).Concat(Enumerable.Reverse(last));
+            var along = new TrunkLine(SplitsFor(line), height, options.Track);
+            IEnumerable<(int, int)> points = first.Concat(along.Along(start, stop)).Concat(Enumerable.Reverse(last));
             lines[number] = Simplified(points);
         }
+
+        // What one view alone shows steps aside only where four arms meet in that view, or where a line that both show has stepped aside.
+        ImmutableArray<int> SplitsFor(Line line) => line.Seen == SeenIn.Both || !net.Joints.IsEmpty ? trunk.Splits(block.X)
+            : [.. trunk.Splits(block.X).Where(s => trunk.Splits(block.X, line.Seen).Contains(s) || net.Lines.Any(l => netlist.Lines[l].Seen == SeenIn.Both && ReachesBehind(netlist.Lines[l], s)))];
+
+        bool ReachesBehind(Line line, int split) => Half(line, true, net, branches).Column > split || Half(line, false, net, branches).Column > split;
     }
 
     // From a tap to the trunk: the points, and the column in which it arrives.
@@ -140,10 +149,8 @@ internal sealed class Routes
 }
 
 /// <summary>A trunk as it lies: one horizontal, or parts of it a track lower behind each place where four arms would meet.</summary>
-internal sealed class TrunkLine(Piece trunk, int[] x, int y, int track)
+internal sealed class TrunkLine(ImmutableArray<int> splits, int y, int track)
 {
-    private readonly ImmutableArray<int> splits = trunk.Splits(x);
-
     /// <summary>Its height left of a column.</summary>
     public int Before(int column) => y + (track * splits.Count(s => s < column));
 

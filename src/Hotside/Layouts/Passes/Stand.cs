@@ -20,8 +20,9 @@ internal sealed record Stand(int Id, SeenIn Seen, ImmutableArray<StandingBox> Bo
 
     public string Shape => Boxes[0].Box.Shape;
 
-    /// <summary>Room for the text block, in whole modules.</summary>
-    public int TextModules => IsPoint ? 0 : Boxes.Max(b => b.Box.HasText ? (int)Math.Ceiling(TextGap + b.Box.TextWidth - 1e-9) : 0);
+    /// <summary>Room for the text block in a view, in whole modules.</summary>
+    public int TextModules(SeenIn view) => IsPoint ? 0 : Boxes.Where(b => (b.Box.Seen & view) != 0).Select(b => b.Box.TextWidths.In(view))
+        .Select(w => w > 0 ? (int)Math.Ceiling(TextGap + w - 1e-9) : 0).DefaultIfEmpty(0).Max();
 }
 
 /// <summary>A point of a stand where conductors end; offsets as it stands, turned over where the stand is, not mirrored.</summary>

@@ -1,0 +1,59 @@
+using System.Collections.Immutable;
+using Hotside.Drawings.Marks;
+
+namespace Hotside.Drawings.Pictures;
+
+/// <summary>
+/// Where conductors of different looks share a stretch, on the way to one stud, it is drawn once: as the wire that stays, if one does.
+/// </summary>
+internal static class OwnStretches
+{
+    // What shows on a shared stretch: what stays before what moves, what is there before what leaves.
+    private static readonly LineStyle[] Order = [LineStyle.Kept, LineStyle.Moved, LineStyle.Renewed, LineStyle.New, LineStyle.WhereItLay, LineStyle.TakenOut];
+
+    /// <summary>The stretches that each line shows of itself; all of it where nothing else would be left.</summary>
+    public static ImmutableArray<ImmutableArray<ImmutableArray<(int X, int Y)>>> Of(ImmutableArray<(ImmutableArray<(int X, int Y)> Points, LineStyle Style)> lines)
+    {
+        var shown = new Dictionary<(int X, int Y, bool Down), LineStyle>();
+        foreach (var (points, style) in lines)
+            foreach (var (from, to) in Steps(points))
+            {
+                var key = Key(from, to);
+                if (!shown.TryGetValue(key, out var other) || Rank(style) < Rank(other)) shown[key] = style;
+            }
+        return [.. lines.Select(l => Own(l.Points, l.Style, shown))];
+    }
+
+    private static int Rank(LineStyle style) => Array.IndexOf(Order, style);
+
+    private static ImmutableArray<ImmutableArray<(int X, int Y)>> Own(ImmutableArray<(int X, int Y)> points, LineStyle style, Dictionary<(int X, int Y, bool Down), LineStyle> shown)
+    {
+        var stretches = new List<List<(int X, int Y)>>();
+        bool open = false;
+        foreach (var (from, to) in Steps(points))
+        {
+            bool own = shown[Key(from, to)] == style;
+            if (own && !open) stretches.Add([from]);
+            if (own) Extend(stretches[^1], to);
+            open = own;
+        }
+        return stretches.Count == 0 ? [points] : [.. stretches.Select(s => s.ToImmutableArray())];
+    }
+
+    private static void Extend(List<(int X, int Y)> line, (int X, int Y) to)
+    {
+        if (line.Count > 1 && ((line[^2].X == line[^1].X && line[^1].X == to.X) || (line[^2].Y == line[^1].Y && line[^1].Y == to.Y))) line[^1] = to;
+        else line.Add(to);
+    }
+
+    private static IEnumerable<((int X, int Y) From, (int X, int Y) To)> Steps(ImmutableArray<(int X, int Y)> points)
+    {
+        for (int i = 1; i < points.Length; i++)
+        {
+            int dx = Math.Sign(points[i].X - points[i - 1].X), dy = Math.Sign(points[i].Y - points[i - 1].Y);
+            for (var at = points[i - 1]; at != points[i]; at = (at.X + dx, at.Y + dy)) yield return (at, (at.X + dx, at.Y + dy));
+        }
+    }
+
+    private static (int X, int Y, bool Down) Key((int X, int Y) a, (int X, int Y) b) => (Math.Min(a.X, b.X), Math.Min(a.Y, b.Y), a.X == b.X);
+}

@@ -1,0 +1,60 @@
+using System.Collections.Immutable;
+using Hotside.Circuits;
+using Hotside.Drawings.Plans;
+using Hotside.Symbols;
+using Hotside.Symbols.Shapes;
+using Hotside.Wording;
+
+namespace Hotside.Drawings.Sheets;
+
+/// <summary>Everything on the sheet but the circuits, and the room that it leaves them.</summary>
+/// <param name="Size">The paper.</param>
+/// <param name="Room">The room for the circuits.</param>
+/// <param name="Groups">Frame, title block, legend, cautions, change list.</param>
+internal sealed record Furniture(SheetSize Size, Box Room, ImmutableArray<SceneGroup> Groups)
+{
+    private const double Gap = 9, HeadlineRoom = 34;
+
+    public static Furniture Of(DrawingPlan plan, SeenIn[] views, SheetSize size, IReadOnlyDictionary<string, string> fields, Vocabulary words)
+    {
+        var frame = new SheetFrame(size);
+        var inside = frame.Inside;
+        var groups = ImmutableArray.CreateBuilder<SceneGroup>();
+        groups.Add(new(Layer.Frame, frame.Shapes(plan.Lettering)) { Classes = ["frame"], AriaHidden = true });
+        double y = frame.Frame.Bottom - TitleBlock.Height;
+        var block = TitleBlock.Of(new Dictionary<string, string>(fields) { ["paper size"] = size.Name, ["sheet"] = fields.GetValueOrDefault("sheet", "1 / 1") });
+        groups.Add(new(Layer.Notes, block.At(frame.Frame.Right - TitleBlock.Width, y)) { Id = "title-block", Classes = ["title-block"] });
+        var legend = Legend.Of(UsedOnSheet.Entries(plan, views), frame.Frame.Right - TitleBlock.Width - inside.Left - Gap, TitleBlock.Height, plan.Lettering);
+        double legendTop = Math.Min(y + 2, frame.Frame.Bottom - legend.Height - 2);
+        groups.Add(new(Layer.Notes, legend.At(inside.Left, legendTop)) { Id = "legend", Classes = ["legend"] });
+        y = Math.Min(y, legendTop) - Gap;
+        foreach (var (piece, id) in new[] { (Warnings(plan, inside.Width, words), "cautions"), (List(plan, inside.Width, words), "changes") })
+        {
+            if (piece.Height == 0) continue;
+            y -= piece.Height;
+            groups.Add(new(Layer.Notes, piece.At(inside.Left, y)) { Id = id, Classes = [id] });
+            y -= Gap;
+        }
+        return new(size, new(inside.Left, inside.Top + HeadlineRoom, inside.Right, y), groups.ToImmutable());
+    }
+
+    /// <summary>The headline of a view.</summary>
+    public SceneGroup Head(DrawingPlan plan, SeenIn view, double x, double width, Vocabulary words)
+    {
+        var circuit = view == SeenIn.Before ? plan.Alteration.Before : plan.Alteration.After;
+        string text = plan.Alteration.Changes.IsEmpty ? "As it is" : view == SeenIn.Before ? "Before" : "After";
+        return new(Layer.Notes, Headline.Of(text, SheetText.System(circuit.System, words), width, plan.Lettering).At(x, Room.Top - HeadlineRoom + 2)) { Classes = ["headline"] };
+    }
+
+    /// <summary>The line between two views.</summary>
+    public SceneGroup Divider(double x) =>
+        new(Layer.Frame, [Headline.Divider(x, Room.Top - HeadlineRoom + 4, Room.Bottom)]) { Classes = ["divider"], AriaHidden = true };
+
+    private static Piece List(DrawingPlan plan, double width, Vocabulary words) => ChangeList.Of(
+        SheetText.ListHead(plan.Alteration),
+        [.. plan.Alteration.Changes.Select(c => new ListLine(new(Numbers.Whole(c.Number), ChangeLook.ColourOf(c)), ChangeLook.LineOf(c), ChangeText.Of(c, plan.Alteration, words)))],
+        width, plan.Lettering);
+
+    private static Piece Warnings(DrawingPlan plan, double width, Vocabulary words) =>
+        plan.Alteration.Changes.IsEmpty ? Piece.Empty : CautionBlock.Of("Cautions", [.. Cautions.Of(plan.Alteration, words)], width, plan.Lettering);
+}
