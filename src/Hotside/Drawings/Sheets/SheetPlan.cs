@@ -31,38 +31,45 @@ internal sealed class SheetPlan
     // The calmest spacing that a paper holds; a smaller paper at closer spacing, then with narrow relays, before a larger one.
     private Scene Compose(DrawingPlan plan)
     {
-        var close = plan.WithCloseRelays();
+        Lazy<Candidate>[] candidates = [new(() => Candidate.Of(plan, cancel)), new(() => Candidate.Of(plan.WithCloseRelays(), cancel))];
         foreach (var size in Sizes)
         {
             var furniture = Furniture.Of(plan, views, size, titleBlock, words);
-            foreach (var drawn in new[] { plan, close })
+            foreach (var candidate in candidates.Select(c => c.Value))
                 foreach (var options in Spacings)
                 {
-                    var natural = Layout.Of(drawn.Input, options, cancel);
-                    var rooms = RoomsOf(furniture, drawn, natural);
-                    if (rooms.Hold) return Draw(furniture, drawn, Stretched(furniture, drawn, natural, rooms, options));
-                    if (rooms.AreHopeless) break;
+                    var natural = candidate.Arrangement.At(options, cancel);
+                    var rooms = RoomsOf(furniture, candidate.Plan, natural);
+                    if (rooms.Hold) return Draw(furniture, candidate.Plan, Stretched(furniture, candidate, natural, rooms, options));
+                    // Closer rows make nothing narrower.
+                    if (rooms.SpareWidth < 0) break;
                 }
         }
         // Larger than any paper of the series: as large as it must be.
-        var large = Layout.Of(plan.Input, new LayoutOptions(), cancel);
+        var large = candidates[0].Value.Arrangement.At(new(), cancel);
         var missing = RoomsOf(Furniture.Of(plan, views, SheetSize.A2, titleBlock, words), plan, large);
         var grown = new SheetSize("", SheetSize.A2.Width + Math.Max(0, Math.Ceiling(-missing.SpareWidth)), SheetSize.A2.Height + Math.Max(0, Math.Ceiling(-missing.SpareHeight)));
         return Draw(Furniture.Of(plan, views, grown, titleBlock, words), plan, large);
+    }
+
+    /// <summary>A way to draw the job, with what stands where in it.</summary>
+    private sealed record Candidate(DrawingPlan Plan, Arrangement Arrangement)
+    {
+        public static Candidate Of(DrawingPlan plan, CancellationToken cancel) => new(plan, Arrangement.Of(plan.Input, cancel));
     }
 
     private ViewRooms RoomsOf(Furniture furniture, DrawingPlan drawn, Layout layout) =>
         new(furniture.Room, [.. views.Select(v => PictureBounds.Of(drawn, layout, v))]);
 
     // The drawing fills the room it has, calmly; never beyond it.
-    private Layout Stretched(Furniture furniture, DrawingPlan drawn, Layout natural, ViewRooms rooms, LayoutOptions options)
+    private Layout Stretched(Furniture furniture, Candidate candidate, Layout natural, ViewRooms rooms, LayoutOptions options)
     {
-        var stretched = Layout.Of(drawn.Input, options with
+        var stretched = candidate.Arrangement.At(options with
         {
             FillWidth = natural.Width + (int)Math.Floor(rooms.SpareWidth / views.Length / Symbol.Module),
             FillHeight = natural.Height + (int)Math.Floor(rooms.SpareHeight / Symbol.Module),
         }, cancel);
-        return RoomsOf(furniture, drawn, stretched).Hold ? stretched : natural;
+        return RoomsOf(furniture, candidate.Plan, stretched).Hold ? stretched : natural;
     }
 
     private Scene Draw(Furniture furniture, DrawingPlan drawn, Layout layout)

@@ -36,9 +36,6 @@ internal sealed class ViewRooms
     /// <summary>Whether all views find room.</summary>
     public bool Hold => SpareWidth >= 0 && SpareHeight >= 0;
 
-    /// <summary>Whether no closer spacing could help.</summary>
-    public bool AreHopeless => views.Sum(v => v.Width) > 2 * room.Width;
-
     /// <summary>From a view's left edge to the origin of its layout; the same in all views, so that the eye finds a thing at the same place.</summary>
     public (double X, double Y) Shift
     {

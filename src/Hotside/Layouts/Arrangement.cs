@@ -1,0 +1,126 @@
+using System.Collections.Immutable;
+using Hotside.Layouts.Passes;
+using Hotside.Symbols;
+
+namespace Hotside.Layouts;
+
+/// <summary>
+/// What stands in which row and in which order: all of a layout that does not depend on spacing, made once and then laid out at any. Not to be
+/// shared between threads, since it remembers what it has laid out.
+/// </summary>
+internal sealed class Arrangement
+{
+    private const int MostGap = 9, MostGrowth = 12, GrowthForOwnRun = 3;
+
+    // Lines further apart, for labels that find no room between them.
+    private static readonly int[] Wider = [0, 2, 4];
+
+    private readonly LayoutInput input;
+    private readonly Netlist netlist;
+    private readonly RowPlan rows;
+    private readonly SidePins sides;
+    private readonly ImmutableArray<TextRoom> text;
+    private readonly ImmutableArray<(Block Block, Lattice Lattice, SeatOrder Order)> ordered;
+    private readonly Dictionary<LayoutOptions, Layout> layouts = [];
+    private readonly Dictionary<(int BoxToBox, int WireToBox, int Track), PlannedBlock[]> columns = [];
+
+    private Arrangement(LayoutInput input, CancellationToken cancel)
+    {
+        this.input = input;
+        var union = Union.Of(input);
+        union = Turning.Of(union, Heights.Of(union));
+        var heights = Heights.Of(union);
+        netlist = Nets.Of(union, heights);
+        rows = Rows.Of(netlist, Directions.Of(netlist, Heights.Of(union)));
+        sides = SidePins.Of(netlist, rows);
+        text = Texts(netlist, rows);
+        ImmutableArray<int> owners = [.. netlist.Taps.Select(netlist.StandOf)];
+        ordered =
+        [
+            .. Blocks.Of(netlist).Select(b =>
+            {
+                cancel.ThrowIfCancellationRequested();
+                var lattice = Layering.Of(netlist, rows, sides, b);
+                return (b, lattice, Tracks.Of(lattice, owners));
+            }),
+        ];
+    }
+
+    public static Arrangement Of(LayoutInput input, CancellationToken cancel = default) => new(input, cancel);
+
+    /// <summary>The layout at a spacing; its natural size is kept unless the options ask to fill a larger space.</summary>
+    public Layout At(LayoutOptions options, CancellationToken cancel = default)
+    {
+        if (layouts.TryGetValue(options, out var known)) return known;
+        Layout? best = null;
+        foreach (int more in Wider)
+        {
+            var layout = Spaced(options with { Track = options.Track + more, WireToBox = options.WireToBox + more }, cancel);
+            if (best is null || layout.Labels.Length > best.Labels.Length) best = layout;
+            if (best.Labels.Length == input.Wires.Count(w => w.HasLabel)) break;
+        }
+        return layouts[options] = best!;
+    }
+
+    private Layout Spaced(LayoutOptions options, CancellationToken cancel)
+    {
+        var planned = Planned(options, cancel);
+        if (options.FillWidth is { } fill)
+            for (int gap = options.BoxToBox + 1; gap <= MostGap; gap++)
+            {
+                var wider = Planned(options with { BoxToBox = gap }, cancel);
+                if (WidthOf(wider) > fill) break;
+                planned = wider;
+            }
+        return Finish(planned, options, cancel);
+    }
+
+    private PlannedBlock[] Planned(LayoutOptions options, CancellationToken cancel)
+    {
+        var key = (options.BoxToBox, options.WireToBox, options.Track);
+        if (columns.TryGetValue(key, out var known)) return known;
+        cancel.ThrowIfCancellationRequested();
+        var set = ordered.Select(o => (o.Lattice, Columns: Columns.Of(netlist, o.Lattice, o.Order, sides, text, options))).ToImmutableArray();
+        var shifts = Packing.Of(set, netlist, sides, text, options);
+        return columns[key] = [.. ordered.Select((o, i) => new PlannedBlock(o.Block, o.Lattice, set[i].Columns, shifts[i]))];
+    }
+
+    // Alike parts that hang on one net in one row get one width of text, so that they stand at one pitch.
+    private static ImmutableArray<TextRoom> Texts(Netlist netlist, RowPlan rows)
+    {
+        TextRoom[] text = [.. netlist.Stands.Select(s => new TextRoom(s.TextModules(SeenIn.Before), s.TextModules(SeenIn.After)))];
+        foreach (var net in netlist.Nets)
+            foreach (var twins in net.Taps.Select(t => netlist.StandOf(netlist.Taps[t])).Where(s => s >= 0 && netlist.Stands[s].Shape.Length > 0).Distinct()
+                .GroupBy(s => (netlist.Stands[s].Shape, rows.RowOf[s])).Where(g => g.Count() > 1))
+            {
+                var widest = new TextRoom(twins.Max(s => text[s].Before), twins.Max(s => text[s].After));
+                foreach (int stand in twins) text[stand] = widest;
+            }
+        return [.. text];
+    }
+
+    private int WidthOf(IEnumerable<PlannedBlock> blocks) =>
+        blocks.SelectMany(b => b.Lattice.Seats.Select(s => b.X[s.Id] + Columns.Reach(s, netlist, sides, text, b.Columns.TextLeft.Contains(s.Stand), s.Seen).Right)).DefaultIfEmpty(0).Max();
+
+    private Layout Finish(PlannedBlock[] blocks, LayoutOptions options, CancellationToken cancel)
+    {
+        ImmutableArray<Growth> extra = [.. new Growth[rows.Rows + 1]];
+        for (int attempt = 0; ; attempt++)
+        {
+            cancel.ThrowIfCancellationRequested();
+            var levels = Heightening.Of(rows, netlist, blocks, options, extra);
+            var layout = Placement.Of(input, netlist, rows, sides, text, blocks, levels, options);
+            var (labels, failed) = Passes.Labels.Of(input, layout.Boxes, layout.Wires, layout.Rails, levels.Bottom, attempt >= GrowthForOwnRun);
+            if (failed.IsEmpty || attempt == MostGrowth) return layout with { Labels = labels };
+            extra = Grown(extra, failed, levels);
+        }
+    }
+
+    // A channel in which a label found no room grows: above its horizontals by what is just missing, below by two modules.
+    private static ImmutableArray<Growth> Grown(ImmutableArray<Growth> extra, ImmutableArray<int> wanted, Levels levels)
+    {
+        var places = wanted.Select(y => (Channel: Math.Max(0, levels.ChannelTop.Select((top, c) => (top, c)).Last(t => t.top <= y || t.c == 0).c), Y: y))
+            .Select(p => (p.Channel, IsAbove: p.Channel > 0 && p.Y < levels.ChannelTop[p.Channel] + levels.FirstTrack[p.Channel])).ToHashSet();
+        return [.. extra.Select((e, c) => new Growth(e.Above + (places.Contains((c, true)) ? 1 : 0), e.Below + (places.Contains((c, false)) ? 2 : 0)))];
+    }
+}
