@@ -11,6 +11,13 @@ internal static class SheetText
     public static string System(ElectricalSystem system, Vocabulary words) =>
         system.ToString().Replace("ground", words.Ground, StringComparison.Ordinal);
 
+    /// <summary>The supply of both circuits in one line.</summary>
+    public static string Supply(Alteration alteration, Vocabulary words)
+    {
+        string before = System(alteration.Before.System, words), after = System(alteration.After.System, words);
+        return alteration.Changes.IsEmpty ? before : before == after ? $"before and after: {after}" : $"before: {before}; after: {after}";
+    }
+
     /// <summary>What stands above the list of changes.</summary>
     public static string ListHead(Alteration alteration)
     {
