@@ -38,6 +38,8 @@ internal sealed record Layout(
         union = Turning.Of(union, Heights.Of(union));
         var heights = Heights.Of(union);
         var netlist = Nets.Of(union, heights);
+        // Which conductors are one net is told by each circuit; what must keep clear of each other, by what is shown together.
+        if (input.IsOverlaid) (netlist, input) = (netlist.AllSeen(), input.AllSeen());
         var rows = Rows.Of(netlist, Directions.Of(netlist, Heights.Of(union)));
         var sides = SidePins.Of(netlist, rows);
         var text = Texts(netlist, rows);

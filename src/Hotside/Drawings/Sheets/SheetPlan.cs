@@ -1,10 +1,12 @@
 using System.Collections.Immutable;
 using Hotside.Circuits;
+using Hotside.Drawings.Marks;
 using Hotside.Drawings.Pictures;
 using Hotside.Drawings.Plans;
 using Hotside.Layouts;
 using Hotside.Symbols;
 using Hotside.Symbols.Shapes;
+using Hotside.Symbols.Texts;
 using Hotside.Wording;
 
 namespace Hotside.Drawings.Sheets;
@@ -74,7 +76,7 @@ internal sealed class SheetPlan
         double inner = Math.Max(0, (furniture.ViewWidth - bounds.Width) / 2);
         for (int i = 0; i < views.Length; i++)
             groups.AddRange(CircuitPicture.Of(plan, layout, views[i], Math.Round(furniture.ViewLeft(i) - bounds.Left + Math.Min(inner, 40)), Math.Round(top)));
-        string what = views.Length > 1 ? ", before and after" : plan.Alteration.Changes.IsEmpty ? "" : views[0] == SeenIn.Before ? ", before" : ", after";
+        string what = views[0] == SeenIn.Both ? ", before and after over each other" : views.Length > 1 ? ", before and after" : plan.Alteration.Changes.IsEmpty ? "" : views[0] == SeenIn.Before ? ", before" : ", after";
         return new(furniture.Size.Width, furniture.Size.Height, TitleRow.Value(titleBlock, "title") + what, SheetText.Description(plan.Alteration, plan.Study, words), groups.ToImmutable());
     }
 
@@ -105,7 +107,9 @@ internal sealed class SheetPlan
                 groups.Add(new(Layer.Notes, piece.At(inside.Left, y)) { Id = id, Classes = [id] });
                 y -= Gap;
             }
-            double top = inside.Top + HeadlineRoom, width = views.Length == 1 ? inside.Width : (inside.Width - BetweenViews) / 2;
+            var note = views[0] == SeenIn.Both ? OverlayNote(plan, inside.Width, words) : Piece.Empty;
+            if (note.Height > 0) groups.Add(new(Layer.Notes, note.At(inside.Left, inside.Top + HeadlineRoom - 4)) { Id = "note", Classes = ["note"] });
+            double top = inside.Top + HeadlineRoom + (note.Height > 0 ? note.Height + 6 : 0), width = views.Length == 1 ? inside.Width : (inside.Width - BetweenViews) / 2;
             var furniture = new Furniture(size, frame, [], top, width, y - top);
             for (int i = 0; i < views.Length; i++) groups.Add(Head(plan, views[i], furniture.ViewLeft(i), inside.Top, width, words));
             if (views.Length > 1) groups.Add(new(Layer.Frame, [Headline.Divider(size.Width / 2, inside.Top + 4, y)]) { Classes = ["divider"], AriaHidden = true });
@@ -114,9 +118,17 @@ internal sealed class SheetPlan
 
         private static SceneGroup Head(DrawingPlan plan, SeenIn view, double x, double y, double width, Vocabulary words)
         {
+            if (view == SeenIn.Both) return new(Layer.Notes, Headline.Of("Overlay", SheetText.Supply(plan.Alteration, words), width, plan.Lettering).At(x, y + 2)) { Classes = ["headline"] };
             var circuit = view == SeenIn.Before ? plan.Alteration.Before : plan.Alteration.After;
             string text = plan.Alteration.Changes.IsEmpty ? "As it is" : view == SeenIn.Before ? "Before" : "After";
             return new(Layer.Notes, Headline.Of(text, SheetText.System(circuit.System, words), width, plan.Lettering).At(x, y + 2)) { Classes = ["headline"] };
+        }
+
+        private static Piece OverlayNote(DrawingPlan plan, double width, Vocabulary words)
+        {
+            var rows = new TextRows(false);
+            foreach (string line in TextLines.Break(SheetText.OverlayNote(plan.Alteration, words), plan.Lettering.Small, width, 3)) rows.Text(line, plan.Lettering.Small, ColourRole.Ink, null);
+            return rows.Done();
         }
 
         private static Piece List(DrawingPlan plan, double width, Vocabulary words) => ChangeList.Of(
