@@ -79,6 +79,16 @@ public sealed class OverlayTests
         Assert.Contains(svg.Descendants().Where(e => e.Name.LocalName == "text"), t => t.Value == "where a moved wire lay");
     }
 
+    // The new flasher has its terminal 49a elsewhere: its wire is the same wire.
+    [Fact]
+    public void What_stays_is_drawn_once_though_a_new_symbol_has_its_pin_elsewhere()
+    {
+        var svg = XDocument.Parse(Job.Read(JobFiles.Text("signals.yaml")).OrThrow().Draw(View.Overlay).ToSvg());
+        Assert.DoesNotContain(svg.Descendants(), e => (string?)e.Attribute("data-change") == "old-lie");
+        var kept = svg.Descendants().Where(e => (string?)e.Attribute("data-change") == "kept" && ((string)e.Attribute("class")!).StartsWith("hs-wire", StringComparison.Ordinal)).Select(e => e.Attribute("data-ref")!.Value).ToArray();
+        Assert.Equal(kept.Distinct(), kept);
+    }
+
     [Fact]
     public void A_job_that_alters_nothing_is_drawn_once() =>
         Assert.Equal(Unaltered().Draw(View.After).ToSvg(), Unaltered().Draw(View.Overlay).ToSvg());

@@ -10,18 +10,32 @@ internal sealed class OverlayLines
 {
     private readonly (PlannedLine Line, PlacedWire Placed)[] all;
     private readonly HashSet<(int X, int Y, bool Down)> covered = [];
+    private readonly Dictionary<string, ImmutableArray<ImmutableArray<(int X, int Y)>>> runs = new(StringComparer.Ordinal);
+    private readonly HashSet<string> hidden = new(StringComparer.Ordinal);
 
     public OverlayLines(DrawingPlan plan, Layout layout)
     {
         all = [.. plan.Lines.Zip(layout.Wires)];
         foreach (var (_, placed) in all.Where(l => l.Line.After is not null))
             foreach (var step in Steps(placed)) covered.Add(Key(step));
+        // Two old lines of one look that lie on each other are dashed once.
+        foreach (var look in all.Where(l => l.Line is { After: null, Overlay: not null }).GroupBy(l => l.Line.Overlay!.State))
+        {
+            var taken = covered.ToHashSet();
+            foreach (var (line, placed) in look)
+            {
+                runs[line.Line] = Free(placed, taken);
+                if (Free(placed, covered).IsEmpty) hidden.Add(line.Line);
+                foreach (var step in Steps(placed)) taken.Add(Key(step));
+            }
+        }
     }
 
     /// <summary>The runs of a line that are painted.</summary>
-    public ImmutableArray<ImmutableArray<(int X, int Y)>> Runs(PlannedLine line, PlacedWire placed)
+    public ImmutableArray<ImmutableArray<(int X, int Y)>> Runs(PlannedLine line, PlacedWire placed) => runs.GetValueOrDefault(line.Line, [placed.Points]);
+
+    private static ImmutableArray<ImmutableArray<(int X, int Y)>> Free(PlacedWire placed, HashSet<(int X, int Y, bool Down)> covered)
     {
-        if (line.After is not null) return [placed.Points];
         var runs = ImmutableArray.CreateBuilder<ImmutableArray<(int X, int Y)>>();
         var run = new List<(int X, int Y)>();
         foreach (var step in Steps(placed))
@@ -45,8 +59,7 @@ internal sealed class OverlayLines
     }
 
     /// <summary>Whether a moved conductor lay where it lies now all along, so that one label is enough.</summary>
-    public bool IsHidden(PlannedLine line) =>
-        line.Overlay is { State: LineStyle.WhereItLay } && Runs(line, all.First(l => l.Line == line).Placed).IsEmpty;
+    public bool IsHidden(PlannedLine line) => line.Overlay is { State: LineStyle.WhereItLay } && hidden.Contains(line.Line);
 
     /// <summary>Whether three arms meet at a dot in the before circuit, or in the after circuit.</summary>
     public bool IsJoint(PlacedDot dot) => Arms(dot, l => l.Before is not null) > 2 || Arms(dot, l => l.After is not null) > 2;

@@ -18,12 +18,13 @@ internal static class OverlayPlan
         var planner = new PartPlanner(plan.Alteration, plan.Study, plan.Lettering, plan.FeedRail);
         ImmutableArray<PlannedPart> parts = [.. plan.Parts.Select(p => p with { Overlay = View(p, planner) })];
         var byBox = parts.ToDictionary(p => p.Box, StringComparer.Ordinal);
-        ImmutableArray<PlannedLine> lines = [.. plan.Lines.Zip(plan.Input.Wires, (line, wire) => line with { Overlay = View(line, wire, byBox, plan.Alteration) })];
+        var shown = plan.Lines.Zip(plan.Input.Wires).Where(p => !IsTold(p.First, p.Second, byBox, plan)).ToArray();
+        ImmutableArray<PlannedLine> lines = [.. shown.Select(p => p.First with { Overlay = View(p.First, p.Second, byBox, plan.Alteration) })];
         return plan with
         {
             Parts = parts,
             Lines = lines,
-            Input = new([.. plan.Input.Boxes.Select(b => Box(b, byBox))], [.. plan.Input.Wires.Zip(lines, (wire, line) => Wire(wire, line, plan))]) { IsOverlaid = true },
+            Input = new([.. plan.Input.Boxes.Select(b => Box(b, byBox))], [.. shown.Zip(lines, (s, line) => Wire(s.Second, line, plan))]) { IsOverlaid = true },
         };
     }
 
@@ -51,6 +52,12 @@ internal static class OverlayPlan
         { After: { } fresh } => fresh,
         _ => line.Before! with { State = Goes(line, wire, parts, alteration) ? LineStyle.TakenOut : LineStyle.WhereItLay },
     };
+
+    // What stays is drawn once, though the pin of a new symbol stands elsewhere.
+    private static bool IsTold(PlannedLine line, LayoutWire wire, Dictionary<string, PlannedPart> parts, DrawingPlan plan) =>
+        line.After is null
+        && (line.Conductor is { } id ? plan.Alteration.StateOfConductor(id) is Change.LeftAsIs or Change.Renewed : plan.Lines.Any(l => l.Line == line.Line + LinePlanner.Again))
+        && new[] { wire.From.Box, wire.To.Box }.All(b => !parts.TryGetValue(b, out var part) || BoxPlanner.Share(part));
 
     // What is not there afterwards goes; the rest of what only the before circuit shows there lies elsewhere afterwards.
     private static bool Goes(PlannedLine line, LayoutWire wire, Dictionary<string, PlannedPart> parts, Alteration alteration) =>

@@ -23,7 +23,7 @@ internal static class UsedOnSheet
         })
             if (states.Contains(state)) entries.Add(LegendEntry.Of(state, text));
         if (lines.Any(l => l.Number is not null) || plan.Alteration.Changes.Length > 0) entries.Add(LegendEntry.OfTriangle("line n of the change list", plan.Lettering));
-        if (lines.Select(l => l.Label).FirstOrDefault(l => l.Contains(' ', StringComparison.Ordinal)) is { } label)
+        if (lines.Select(l => l.Label).FirstOrDefault(l => l.Contains(' ', StringComparison.Ordinal) && !l.Contains('→', StringComparison.Ordinal)) is { } label)
             entries.Add(LegendEntry.Written(label, SheetText.LabelMeaning(plan.Alteration), plan.Lettering));
         var sides = views.SelectMany(v => v switch { SeenIn.Before => plan.Study.Before.Loads, SeenIn.After => plan.Study.After.Loads, _ => OverlayLoads(plan) }).Where(l => !l.Element.IsInternal).Select(l => l.Side).ToHashSet();
         foreach (var (side, verdict, text) in new[]
