@@ -66,8 +66,8 @@ public sealed class OutputCommandTests : IDisposable
     [Fact]
     public void Several_views_are_the_pages_of_a_pdf()
     {
-        Assert.Equal(0, Run("draw", "lamp.yaml", "-o", "lamp.pdf", "--view", "before", "after", "--view", "pair").Code);
-        Assert.Matches(@"Pages:\s+3\n", OutsideProgram.Run("pdfinfo", Path.Combine(folder, "lamp.pdf")));
+        Assert.Equal(0, Run("draw", "lamp.yaml", "-o", "lamp.pdf", "--view", "before", "after", "--view", "pair", "overlay").Code);
+        Assert.Matches(@"Pages:\s+4\n", OutsideProgram.Run("pdfinfo", Path.Combine(folder, "lamp.pdf")));
     }
 
     [Theory]
