@@ -12,8 +12,10 @@ var root = new RootCommand("""
     NewCommand.Make(),
     CheckCommand.Make(),
     DrawCommand.Make(),
+    WiresCommand.Make(),
     StudyCommand.Make(),
     KindsCommand.Make(),
+    CompletionsCommand.Make(),
 };
 
 return Runner.Run(root, args, Console.Out, Console.Error);

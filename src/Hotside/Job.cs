@@ -93,11 +93,14 @@ public sealed class Job
         options ??= new();
         var words = Vocabulary.Of(options.Words);
         var plan = DrawingPlan.Of(Alteration, Study, Lettering.Normal);
+        bool isAltered = !ReferenceEquals(Alteration.Before, Alteration.After);
+        if (view == View.Overlay && isAltered) plan = OverlayPlan.Of(plan);
         SeenIn[] views = view switch
         {
             View.Before => [SeenIn.Before],
             View.After => [SeenIn.After],
-            View.Pair when ReferenceEquals(Alteration.Before, Alteration.After) => [SeenIn.After],
+            View.Pair or View.Overlay when !isAltered => [SeenIn.After],
+            View.Overlay => [SeenIn.Both],
             View.Pair => [SeenIn.Before, SeenIn.After],
             _ => throw new ArgumentOutOfRangeException(nameof(view), view, "There is no such view."),
         };

@@ -11,4 +11,7 @@ public enum View
 
     /// <summary>The circuit as it will be, with what is new, moved or renewed marked.</summary>
     After,
+
+    /// <summary>Both circuits over each other on one sheet: what stays once, what goes dashed, what comes double, a moved conductor where it will be and where it lay.</summary>
+    Overlay,
 }

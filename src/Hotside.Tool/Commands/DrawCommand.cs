@@ -7,36 +7,73 @@ namespace Hotside.Tool.Commands;
 /// <summary><c>hotside draw JOB -o FILE</c>: the schematic.</summary>
 internal static class DrawCommand
 {
+    private static readonly (string, string)[] Endings = [(".svg", "svg"), (".png", "png"), (".pdf", "pdf")];
+
     public static Command Make()
     {
         var job = JobArgument.Make();
-        var output = new Option<string?>("--output", "-o") { Description = "The SVG file to write; - for standard output. Default: the job file's name with .svg." };
-        var view = new Option<View>("--view") { Description = "Which circuit is shown.", DefaultValueFactory = _ => View.Pair };
+        var output = new Option<string?>("--output", "-o") { Description = "The file to write, .svg, .png or .pdf; - for standard output. Default: the job file's name with .svg." };
+        var format = new Option<string?>("--format") { Description = "The kind of picture where no file name says it. Default: svg." };
+        format.AcceptOnlyFromAmong("svg", "png", "pdf");
+        var view = new Option<View[]>("--view")
+        {
+            Description = "Which circuit is shown; several for a .pdf, which has a page for each.", DefaultValueFactory = _ => [View.Pair], AllowMultipleArgumentsPerToken = true,
+        };
         var theme = new Option<string>("--theme") { Description = "Colours: for print, or for a dark page.", DefaultValueFactory = _ => "paper" };
         theme.AcceptOnlyFromAmong("paper", "dark");
+        var resolution = new Option<double>("--resolution") { Description = "Dots per inch of a .png, 10 to 4800.", DefaultValueFactory = _ => 300 };
+        var words = new Option<string>("--words") { Description = "Ground (us) or earth (uk).", DefaultValueFactory = _ => "us" };
+        words.AcceptOnlyFromAmong("us", "uk");
         var command = new Command("draw", """
-            Draws the schematic as SVG: before, after, or both side by side with the changes marked and listed.
+            Draws the schematic: before, after, both side by side, or both over each other, with the changes marked and listed.
+            The file's ending says what is written: .svg, .png or .pdf.
 
             Example:
               hotside draw gallery/horn/job.yaml -o horn.svg --view pair
-            """) { job, output, view, theme };
+              hotside draw gallery/horn/job.yaml -o horn.pdf --view before after
+            """) { job, output, format, view, theme, resolution, words };
         command.SetAction(parsed =>
         {
             string path = parsed.GetRequiredValue(job);
             var error = parsed.InvocationConfiguration.Error;
-            string target = parsed.GetValue(output) ?? Path.ChangeExtension(path, ".svg");
-            if (target != "-" && !target.EndsWith(".svg", StringComparison.OrdinalIgnoreCase))
+            var views = parsed.GetRequiredValue(view);
+            var target = TargetOf(path, parsed.GetValue(output), parsed.GetValue(format), out string? wrong);
+            if (views.Length > 1 && target is { Format: not "pdf" }) wrong = $"a .{target.Format} shows one view; several go into a .pdf, a page each.";
+            if (parsed.GetValue(resolution) is not (>= 10 and <= 4800)) wrong = "a resolution is 10 to 4800 dots per inch.";
+            if (wrong is not null)
             {
-                error.WriteLine($"hotside: \"{target}\" must end in .svg; other kinds of output do not exist yet.");
+                error.WriteLine("hotside: " + wrong);
                 return ExitCode.WrongUsage;
             }
             if (JobArgument.Read(path, error) is not { } read) return ExitCode.InputUnreadable;
-            var options = new DrawingOptions { Theme = parsed.GetValue(theme) == "dark" ? Theme.Dark : Theme.Paper };
-            var drawing = read.Draw(parsed.GetValue(view), options);
-            if (target == "-") parsed.InvocationConfiguration.Output.Write(drawing.ToSvg());
-            else drawing.SaveSvg(target);
+            var options = new DrawingOptions
+            {
+                Theme = parsed.GetValue(theme) == "dark" ? Theme.Dark : Theme.Paper, Words = parsed.GetValue(words) == "uk" ? Words.British : Words.American,
+            };
+            Write(target!, [.. views.Select(v => read.Draw(v, options))], parsed.GetValue(resolution));
             return read.Findings.Any(d => d.Severity >= Severity.Error) ? ExitCode.Findings : ExitCode.Done;
         });
         return command;
+    }
+
+    // Without -o the drawing lies beside the job file; what comes from standard input goes to standard output.
+    private static Target? TargetOf(string job, string? output, string? format, out string? wrong) =>
+        Target.Of(output ?? (job == "-" ? "-" : Path.ChangeExtension(job, "." + (format ?? "svg"))), format, "svg", Endings, out wrong);
+
+    private static void Write(Target target, Drawing[] drawings, double resolution)
+    {
+        var first = drawings[0];
+        switch (target.Format)
+        {
+            case "png":
+                target.Write(() => first.ToPng(resolution), path => first.SavePng(path, resolution));
+                break;
+            case "pdf":
+                target.Write(drawings.ToPdf, drawings.SavePdf);
+                break;
+            default:
+                target.Write(first.ToSvg, first.SaveSvg);
+                break;
+        }
     }
 }

@@ -9,7 +9,7 @@ internal static class JobArgument
 {
     public static Argument<string> Make()
     {
-        var argument = new Argument<string>("JOB") { Description = "The job file, such as gallery/horn/job.yaml." };
+        var argument = new Argument<string>("JOB") { Description = "The job file, such as gallery/horn/job.yaml; - reads standard input." };
         // A misspelt option would otherwise be taken for the file.
         argument.Validators.Add(result =>
         {
@@ -25,7 +25,7 @@ internal static class JobArgument
         ReadResult result;
         try
         {
-            result = Job.ReadFile(path);
+            result = path == "-" ? Job.Read(Console.In.ReadToEnd()) : Job.ReadFile(path);
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException)
         {
@@ -33,7 +33,7 @@ internal static class JobArgument
             return null;
         }
         var shown = (result.Job?.Findings ?? result.Diagnostics).Where(d => d.Severity >= leastShown);
-        foreach (var diagnostic in shown) error.WriteLine(result.Print(diagnostic));
+        foreach (var diagnostic in shown) error.WriteLine(Colouring.Of(result.Print(diagnostic), diagnostic.Severity, error));
         return result.Job;
     }
 }

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Hotside.Drawings;
 
 namespace Hotside;
@@ -15,6 +16,12 @@ public sealed class Drawing
 
     /// <summary>Its height on paper in millimetres.</summary>
     public double HeightInMillimetres => Scene.Height / 4;
+
+    /// <summary>
+    /// Where every part and conductor is on the sheet, in the order of painting, to find what a reader points at: the last one that holds the point. A part has
+    /// a box around symbol and text; a conductor has one for each straight run and one for its label.
+    /// </summary>
+    public ImmutableArray<DrawnBox> Boxes => [.. DrawnBoxes.Of(Scene)];
 
     /// <summary>Its colours.</summary>
     internal Theme Theme { get; }

@@ -17,6 +17,9 @@ internal sealed record SceneGroup(Layer Layer, ImmutableArray<Shape> Shapes)
     /// <summary>Names (small letters) and values of its data attributes, in the order written.</summary>
     public ImmutableArray<(string Name, string Value)> Data { get; init; } = [];
 
+    /// <summary>Which circuit's picture it belongs to; <see langword="null"/> for what belongs to the sheet.</summary>
+    public View? View { get; init; }
+
     /// <summary>What a reader is told about it.</summary>
     public string? Title { get; init; }
 

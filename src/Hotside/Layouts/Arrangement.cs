@@ -26,11 +26,13 @@ internal sealed class Arrangement
 
     private Arrangement(LayoutInput input, CancellationToken cancel)
     {
-        this.input = input;
         var union = Union.Of(input);
         union = Turning.Of(union, Heights.Of(union));
         var heights = Heights.Of(union);
         netlist = Nets.Of(union, heights);
+        // Which conductors are one net is told by each circuit; what must keep clear of each other, by what is shown together.
+        if (input.IsOverlaid) (netlist, input) = (netlist.AllSeen(), input.AllSeen());
+        this.input = input;
         rows = Rows.Of(netlist, Directions.Of(netlist, Heights.Of(union)));
         sides = SidePins.Of(netlist, rows);
         text = Texts(netlist, rows);

@@ -10,6 +10,9 @@ internal enum SvgFont
 
     /// <summary>The page brings the font; each text carries its measured width, so that another font cannot run into its neighbour.</summary>
     Family,
+
+    /// <summary>The renderer brings the very faces that were measured with.</summary>
+    Provided,
 }
 
 /// <summary>Choices for an SVG.</summary>

@@ -13,6 +13,12 @@ namespace Hotside.Wording;
 /// <param name="Verdicts">A verdict for each load, alike ones together.</param>
 internal sealed record PartCaption(string Reference, string Name, string Rating, string State, ImmutableArray<VerdictCaption> Verdicts)
 {
+    /// <summary>What it was, in an overlay; empty where it was the same.</summary>
+    public string Was { get; init; } = "";
+
+    /// <summary>On which side its first load was switched, in an overlay; <see langword="null"/> where that stays.</summary>
+    public SwitchedSide? SideBefore { get; init; }
+
     // A fuse says all by its amperes; a rail or node by its name alone.
     private static readonly string[] Nameless = ["fuse", "breaker", "fusible-link", "diode", "resistor"];
 
@@ -25,6 +31,15 @@ internal sealed record PartCaption(string Reference, string Name, string Rating,
             string.Join(" · ", part.Ratings.Where(r => r.Name != "ways").Select(QuantityWords.Of)),
             StateWord(alteration.StateOf(part.Id), isBefore),
             VerdictCaption.Of(study.Loads.Where(l => l.Part.Id == part.Id && !l.Element.IsInternal), study));
+    }
+
+    /// <summary>This caption, of the part as it will be, with what is told of the part as it was.</summary>
+    public PartCaption Over(PartCaption before)
+    {
+        string name = before.Name == Name ? "" : before.Name;
+        string was = before.Rating == Rating ? name : string.Join(", ", new[] { name, before.Rating }.Where(t => t.Length > 0));
+        bool turned = !Verdicts.IsEmpty && !before.Verdicts.IsEmpty && Verdicts[0].Side != before.Verdicts[0].Side;
+        return this with { Was = was.Length == 0 ? "" : "was " + was, SideBefore = turned ? before.Verdicts[0].Side : null };
     }
 
     private static string StateWord(PartState state, bool isBefore) => (state, isBefore) switch

@@ -11,6 +11,13 @@ internal static class SheetText
     public static string System(ElectricalSystem system, Vocabulary words) =>
         system.ToString().Replace("ground", words.Ground, StringComparison.Ordinal);
 
+    /// <summary>The supply of both circuits in one line.</summary>
+    public static string Supply(Alteration alteration, Vocabulary words)
+    {
+        string before = System(alteration.Before.System, words), after = System(alteration.After.System, words);
+        return alteration.Changes.IsEmpty ? before : before == after ? $"before and after: {after}" : $"before: {before}; after: {after}";
+    }
+
     /// <summary>What stands above the list of changes.</summary>
     public static string ListHead(Alteration alteration)
     {
@@ -33,6 +40,26 @@ internal static class SheetText
 
     /// <summary>A potential as the rail has it: the sign is the vehicle's, not the tool's.</summary>
     public static string Potential(SourcePoles source) => QuantityWords.Volts(source.PlusIsFeed ? source.Volts : -source.Volts);
+
+    /// <summary>The potential of a feed before and after; once where it stays.</summary>
+    public static string Potentials(SourcePoles? before, SourcePoles? after)
+    {
+        string was = before is null ? "" : Potential(before), will = after is null ? "" : Potential(after);
+        return was == will ? will : string.Join(", ", new[] { was.Length > 0 ? "before " + was : "", will.Length > 0 ? "after " + will : "" }.Where(t => t.Length > 0));
+    }
+
+    /// <summary>How an overlay is read, and what its symbols cannot show: which way round a source stood before.</summary>
+    public static string OverlayNote(Alteration alteration, Vocabulary words)
+    {
+        var turned = alteration.After.Sources.Where(s => alteration.Before.Sources.Any(b => b.Part.Id == s.Part.Id && b.PlusIsFeed != s.PlusIsFeed));
+        var notes = turned.Select(s => $"{s.Part.Id}: its {Pole(s)} pole goes to {Return(alteration.After, words)}; before, its {(s.PlusIsFeed ? "plus" : "minus")} pole was on {Return(alteration.Before, words)}.");
+        return string.Join(" ", notes.Prepend("All is drawn as it will be; what goes is dashed, where a moved wire lay is dotted."));
+    }
+
+    // The pole on the side of the return.
+    private static string Pole(SourcePoles source) => source.PlusIsFeed ? "minus" : "plus";
+
+    private static string Return(Circuit circuit, Vocabulary words) => circuit.System.Return is { } node ? EndWords.Of(node, circuit) : words.Ground;
 
     /// <summary>What the picture shows, in sentences that replace it.</summary>
     public static string Description(Alteration alteration, Study study, Vocabulary words)

@@ -6,7 +6,7 @@ namespace Hotside.Drawings.Marks;
 
 /// <summary>
 /// What stands beside a symbol, measured before the part is placed: reference (with the change's triangle), name in at most two lines,
-/// ratings in at most two, state word, badge, and by whom it is switched.
+/// each rating in at most two, state word, badge, and by whom it is switched.
 /// </summary>
 internal sealed record TextBlock
 {
@@ -55,7 +55,7 @@ internal sealed record TextBlock
             rows.Text(line, Lettering.Body, ColourRole.Ink, Whole(line, Name));
         foreach (string rating in Ratings.Where(r => r.Length > 0))
         {
-            foreach (string line in TextLines.Break(rating, Lettering.Small, Room, Ratings.Length > 1 ? 1 : 2))
+            foreach (string line in TextLines.Break(rating, Lettering.Small, Room, 2))
                 rows.Text(line, Lettering.Small, ColourRole.Ink, Whole(line, rating));
         }
 

@@ -24,21 +24,25 @@ internal sealed class CircuitPicture
     private readonly Circuit circuit;
     private readonly Dictionary<string, PlannedPart> parts;
     private readonly Dictionary<string, PlannedLine> lines;
+    private readonly OverlayLines? overlay;
 
     private CircuitPicture(DrawingPlan plan, Layout layout, SeenIn view, double x, double y)
     {
         (this.plan, this.layout, this.view, this.x, this.y) = (plan, layout, view, x, y);
-        prefix = view == SeenIn.Before ? "b-" : "a-";
+        prefix = view switch { SeenIn.Before => "b-", SeenIn.After => "a-", _ => "o-" };
         circuit = view == SeenIn.Before ? plan.Alteration.Before : plan.Alteration.After;
         parts = plan.Parts.ToDictionary(p => p.Box, StringComparer.Ordinal);
         lines = plan.Lines.ToDictionary(l => l.Line, StringComparer.Ordinal);
+        overlay = view == SeenIn.Both ? new(plan, layout) : null;
     }
 
     /// <summary>The groups of a view, the layout's origin at a place in units.</summary>
     public static IEnumerable<SceneGroup> Of(DrawingPlan plan, Layout layout, SeenIn view, double x, double y)
     {
         var picture = new CircuitPicture(plan, layout, view, x, y);
-        return [.. picture.Rails(), .. picture.Wires(), .. picture.Parts(), .. picture.Dots(), .. picture.Marks()];
+        var shown = view switch { SeenIn.Before => View.Before, SeenIn.After => View.After, _ => View.Overlay };
+        IEnumerable<SceneGroup> groups = [.. picture.Rails(), .. picture.Wires(), .. picture.Parts(), .. picture.Dots(), .. picture.Marks()];
+        return groups.Select(g => g with { View = shown });
     }
 
     private IEnumerable<SceneGroup> Rails()
@@ -51,18 +55,22 @@ internal sealed class CircuitPicture
             double railY = y + (rail.Y * M), first = x + ((rail.X1 + 1) * M), last = x + ((rail.X2 - 1) * M);
             var number = plan.Alteration.NumbersOf(planned.PartId) is { IsEmpty: false } numbers ? new ChangeNumber(string.Join(",", numbers.Select(Numbers.Whole)), PartLook.ColourOf(part.Look)) : null;
             var label = Rail.Label(part.Part.Title, rail.Box is null ? Potential() : "", number, plan.Lettering);
-            yield return Group(Layer.Boxes, planned, [Rail.Line(first, last, railY), .. label.At(first - Rail.Overhang, railY - 7 - label.Height)]);
+            // Nothing is above the feed rail; an inner one lies amid lines and parts.
+            double left = rail.Box is null ? first - Rail.Overhang : x + RailName.Left(rail, label, plan, layout, l => lines[l].In(view) is not null, view);
+            yield return Group(Layer.Boxes, planned, part, [Rail.Line(first, last, railY), .. label.At(left, railY - 7 - label.Height)]);
         }
         if (plan.Parts.FirstOrDefault(p => p.Role == PlannedRole.ReturnRail && p.In(view) is not null) is { } bus)
         {
             double[] ends = [.. Ends(EndKind.Chassis).Select(e => x + (e.X * M))];
             double busY = y + (layout.ChassisY * M);
             if (ends.Length > 0)
-                yield return Group(Layer.Boxes, bus, [Rail.Line(ends.Min(), ends.Max(), busY), .. Rail.Label(bus.In(view)!.Part.Title, "return", null, plan.Lettering).At(ends.Min() - Rail.Overhang, busY + 6)]);
+                yield return Group(Layer.Boxes, bus, bus.In(view)!, [Rail.Line(ends.Min(), ends.Max(), busY), .. Rail.Label(bus.In(view)!.Part.Title, "return", null, plan.Lettering).At(ends.Min() - Rail.Overhang, busY + 6)]);
         }
     }
 
-    private string Potential() => circuit.Sources.FirstOrDefault(s => s.Element.When is null) is { } source ? SheetText.Potential(source) : "";
+    private string Potential() => SheetText.Potentials(Source(view == SeenIn.Both ? plan.Alteration.Before : circuit), Source(circuit));
+
+    private static SourcePoles? Source(Circuit circuit) => circuit.Sources.FirstOrDefault(s => s.Element.When is null);
 
     private IEnumerable<(int X, int Y, LineView View)> Ends(EndKind kind) =>
         from pair in plan.Input.Wires.Zip(layout.Wires)
@@ -74,14 +82,16 @@ internal sealed class CircuitPicture
 
     private IEnumerable<SceneGroup> Wires()
     {
-        var shown = plan.Input.Wires.Zip(layout.Wires).Select(p => (Line: lines[p.First.Id], p.Second.Points)).Where(l => l.Line.In(view) is not null).ToArray();
-        var stretches = OwnStretches.Of([.. shown.Select(l => (l.Points, l.Line.In(view)!.State))]);
-        foreach (var ((line, _), own) in shown.Zip(stretches))
+        var shown = plan.Input.Wires.Zip(layout.Wires).Select(p => (Line: lines[p.First.Id], Placed: p.Second)).Where(l => l.Line.In(view) is not null).ToArray();
+        var stretches = OwnStretches.Of([.. shown.Select(l => (l.Placed.Points, l.Line.In(view)!.State))]);
+        // What goes is painted first: what stays and what comes lies over it.
+        foreach (var ((line, placed), own) in shown.Zip(stretches).OrderBy(p => overlay is not null && p.First.Line.After is null ? 0 : 1))
         {
             var state = line.In(view)!;
-            yield return new(Layer.Wires, [.. own.SelectMany(stretch => ConductorLine.Of([.. stretch.Select(p => new Point(x + (p.X * M), y + (p.Y * M)))], state.State))])
+            var runs = line.After is null && overlay is not null ? overlay.Runs(line, placed) : own;
+            yield return new(Layer.Wires, [.. runs.SelectMany(run => ConductorLine.Of([.. run.Select(p => new Point(x + (p.X * M), y + (p.Y * M)))], state.State))])
             {
-                Id = line.Conductor is null ? prefix + "lead-" + line.Line : prefix + "wire-" + line.Conductor,
+                Id = line.Conductor is null ? prefix + "lead-" + line.Line : prefix + "wire-" + line.Conductor + (overlay is not null && line.Line != line.Conductor ? "-was" : ""),
                 Classes = ["wire", ClassOf(state.State)],
                 Data = Data(line.Conductor, state.Number, ClassOf(state.State)),
                 Title = state.Title,
@@ -93,13 +103,14 @@ internal sealed class CircuitPicture
     {
         foreach (var (box, placed) in plan.Input.Boxes.Zip(layout.Boxes))
         {
-            string name = box.Id.EndsWith(BoxPlanner.Replacement, StringComparison.Ordinal) ? box.Id[..^BoxPlanner.Replacement.Length] : box.Id;
-            if ((box.Seen & view) == 0 || parts[name] is not { } planned || planned.In(view) is not { } part || planned.Role is PlannedRole.Rail or PlannedRole.FeedRail) continue;
-            yield return Group(Layer.Parts, planned, planned.Role == PlannedRole.Symbol ? SymbolShapes(box, placed, part) : NodeShapes(planned, placed, part));
+            bool isReplacement = box.Id.EndsWith(BoxPlanner.Replacement, StringComparison.Ordinal);
+            string name = isReplacement ? box.Id[..^BoxPlanner.Replacement.Length] : box.Id;
+            if ((box.Seen & view) == 0 || parts[name] is not { } planned || planned.In(view, isReplacement) is not { } part || planned.Role is PlannedRole.Rail or PlannedRole.FeedRail) continue;
+            yield return Group(Layer.Parts, planned, part, planned.Role == PlannedRole.Symbol ? SymbolShapes(box, placed, part) : NodeShapes(planned, placed, part));
         }
         if (plan.Parts.All(p => p.Role != PlannedRole.ReturnRail || p.In(view) is null))
             foreach (var end in Ends(EndKind.Chassis))
-                yield return new(Layer.Parts, ChassisSign.At(x + (end.X * M), y + (end.Y * M), end.View.State is Look.New ? PartStyle.New : end.View.State is Look.TakenOut ? PartStyle.TakenOut : PartStyle.Kept))
+                yield return new(Layer.Parts, ChassisSign.At(x + (end.X * M), y + (end.Y * M), end.View.State switch { Look.New => PartStyle.New, Look.TakenOut => PartStyle.TakenOut, Look.WhereItLay => PartStyle.Moved, _ => PartStyle.Kept }))
                 {
                     Classes = ["part", "chassis"],
                 };
@@ -130,7 +141,7 @@ internal sealed class CircuitPicture
 
     private IEnumerable<SceneGroup> Dots()
     {
-        foreach (var dot in layout.Dots.Where(d => (d.Seen & view) != 0))
+        foreach (var dot in layout.Dots.Where(d => (d.Seen & view) != 0 && overlay?.IsJoint(d) != false))
             yield return new(Layer.Dots, [JointDot.At(x + (dot.X * M), y + (dot.Y * M), ColourAt(dot.X, dot.Y))]) { Classes = ["dot"] };
         // A rail shows each of its taps.
         foreach (var rail in layout.Rails.Where(r => (r.Seen & view) != 0))
@@ -162,7 +173,7 @@ internal sealed class CircuitPicture
         foreach (var label in layout.Labels)
         {
             var line = lines[label.Wire];
-            if (line.In(view) is not { } shown) continue;
+            if (line.In(view) is not { } shown || overlay?.IsHidden(line) == true) continue;
             var side = !label.OnVertical ? LabelSide.Along : label.Side == Side.Left ? LabelSide.Left : LabelSide.Right;
             var piece = WireLabel.Of(shown.Label, shown.Number, side, plan.Lettering);
             if (piece.Width == 0) continue;
@@ -174,9 +185,8 @@ internal sealed class CircuitPicture
         }
     }
 
-    private SceneGroup Group(Layer layer, PlannedPart planned, ImmutableArray<Shape> shapes)
+    private SceneGroup Group(Layer layer, PlannedPart planned, PartView part, ImmutableArray<Shape> shapes)
     {
-        var part = planned.In(view)!;
         string change = part.Look.ToString().ToLowerInvariant();
         if (planned.PartId.Length == 0) return new(layer, shapes) { Classes = ["part", "free"] };
         var numbers = plan.Alteration.NumbersOf(planned.PartId);

@@ -11,7 +11,8 @@ internal sealed record DrawingPlan(
     Alteration Alteration, Study Study, Lettering Lettering, ImmutableArray<PlannedPart> Parts, ImmutableArray<PlannedLine> Lines, LayoutInput Input, string? FeedRail)
 {
     /// <summary>The same with narrow relays, for a drawing that finds no room otherwise.</summary>
-    public DrawingPlan WithCloseRelays() => Of(Alteration, Study, Lettering, closeRelays: true);
+    public DrawingPlan WithCloseRelays() =>
+        Of(Alteration, Study, Lettering, closeRelays: true) is var close && Input.IsOverlaid ? OverlayPlan.Of(close) : close;
 
     /// <summary>Plans and measures.</summary>
     /// <param name="alteration">Both circuits.</param>

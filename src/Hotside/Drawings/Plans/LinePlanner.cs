@@ -14,6 +14,9 @@ namespace Hotside.Drawings.Plans;
 /// <summary>Plans the lines of both circuits: conductors, joints without a conductor, leads of cases. What lies alike in both is one line.</summary>
 internal sealed class LinePlanner
 {
+    /// <summary>Ends the name of a joint that lies at a second place.</summary>
+    public const string Again = " (new)";
+
     private readonly Alteration alteration;
     private readonly Lettering lettering;
     private readonly CircuitEnds before, after;
@@ -140,7 +143,7 @@ internal sealed class LinePlanner
                 else planned.Add((Unused($"{from} on {to}"), place, view, from));
             }
         // One joint may lie at two places: where the part was, and where its replacement is.
-        string Unused(string name) => planned.Any(p => p.Name == name) ? name + " (new)" : name;
+        string Unused(string name) => planned.Any(p => p.Name == name) ? name + Again : name;
         foreach (var (name, ends, seen, of) in planned)
         {
             var view = new LineView(of.Terminal == "case" ? "case" : "", null, LookOfLead(alteration.StateOf(of.Part!), seen), name);

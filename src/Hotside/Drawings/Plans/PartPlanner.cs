@@ -85,22 +85,42 @@ internal sealed class PartPlanner(Alteration alteration, Study study, Lettering 
         return new(part, symbol, Piece.Empty, Piece.Empty, Look.Kept, false);
     }
 
-    private Piece Text(Part part, bool isBefore, bool left)
+    /// <summary>A part that is in both circuits as the overlay shows it: as it will be, with what it was in words.</summary>
+    public PartView Overlaid(PartView before, PartView after)
     {
-        var caption = PartCaption.Of(part, isBefore, alteration, isBefore ? study.Before : study.After);
+        if (after.Text.Shapes.IsEmpty) return after;
+        var caption = Caption(after.Part, false).Over(Caption(before.Part, true));
+        return after with { Text = Text(caption, false), TextLeft = Text(caption, true) };
+    }
+
+    /// <summary>A part with its reference alone.</summary>
+    public PartView Referenced(PartView view) => view with { Text = Text(Bare(view.Part.Id), false), TextLeft = Text(Bare(view.Part.Id), true) };
+
+    private static PartCaption Bare(string id) => new(id, "", "", "", []);
+
+    private PartCaption Caption(Part part, bool isBefore) => PartCaption.Of(part, isBefore, alteration, isBefore ? study.Before : study.After);
+
+    private Piece Text(Part part, bool isBefore, bool left) => Text(Caption(part, isBefore), left);
+
+    private Piece Text(PartCaption caption, bool left)
+    {
+        string[] ratings = [caption.Was, caption.Rating];
         return new TextBlock
         {
             Reference = caption.Reference,
-            Number = NumberOf(part.Id),
+            Number = NumberOf(caption.Reference),
             Name = caption.Name,
-            Ratings = caption.Rating.Length > 0 ? [caption.Rating] : [],
+            Ratings = [.. ratings.Where(r => r.Length > 0)],
             StateWord = caption.State,
             Verdict = caption.Verdicts.IsEmpty ? null : BadgeOf(caption.Verdicts[0].Side),
-            By = string.Join("; ", caption.Verdicts.Select((v, i) => i == 0 || v.Side == caption.Verdicts[0].Side ? v.By : $"{Badge.TextOf(BadgeOf(v.Side)).ToLowerInvariant()} {v.By}").Where(b => b.Length > 0)),
+            By = string.Join("; ", Before(caption).Concat(caption.Verdicts.Select((v, i) => i == 0 || v.Side == caption.Verdicts[0].Side ? v.By : $"{Badge.TextOf(BadgeOf(v.Side)).ToLowerInvariant()} {v.By}")).Where(b => b.Length > 0)),
             RightAligned = left,
             Lettering = lettering,
         }.Measure();
     }
+
+    private static IEnumerable<string> Before(PartCaption caption) =>
+        caption.SideBefore is { } side ? ["before " + Badge.TextOf(BadgeOf(side)).ToLowerInvariant()] : [];
 
     private ChangeNumber? NumberOf(string id)
     {

@@ -24,7 +24,14 @@ internal sealed record PlannedPart(string Box, string PartId, PartView? Before, 
     /// <summary>What sort of thing it is for the layout.</summary>
     public PlannedRole Role { get; init; }
 
-    public PartView? In(SeenIn view) => view == SeenIn.Before ? Before : After;
+    /// <summary>What the overlay shows; planned for an overlay only.</summary>
+    public PartView? Overlay { get; init; }
+
+    public PartView? In(SeenIn view) => view switch { SeenIn.Before => Before, SeenIn.After => After, _ => Overlay };
+
+    /// <summary>What a view shows in one of two boxes, where the old part and its replacement have one each.</summary>
+    public PartView? In(SeenIn view, bool isReplacement) =>
+        view == SeenIn.Both && !BoxPlanner.Share(this) ? isReplacement ? After : Before : In(view);
 }
 
 /// <summary>What a part is for the layout.</summary>
@@ -56,7 +63,10 @@ internal enum PlannedRole
 /// <param name="After">What the after view shows.</param>
 internal sealed record PlannedLine(string Line, string? Conductor, LineView? Before, LineView? After)
 {
-    public LineView? In(SeenIn view) => view == SeenIn.Before ? Before : After;
+    /// <summary>What the overlay shows; planned for an overlay only.</summary>
+    public LineView? Overlay { get; init; }
+
+    public LineView? In(SeenIn view) => view switch { SeenIn.Before => Before, SeenIn.After => After, _ => Overlay };
 }
 
 /// <summary>A line as one view shows it.</summary>

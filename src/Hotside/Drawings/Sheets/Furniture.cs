@@ -1,17 +1,20 @@
 using System.Collections.Immutable;
 using Hotside.Circuits;
+using Hotside.Drawings.Marks;
 using Hotside.Drawings.Plans;
 using Hotside.Symbols;
 using Hotside.Symbols.Shapes;
+using Hotside.Symbols.Texts;
 using Hotside.Wording;
 
 namespace Hotside.Drawings.Sheets;
 
 /// <summary>Everything on the sheet but the circuits, and the room that it leaves them.</summary>
 /// <param name="Size">The paper.</param>
+/// <param name="HeadTop">Where the headlines begin.</param>
 /// <param name="Room">The room for the circuits.</param>
 /// <param name="Groups">Frame, title block, legend, cautions, change list.</param>
-internal sealed record Furniture(SheetSize Size, Box Room, ImmutableArray<SceneGroup> Groups)
+internal sealed record Furniture(SheetSize Size, double HeadTop, Box Room, ImmutableArray<SceneGroup> Groups)
 {
     private const double Gap = 9, HeadlineRoom = 34;
 
@@ -35,20 +38,31 @@ internal sealed record Furniture(SheetSize Size, Box Room, ImmutableArray<SceneG
             groups.Add(new(Layer.Notes, piece.At(inside.Left, y)) { Id = id, Classes = [id] });
             y -= Gap;
         }
-        return new(size, new(inside.Left, inside.Top + HeadlineRoom, inside.Right, y), groups.ToImmutable());
+        var note = views[0] == SeenIn.Both ? OverlayNote(plan, inside.Width, words) : Piece.Empty;
+        if (note.Height > 0) groups.Add(new(Layer.Notes, note.At(inside.Left, inside.Top + HeadlineRoom - 4)) { Id = "note", Classes = ["note"] });
+        double top = inside.Top + HeadlineRoom + (note.Height > 0 ? note.Height + 6 : 0);
+        return new(size, inside.Top + 2, new(inside.Left, top, inside.Right, y), groups.ToImmutable());
     }
 
     /// <summary>The headline of a view.</summary>
     public SceneGroup Head(DrawingPlan plan, SeenIn view, double x, double width, Vocabulary words)
     {
+        if (view == SeenIn.Both) return new(Layer.Notes, Headline.Of("Overlay", SheetText.Supply(plan.Alteration, words), width, plan.Lettering).At(x, HeadTop)) { Classes = ["headline"] };
         var circuit = view == SeenIn.Before ? plan.Alteration.Before : plan.Alteration.After;
         string text = plan.Alteration.Changes.IsEmpty ? "As it is" : view == SeenIn.Before ? "Before" : "After";
-        return new(Layer.Notes, Headline.Of(text, SheetText.System(circuit.System, words), width, plan.Lettering).At(x, Room.Top - HeadlineRoom + 2)) { Classes = ["headline"] };
+        return new(Layer.Notes, Headline.Of(text, SheetText.System(circuit.System, words), width, plan.Lettering).At(x, HeadTop)) { Classes = ["headline"] };
     }
 
     /// <summary>The line between two views.</summary>
     public SceneGroup Divider(double x) =>
-        new(Layer.Frame, [Headline.Divider(x, Room.Top - HeadlineRoom + 4, Room.Bottom)]) { Classes = ["divider"], AriaHidden = true };
+        new(Layer.Frame, [Headline.Divider(x, HeadTop + 2, Room.Bottom)]) { Classes = ["divider"], AriaHidden = true };
+
+    private static Piece OverlayNote(DrawingPlan plan, double width, Vocabulary words)
+    {
+        var rows = new TextRows(false);
+        foreach (string line in TextLines.Break(SheetText.OverlayNote(plan.Alteration, words), plan.Lettering.Small, width, 3)) rows.Text(line, plan.Lettering.Small, ColourRole.Ink, null);
+        return rows.Done();
+    }
 
     private static Piece List(DrawingPlan plan, double width, Vocabulary words) => ChangeList.Of(
         SheetText.ListHead(plan.Alteration),

@@ -83,7 +83,7 @@ internal sealed class SheetPlan
             groups.AddRange(CircuitPicture.Of(drawn, layout, views[i], Math.Round(rooms.Left(i) + rooms.Shift.X), Math.Round(rooms.Shift.Y)));
         }
         if (views.Length > 1) groups.Add(furniture.Divider(rooms.Left(1) - (ViewRooms.Between / 2)));
-        string what = views.Length > 1 ? ", before and after" : drawn.Alteration.Changes.IsEmpty ? "" : views[0] == SeenIn.Before ? ", before" : ", after";
+        string what = views[0] == SeenIn.Both ? ", before and after over each other" : views.Length > 1 ? ", before and after" : drawn.Alteration.Changes.IsEmpty ? "" : views[0] == SeenIn.Before ? ", before" : ", after";
         return new(furniture.Size.Width, furniture.Size.Height, TitleRow.Value(titleBlock, "title") + what, SheetText.Description(drawn.Alteration, drawn.Study, words), groups.ToImmutable());
     }
 }

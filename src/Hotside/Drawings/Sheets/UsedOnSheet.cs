@@ -18,15 +18,16 @@ internal static class UsedOnSheet
         foreach (var (state, text) in new[]
         {
             (LineStyle.TakenOut, "take out"), (LineStyle.New, "run new, or fit"), (LineStyle.Moved, "move one end"),
+            (LineStyle.WhereItLay, "where a moved wire lay"),
             (LineStyle.Renewed, "renew between the same ends"), (LineStyle.Kept, "leave as is"),
         })
             if (states.Contains(state)) entries.Add(LegendEntry.Of(state, text));
         if (parts.Any(p => p.Part.Kind.TakesAnyTerminal)) entries.Add(LegendEntry.OfFlag("goes on elsewhere"));
         if (parts.Any(p => p.IsReversed)) entries.Add(LegendEntry.OfReversal("leads swapped"));
         if (lines.Any(l => l.Number is not null) || plan.Alteration.Changes.Length > 0) entries.Add(LegendEntry.OfTriangle("line n of the change list", plan.Lettering));
-        if (lines.Select(l => l.Label).FirstOrDefault(l => l.Contains(' ', StringComparison.Ordinal)) is { } label)
+        if (lines.Select(l => l.Label).FirstOrDefault(l => l.Contains(' ', StringComparison.Ordinal) && !l.Contains('→', StringComparison.Ordinal)) is { } label)
             entries.Add(LegendEntry.Written(label, SheetText.LabelMeaning(plan.Alteration), plan.Lettering));
-        var sides = views.SelectMany(v => (v == SeenIn.Before ? plan.Study.Before : plan.Study.After).Loads).Where(l => !l.Element.IsInternal).Select(l => l.Side).ToHashSet();
+        var sides = views.SelectMany(v => v switch { SeenIn.Before => plan.Study.Before.Loads, SeenIn.After => plan.Study.After.Loads, _ => OverlayLoads(plan) }).Where(l => !l.Element.IsInternal).Select(l => l.Side).ToHashSet();
         foreach (var (side, verdict, text) in new[]
         {
             (Studies.SwitchedSide.HotSwitched, Verdict.Hot, "switched on the hot side"), (Studies.SwitchedSide.GroundSwitched, Verdict.Ground, "on the ground side"),
@@ -35,6 +36,10 @@ internal static class UsedOnSheet
             if (sides.Contains(side)) entries.Add(LegendEntry.Of(verdict, text));
         return entries.ToImmutable();
     }
+
+    // An overlay has the badges of what will be, and of what goes.
+    private static IEnumerable<Studies.LoadStudy> OverlayLoads(DrawingPlan plan) =>
+        plan.Study.After.Loads.Concat(plan.Study.Before.Loads.Where(l => plan.Parts.Any(p => p.PartId == l.Part.Id && (p.After is null || !BoxPlanner.Share(p)))));
 
     private static LineStyle StateOf(PartStyle look) => look switch
     {

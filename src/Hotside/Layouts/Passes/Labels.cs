@@ -59,8 +59,8 @@ internal sealed class Labels
                 var (a, b) = (line.Points[i - 1], line.Points[i]);
                 taken.Add((Math.Min(a.X, b.X) - 0.25, Math.Min(a.Y, b.Y) - 0.25, Math.Max(a.X, b.X) + 0.25, Math.Max(a.Y, b.Y) + 0.25, wire.Seen));
             }
-        // The name of a rail stands above its left end.
-        foreach (var rail in rails) taken.Add((rail.X1 - 1, rail.Y - 2.4, rail.X2 + 1, rail.Y + 0.3, rail.Seen));
+        // The name of a rail stands above its left end, that of an inner one perhaps with a triangle.
+        foreach (var rail in rails) taken.Add((rail.X1 - 1, rail.Y - (rail.Box is null ? 2.4 : 3.2), rail.X2 + 1, rail.Y + 0.3, rail.Seen));
         foreach (var (wire, line) in input.Wires.Zip(wires))
             foreach (var (end, point) in new[] { (wire.From, line.Points[0]), (wire.To, line.Points[^1]) })
                 if (end.Kind == EndKind.Chassis) taken.Add((point.X - 1.2, point.Y - 0.1, point.X + 1.2, point.Y + 1.2, wire.Seen));

@@ -14,13 +14,18 @@ internal sealed record Tap(int Id, int Net, EndKind Kind, int Terminal, SeenIn S
 internal sealed record Net(
     int Id, SeenIn Seen, ImmutableArray<int> Lines, ImmutableArray<int> Taps, ImmutableArray<int> Joints, (int Before, int After) Electric)
 {
+    /// <summary>The circuits that have it, where both are shown over each other; none where each view shows its own.</summary>
+    public SeenIn Circuits { get; init; }
+
     /// <summary>The views that show both nets and in which they are not joined: there they must keep clear of each other.</summary>
     public SeenIn Strange(Net other)
     {
-        SeenIn views = Seen & other.Seen;
+        bool overlaid = Circuits != 0;
+        SeenIn views = overlaid ? Circuits & other.Circuits : Seen & other.Seen;
+        if (overlaid && views == 0) return SeenIn.Both;
         if (Electric.Before == other.Electric.Before) views &= ~SeenIn.Before;
         if (Electric.After == other.Electric.After) views &= ~SeenIn.After;
-        return views;
+        return overlaid && views != 0 ? SeenIn.Both : views;
     }
 }
 
@@ -31,6 +36,17 @@ internal sealed record Netlist(
 {
     /// <summary>The stand of a tap, or −1 on a rail.</summary>
     public int StandOf(Tap tap) => tap.OnTerminal ? Terminals[tap.Terminal].Stand : -1;
+
+    /// <summary>The same with everything in both views; nets remember which circuits have them.</summary>
+    public Netlist AllSeen() => this with
+    {
+        Stands = [.. Stands.Select(s => s with { Seen = SeenIn.Both, Boxes = [.. s.Boxes.Select(b => b with { Box = b.Box.AllSeen() })] })],
+        Terminals = [.. Terminals.Select(t => t with { Seen = SeenIn.Both })],
+        Lines = [.. Lines.Select(l => l with { Seen = SeenIn.Both })],
+        Joints = [.. Joints.Select(j => j.AllSeen())],
+        Nets = [.. Nets.Select(n => n with { Seen = SeenIn.Both, Circuits = n.Seen })],
+        Taps = [.. Taps.Select(t => t with { Seen = SeenIn.Both })],
+    };
 
     public bool HasRail(Net net) => net.Joints.Any(j => Joints[j].IsRail);
 }

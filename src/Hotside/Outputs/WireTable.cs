@@ -1,0 +1,44 @@
+using System.Collections.Immutable;
+using System.Text;
+using Hotside.Circuits;
+
+namespace Hotside.Outputs;
+
+/// <summary>Writes a wire list as a table.</summary>
+internal static class WireTable
+{
+    private static readonly string[] Head = ["no.", "wire", "from", "to", "size", "colour", "length", "loom", "change"];
+
+    public static string Write(string title, string supply, ImmutableArray<WireRow> rows)
+    {
+        string[][] lines = [Head, .. rows.Select(r => Cells(r, " m"))];
+        int[] widths = [.. Head.Select((_, i) => lines.Max(l => l[i].Length))];
+        var text = new StringBuilder();
+        text.Append(title).Append('\n').Append(supply).Append("\n\n");
+        foreach (string[] line in lines)
+        {
+            // Numbers and lengths stand under each other at their last digit.
+            var cells = line.Select((c, i) => i is 0 or 6 ? c.PadLeft(widths[i]) : c.PadRight(widths[i]));
+            text.Append(string.Join("  ", cells).TrimEnd()).Append('\n');
+        }
+        return text.Append("\nIds and terminals as in the job file; colours after IEC 60757. The workshop manual and local rules take precedence.\n").ToString();
+    }
+
+    public static string WriteCsv(ImmutableArray<WireRow> rows)
+    {
+        var text = new StringBuilder();
+        Line(text, [.. Head.Select(h => h == "length" ? "length in m" : h)]);
+        foreach (var row in rows) Line(text, Cells(row, ""));
+        return text.ToString();
+    }
+
+    private static string[] Cells(WireRow row, string unit) =>
+    [
+        row.Numbers, row.Id, row.From, row.To, row.Size, row.Colour, row.LengthInMetres is { } metres ? Numbers.Plain(metres, 3) + unit : "", row.Loom, row.Change,
+    ];
+
+    private static void Line(StringBuilder text, string[] cells) => text.AppendJoin(',', cells.Select(Quoted)).Append("\r\n");
+
+    private static string Quoted(string cell) =>
+        cell.AsSpan().IndexOfAny(",\"\r\n") < 0 ? cell : "\"" + cell.Replace("\"", "\"\"", StringComparison.Ordinal) + "\"";
+}
