@@ -6,13 +6,34 @@ namespace Hotside.Symbols.Parts;
 internal static class MachineSymbols
 {
     /// <summary>The symbols of this family.</summary>
-    public static readonly (string, Func<TerminalSet, SymbolOptions, Symbol?>)[] All = [("motor", Motor), ("horn", Horn), ("generator", Generator)];
+    public static readonly (string, Func<TerminalSet, SymbolOptions, Symbol?>)[] All = [("motor", Motor), ("motor-series", Series), ("horn", Horn), ("generator", Generator)];
 
-    private static Symbol? Motor(TerminalSet terminals, SymbolOptions options) => TwoPinFrame.Draw("motor", terminals, options, 2, 2, (s, x, y, _) =>
+    private static Symbol? Motor(TerminalSet terminals, SymbolOptions options) => TwoPinFrame.Draw("motor", terminals, options, 2, 2, (s, x, y, _) => Armature(s, x, y));
+
+    // The field: three arcs in the upper lead.
+    private static Symbol? Series(TerminalSet terminals, SymbolOptions options)
+    {
+        (SymbolTerminal? upper, SymbolTerminal? lower) = terminals.TakeEnds(options);
+        if (upper is null)
+            return null;
+        var s = new SymbolSketch(2 + Math.Max(2, TwoPinFrame.RoomFor(options, upper, lower)), lower is null ? 9 : 8, options.Lettering);
+        s.Curve(Pen.Medium, (2, 0), [new CurveStep((2, 0.9)), .. Enumerable.Range(1, 3).Select(i => new CurveStep((2, 0.9 + (0.8 * i)), 0.4, false)), new CurveStep((2, 4))]);
+        Armature(s, 2, 5);
+        s.Line(Pen.Medium, 2, 7, 2, 8);
+        Mark(s, upper, 2, 0, SymbolSide.Top);
+        if (lower is null)
+            s.CaseGround(2, 8);
+        else
+            Mark(s, lower, 2, 8, SymbolSide.Bottom);
+        return s.Done("motor-series");
+    }
+
+    /// <summary>A motor's circle, with leads to 2 M above and below its centre.</summary>
+    public static void Armature(SymbolSketch s, double x, double y)
     {
         Rotor(s, x, y);
         s.Letter("M", x, y + (s.Lettering.BodyBold.CapHeight / 2 / Symbol.Module), s.Lettering.BodyBold);
-    });
+    }
 
     private static Symbol? Horn(TerminalSet terminals, SymbolOptions options) => TwoPinFrame.Draw("horn", terminals, options, 1, 3, (s, x, y, _) =>
     {

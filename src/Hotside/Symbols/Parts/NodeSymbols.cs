@@ -9,8 +9,9 @@ internal static class NodeSymbols
     /// <summary>The symbols of this family.</summary>
     public static readonly (string, Func<TerminalSet, SymbolOptions, Symbol?>)[] All =
     [
-        ("dot", (t, o) => Point("dot", t, o, s => s.Dot(0, 0, 0.34))),
-        ("ring-terminal", (t, o) => Point("ring-terminal", t, o, s => s.Circle(0, 0, 0.3))),
+        ("splice", (t, o) => Point("splice", t, o, s => s.Dot(0, 0, 0.34))),
+        ("stud", (t, o) => Point("stud", t, o, s => s.Circle(0, 0, 0.3))),
+        ("rail", Rail),
         ("chassis", Chassis),
         ("metal", Metal),
         ("elsewhere", Elsewhere),
@@ -24,6 +25,19 @@ internal static class NodeSymbols
         draw(s);
         s.Pin(terminal, 0, 0, SymbolSide.Any);
         return s.Done(name);
+    }
+
+    /// <summary>A piece of a feed rail; on a drawing it is as long as its wires need.</summary>
+    private static Symbol? Rail(TerminalSet terminals, SymbolOptions options)
+    {
+        if (terminals.TakeNext() is not { } terminal)
+            return null;
+        var s = new SymbolSketch(6, 1, options.Lettering);
+        s.Line(Pen.Plate, 0, 0, 6, 0);
+        s.Dot(3, 0, 0.34);
+        s.Line(Pen.Medium, 3, 0, 3, 1);
+        s.Pin(terminal, 3, 1, SymbolSide.Bottom);
+        return s.Done("rail");
     }
 
     private static Symbol? Chassis(TerminalSet terminals, SymbolOptions options)
