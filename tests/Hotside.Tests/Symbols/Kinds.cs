@@ -23,6 +23,7 @@ internal static class Kinds
         "relay" or "relay-latching" or "relay-diode" or "relay-resistor" => FourTerminals,
         "relay-break" => [T("86", Top), T("85", Bottom), T("30", Top), T("87a", Bottom)],
         "relay-two-coils" => [T("S", Top), T("R", Top), T("C", Bottom), T("30", Top), T("87", Bottom)],
+        "rotary" => [T("1", Top), T("L", Bottom), T("H", Bottom)],
         "isolator" => [T("A", Top), T("1", Bottom), T("2", Bottom)],
         "battery-tapped" => [T("pos", Top), T("mid", Right), T("neg", Bottom)],
         "fuse-block" => [T("30", Top), T("1", Bottom), T("2", Bottom), T("3", Bottom)],

@@ -10,6 +10,7 @@ internal static class ChangeOverSymbols
     [
         ("change-over", (t, o) => Draw("change-over", Actuator.Toggle, false, t, o)),
         ("change-over-pedal", (t, o) => Draw("change-over-pedal", Actuator.Pedal, false, t, o)),
+        ("rotary", RotarySymbol.Draw),
         ("change-over-centre-off", (t, o) => Draw("change-over-centre-off", Actuator.Toggle, true, t, o)),
     ];
 

@@ -13,6 +13,7 @@ internal static class NodeSymbols
         ("stud", (t, o) => Point("stud", t, o, s => s.Circle(0, 0, 0.3))),
         ("rail", Rail),
         ("chassis", Chassis),
+        ("chassis-point", ChassisPoint),
         ("metal", Metal),
         ("elsewhere", Elsewhere),
     ];
@@ -51,6 +52,14 @@ internal static class NodeSymbols
         s.Pin(terminal, 2, 0, SymbolSide.Top);
         return s.Done("chassis");
     }
+
+    /// <summary>A screw on the chassis: a ring on its bar.</summary>
+    private static Symbol? ChassisPoint(TerminalSet terminals, SymbolOptions options) => TwoPinFrame.Draw("chassis-point", terminals, options, 2, 2, (s, x, y, _) =>
+    {
+        s.Line(Pen.Medium, x, y - 2, x, y + 2);
+        s.Line(Pen.Heavy, x - 1, y + 0.5, x + 1, y + 0.5);
+        s.Circle(x, y, 0.5);
+    });
 
     /// <summary>An engine block or a body: metal that is not the chassis, a hatched bar on which wires end.</summary>
     private static Symbol? Metal(TerminalSet terminals, SymbolOptions options)
