@@ -14,7 +14,7 @@ internal static class Kinds
     {
         "battery" => [T("pos", Top, "+"), T("neg", Bottom, "-")],
         "lamp-two-filaments" => [T("56a", Top), T("56b", Top), T("31", Bottom)],
-        "generator" => [T("A", Top), T("F", Left)],
+        "generator" or "generator-field-inside" => [T("A", Top), T("F", Left)],
         "gauge" => [T("I", Top), T("S", Bottom), T("G", Bottom)],
         "shunt" => [T("1", Top), T("2", Bottom), T("s1", Right), T("s2", Right)],
         "diode" or "led" => [T("A", Top), T("K", Bottom)],

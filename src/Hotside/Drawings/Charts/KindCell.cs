@@ -29,7 +29,9 @@ internal sealed record KindCell(PartKind Kind, Piece Figure, int Columns, Immuta
         int columns = Math.Max(1, (int)Math.Ceiling((figure.Width + (2 * Margin)) / Column));
         double room = (columns * Column) - (2 * Margin);
         string noun = words.Noun(kind);
-        return new(kind, figure, columns, TextLines.Break(kind.Id, lettering.BodyBold, room, 2), noun == kind.Id.Replace('-', ' ') ? [] : TextLines.Break(noun, lettering.Small, room, 2));
+        ImmutableArray<string> called = noun == kind.Id.Replace('-', ' ') ? [] : TextLines.Break(noun, lettering.Small, room, 2);
+        if (kind.Ways is { } ways) called = called.Add($"{Numbers.Whole(ways.Least)} to {Numbers.Whole(ways.Most)} ways");
+        return new(kind, figure, columns, TextLines.Break(kind.Id, lettering.BodyBold, room, 2), called);
     }
 
     /// <summary>The cell in its place.</summary>
