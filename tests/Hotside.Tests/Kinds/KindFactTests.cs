@@ -32,6 +32,24 @@ public class KindFactTests
         Assert.NotNull(Sensitivity.MeaningOfCurrent(kind.Current));
     }
 
+    [Theory]
+    [MemberData(nameof(Kinds))]
+    public void No_mark_means_two_terminals_of_a_kind(string id)
+    {
+        string[] marks = [.. Catalogue.Standard.Find(id)!.Terminals.SelectMany(t => t.Aliases.Append(t.Name))];
+        Assert.Equal(marks.Distinct(), marks);
+    }
+
+    // A node has nothing inside; what has something inside has it at every terminal.
+    [Theory]
+    [MemberData(nameof(Kinds))]
+    public void No_terminal_of_a_kind_leads_nowhere(string id)
+    {
+        var kind = Catalogue.Standard.Find(id)!;
+        if (kind.Elements.IsEmpty) Assert.True(kind.Terminals.Length <= 1);
+        else Assert.Equal("", string.Join(", ", kind.Terminals.Select(t => t.Name).Except(kind.Elements.SelectMany(e => new[] { e.From, e.To }))));
+    }
+
     // What has contacts minds the current through them; what is a fuse opens.
     [Theory]
     [MemberData(nameof(Kinds))]
