@@ -12,6 +12,9 @@ public sealed record PartKind(string Id)
     /// <summary>What a sentence calls it, in American words: <c>starter relay</c> for a <c>starter-relay-internal</c>; the id with spaces where not said.</summary>
     public string Noun { get; init; } = Id.Replace('-', ' ');
 
+    /// <summary>What a sentence calls it in British words; <see langword="null"/> when both say the same.</summary>
+    public string? BritishNoun { get; init; }
+
     /// <summary>What it is, in a line.</summary>
     public string Summary { get; init; } = "";
 
@@ -48,8 +51,20 @@ public sealed record PartKind(string Id)
     /// <summary>How it minds another polarity, in the catalogue's words: indifferent, reverses, weaker, polarise, destroyed, test.</summary>
     public string Polarity { get; init; } = "indifferent";
 
+    /// <summary>How it minds the current through it, in the catalogue's words: indifferent, contact, carries, opens, timed, scale, limited.</summary>
+    public string Current { get; init; } = "indifferent";
+
+    /// <summary>Where its terminals and its behaviour are from: a standard, a handbook, "common practice, no source", "from memory".</summary>
+    public string Source { get; init; } = "";
+
     /// <summary>The fewest and most ways of a kind whose terminals repeat; <see langword="null"/> for all others.</summary>
     public (int Least, int Most)? Ways { get; init; }
+
+    /// <summary>Whether it is a splice: one terminal on which wires meet.</summary>
+    public bool IsSplice => Symbol == "splice" && OnlyTerminal is not null;
+
+    /// <summary>Whether it is a box that holds parts and has no terminal of its own.</summary>
+    public bool HoldsParts => Terminals.IsEmpty && !TakesAnyTerminal;
 
     /// <summary>Whether the case is a terminal that conductors may end on.</summary>
     public bool HasCaseTerminal => Case is CaseKind.Grounded or CaseKind.Optional or CaseKind.Isolated || Terminals.Any(t => t.IsCase);

@@ -9,6 +9,9 @@ namespace Hotside.Circuits;
 /// <param name="IsOneEach">Whether a value is stated for each element in turn (<c>45/35 W</c>) rather than the same for all.</param>
 public sealed record RatingRule(string Name, Unit Unit, ImmutableArray<string> Elements, bool IsOneEach)
 {
+    /// <summary>What such a part commonly has, for somebody who has to put a value; nothing is computed from it. <see langword="null"/> when nothing is known.</summary>
+    public RatingDefault? Default { get; init; }
+
     /// <summary>Whether it is the main rating of its unit, stated by the quantity alone.</summary>
     public bool IsMain => !Name.Contains(' ', StringComparison.Ordinal);
 }

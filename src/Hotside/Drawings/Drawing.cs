@@ -8,7 +8,7 @@ public sealed class Drawing
 {
     internal Drawing(Scene scene, View view, Theme theme) => (Scene, View, Theme) = (scene, view, theme);
 
-    /// <summary>What it shows.</summary>
+    /// <summary>Which circuit it shows; <see cref="View.After"/> for a picture that is no circuit.</summary>
     public View View { get; }
 
     /// <summary>Its width on paper in millimetres.</summary>

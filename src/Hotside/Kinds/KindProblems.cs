@@ -23,4 +23,6 @@ internal static class KindProblems
     public static readonly DiagnosticKind BadWord = new("HS1216", Severity.Error, "Word not allowed", "\"{0}\" is no word for {1}");
     public static readonly DiagnosticKind BadWays = new("HS1217", Severity.Error, "Ways not understood", "ways are a range such as \"1 to 60\", not \"{0}\"");
     public static readonly DiagnosticKind WhenNotLast = new("HS1218", Severity.Error, "Condition not last", "\"when\" takes the rest of the line, so it swallows \"{0}\"");
+    public static readonly DiagnosticKind UnknownRating = new("HS1219", Severity.Error, "Unknown rating", "\"{0}\" is no rating of this kind");
+    public static readonly DiagnosticKind BadDefault = new("HS1220", Severity.Error, "Default not understood", "a default is a value with where it is from, not \"{0}\"");
 }

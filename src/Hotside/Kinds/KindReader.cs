@@ -9,10 +9,10 @@ namespace Hotside.Kinds;
 internal sealed class KindReader
 {
     private static readonly string[] Keys =
-        ["like", "letter", "summary", "symbol", "terminals", "inner", "ways", "elements", "actuators", "ratings", "options", "case", "voltage", "polarity"];
-
-    private static readonly string[] VoltageWords = ["indifferent", "contact", "brief", "match", "misreads", "selfregulating"];
-    private static readonly string[] PolarityWords = ["indifferent", "reverses", "weaker", "polarise", "destroyed", "test"];
+        [
+        "like", "letter", "noun", "british noun", "summary", "source", "symbol", "terminals", "inner", "ways", "elements", "actuators", "ratings", "defaults", "options", "case",
+        "voltage", "polarity", "current",
+    ];
 
     private readonly YamlMap map;
     private readonly List<Diagnostic> problems;
@@ -38,15 +38,19 @@ internal sealed class KindReader
     {
         foreach (var entry in map.Entries.Where(e => !Keys.Contains(e.Key.Value)))
             problems.Add(KindProblems.UnknownKey.At(entry.Key.Span, entry.Key.Value) with { Hint = Names.Meant(entry.Key.Value, Keys) });
-        var kind = Like(known) is { } like ? like with { Id = id, Noun = new PartKind(id).Noun } : new PartKind(id);
+        var kind = Like(known) is { } like ? like with { Id = id, Noun = new PartKind(id).Noun, BritishNoun = null } : new PartKind(id);
         kind = kind with
         {
             Letter = Word("letter") ?? kind.Letter,
+            Noun = Word("noun") ?? kind.Noun,
+            BritishNoun = Word("british noun") ?? kind.BritishNoun,
             Summary = Word("summary") ?? kind.Summary,
+            Source = Word("source") ?? kind.Source,
             Symbol = Word("symbol") ?? kind.Symbol,
             Case = CaseOf(kind.Case),
-            Voltage = OneOf("voltage", VoltageWords) ?? kind.Voltage,
-            Polarity = OneOf("polarity", PolarityWords) ?? kind.Polarity,
+            Voltage = OneOf("voltage", [.. Sensitivity.VoltageWords]) ?? kind.Voltage,
+            Polarity = OneOf("polarity", [.. Sensitivity.PolarityWords]) ?? kind.Polarity,
+            Current = OneOf("current", [.. Sensitivity.CurrentWords]) ?? kind.Current,
             Ways = Ways() ?? kind.Ways,
             InnerNodes = InnerNodes() ?? kind.InnerNodes,
             Options = Options() ?? kind.Options,
@@ -59,7 +63,7 @@ internal sealed class KindReader
         ElementReader.CheckConditions(Section("elements") ?? [], kind, problems);
         ActuatorReader.CheckCoils(Section("actuators") ?? [], kind, problems);
         if (Section("ratings") is { } ratings) kind = kind with { Ratings = [.. ratings.Select(r => RatingReader.Read(r.Key, r.Value, kind, problems)).OfType<RatingRule>()] };
-        return kind;
+        return DefaultReader.With(kind, Section("defaults") ?? [], problems);
     }
 
     private PartKind? Like(Catalogue known)

@@ -11,7 +11,10 @@ internal static class KindWriter
     public static IEnumerable<string> Lines(PartKind kind)
     {
         if (kind.Letter.Length > 0) yield return "letter: " + kind.Letter;
+        if (kind.Noun != new PartKind(kind.Id).Noun) yield return "noun: " + YamlQuotes.Of(kind.Noun);
+        if (kind.BritishNoun is { } british) yield return "british noun: " + YamlQuotes.Of(british);
         if (kind.Summary.Length > 0) yield return "summary: " + YamlQuotes.Of(kind.Summary);
+        if (kind.Source.Length > 0) yield return "source: " + YamlQuotes.Of(kind.Source);
         if (kind.Symbol is { } symbol) yield return "symbol: " + symbol;
         if (kind.Ways is { } ways) yield return $"ways: {Numbers.Whole(ways.Least)} to {Numbers.Whole(ways.Most)}";
         if (!kind.InnerNodes.IsEmpty) yield return $"inner: [{string.Join(", ", kind.InnerNodes)}]";
@@ -20,10 +23,12 @@ internal static class KindWriter
         foreach (string line in Section("elements", kind.Elements.Select(e => (e.Name, Element(e))))) yield return line;
         foreach (string line in Section("actuators", kind.Actuators.Where(a => !IsImplied(a, kind)).Select(a => (a.Name, Of(a))))) yield return line;
         foreach (string line in Section("ratings", kind.Ratings.Select(r => (r.Name, string.Join(r.IsOneEach ? ", " : " + ", r.Elements))))) yield return line;
+        foreach (string line in Section("defaults", kind.Ratings.Where(r => r.Default is not null).Select(r => (r.Name, r.Default!.ToString())))) yield return line;
         foreach (string line in Section("options", kind.Options.OrderBy(o => o.Key, StringComparer.Ordinal).Select(o => (o.Key, o.Value)))) yield return line;
         if (kind.Case != CaseKind.None) yield return "case: " + Word(kind.Case);
         if (kind.Voltage != "indifferent") yield return "voltage: " + kind.Voltage;
         if (kind.Polarity != "indifferent") yield return "polarity: " + kind.Polarity;
+        if (kind.Current != "indifferent") yield return "current: " + kind.Current;
     }
 
     private static IEnumerable<string> Section(string name, IEnumerable<(string Key, string Value)> entries)

@@ -27,7 +27,7 @@ internal static class CircuitCheck
             foreach (string terminal in part.Spec.FreeTerminals)
                 if (circuit.ConductorsAt(End.At(part.Id, terminal)).FirstOrDefault() is { } wire)
                     yield return CircuitProblems.FreeTerminalUsed.Of([part.Id, wire.Id], $"{part.Id}.{terminal}", wire.Id);
-            if (part.Kind.Id == "splice" && circuit.Conductors.Where(c => c.From.Part == part.Id || c.To.Part == part.Id).ToArray() is [var lone] && part.Joints.IsEmpty)
+            if (part.Kind.IsSplice && circuit.Conductors.Where(c => c.From.Part == part.Id || c.To.Part == part.Id).ToArray() is [var lone] && part.Joints.IsEmpty)
                 yield return CircuitProblems.OneWireSplice.Of([part.Id, lone.Id], part.Id, lone.Id);
         }
     }

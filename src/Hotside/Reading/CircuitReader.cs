@@ -57,8 +57,8 @@ internal sealed class CircuitReader(Sections sections, ReadingContext context)
                 }
             }
         foreach (var (assembly, span) in context.Assemblies.Where(a => !context.Parts.ContainsKey(a.Id) && !context.Unreadable.Contains(a.Id)))
-            context.Report(ReadingProblems.NoAssembly.At(span, assembly) with { Hint = NearestName.Of(assembly, context.Parts.Values.Where(p => p.Kind.Id == "assembly").Select(p => p.Id)) is { } near ? $"did you mean \"{near}\"?" : "a place is \"at …\"" });
-        foreach (var (part, span) in read.Where(r => r.Part.Place is { } place && context.Parts.TryGetValue(place, out var box) && box.Kind.Id == "assembly"))
+            context.Report(ReadingProblems.NoAssembly.At(span, assembly) with { Hint = NearestName.Of(assembly, context.Parts.Values.Where(p => p.Kind.HoldsParts).Select(p => p.Id)) is { } near ? $"did you mean \"{near}\"?" : "a place is \"at …\"" });
+        foreach (var (part, span) in read.Where(r => r.Part.Place is { } place && context.Parts.TryGetValue(place, out var box) && box.Kind.HoldsParts))
             context.Report(ReadingProblems.PlaceIsAssembly.At(span, part.Place!) with { Hint = $"write \"in {part.Place}\"" });
         context.Assemblies.Clear();
         return [.. read.Select(r => WithNodes(r.Part, r.Span))];

@@ -30,6 +30,10 @@ internal static class SymbolBook
         .. IgnitionCoilSymbol.All,
         .. DistributorSymbol.All,
         .. ConnectorSymbol.All,
+        .. BlockSymbols.All,
+        .. WireSymbols.All,
+        .. DeviceSymbols.All,
+        .. WorksSymbol.All,
         .. NodeSymbols.All,
     ];
 

@@ -18,6 +18,9 @@ internal sealed record SymbolOptions
     /// <summary>The contacts of a switch with several; empty where each lower terminal has one to the first upper terminal.</summary>
     public ImmutableArray<SymbolContact> Contacts { get; init; } = [];
 
+    /// <summary>What is inside, for a symbol that is drawn from it.</summary>
+    public ImmutableArray<SymbolElement> Elements { get; init; } = [];
+
     /// <summary>Whether a symbol without enclosure prints its terminals' marks beside its leads.</summary>
     public bool TerminalMarks { get; init; }
 

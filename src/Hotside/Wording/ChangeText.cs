@@ -28,12 +28,12 @@ internal static class ChangeText
 
     private static string Taken(string id, Alteration alteration, Vocabulary words) =>
         alteration.Before.FindConductor(id) is { } wire ? $"wire {Label(wire)}, {Ends(wire, alteration.Before)}"
-        : alteration.Before.FindPart(id) is { } part ? $"{id}, {(part.Name ?? words.KindName(part.Kind.Id)).ToLowerInvariant()}" : id;
+        : alteration.Before.FindPart(id) is { } part ? $"{id}, {(part.Name ?? words.Noun(part.Kind)).ToLowerInvariant()}" : id;
 
     private static string PartOf(Act act, Circuit circuit, Vocabulary words)
     {
         if (circuit.FindPart(act.Items[0]) is not { } part) return "";
-        return string.Join(", ", new[] { words.KindName(part.Kind.Id) }.Concat(part.Ratings.Select(QuantityWords.Of)));
+        return string.Join(", ", new[] { words.Noun(part.Kind) }.Concat(part.Ratings.Select(QuantityWords.Of)));
     }
 
     // A battery turned round is said by its pole, since "reversed" alone can be read both ways.

@@ -19,12 +19,12 @@ internal sealed record PartCaption(string Reference, string Name, string Rating,
     /// <summary>On which side its first load was switched, in an overlay; <see langword="null"/> where that stays.</summary>
     public SwitchedSide? SideBefore { get; init; }
 
-    // A fuse says all by its amperes; a rail or node by its name alone.
-    private static readonly string[] Nameless = ["fuse", "breaker", "fusible-link", "diode", "resistor"];
+    // Where the kind is called as its symbol is, the symbol says it: a fuse needs no more than its amperes.
+    private static readonly string[] Nameless = ["fuse", "breaker", "fusible link", "diode", "resistor"];
 
     public static PartCaption Of(Part part, bool isBefore, Alteration alteration, CircuitStudy study)
     {
-        bool named = part.Name is not null || !Nameless.Contains(part.Kind.Id);
+        bool named = part.Name is not null || !Nameless.Contains(part.Kind.Noun) || part.Kind.Symbol?.Replace('-', ' ') != part.Kind.Noun;
         return new(
             part.Id,
             named ? part.Title : "",

@@ -1,19 +1,16 @@
+using Hotside.Circuits;
+
 namespace Hotside.Wording;
 
-/// <summary>The words that differ between American and British usage (trade usage, from memory).</summary>
-internal sealed record Vocabulary(string Ground, string Generator, string Splice)
+/// <summary>The words that differ between American and British usage (trade usage, from memory); those for parts are in the kinds' data.</summary>
+internal sealed record Vocabulary(string Ground, bool IsBritish)
 {
     public static Vocabulary Of(Words words) => words == Words.British ? British : American;
 
-    private static Vocabulary American { get; } = new("ground", "generator", "splice");
+    private static Vocabulary American { get; } = new("ground", false);
 
-    private static Vocabulary British { get; } = new("earth", "dynamo", "joint");
+    private static Vocabulary British { get; } = new("earth", true);
 
-    /// <summary>The name of a kind in a sentence: <c>horn relay</c>.</summary>
-    public string KindName(string id) => id switch
-    {
-        "generator" or "generator-third-brush" => Generator + id["generator".Length..].Replace('-', ' '),
-        "splice" => Splice,
-        _ => id.Replace('-', ' '),
-    };
+    /// <summary>What a sentence calls a part of a kind: <c>horn relay</c>.</summary>
+    public string Noun(PartKind kind) => (IsBritish ? kind.BritishNoun : null) ?? kind.Noun;
 }

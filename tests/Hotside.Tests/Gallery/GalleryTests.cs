@@ -10,7 +10,7 @@ namespace Hotside.Tests.Gallery;
 /// <summary>The gallery is documentation, regression test and shop window in one.</summary>
 public partial class GalleryTests
 {
-    public static TheoryData<string> Cases => [.. Directory.GetDirectories(Repository.Path("gallery")).Select(d => Path.GetFileName(d)).Order(StringComparer.Ordinal)];
+    public static TheoryData<string> Cases => [.. Directory.GetDirectories(Repository.Path("gallery")).Where(d => File.Exists(Path.Combine(d, "job.yaml"))).Select(d => Path.GetFileName(d)).Order(StringComparer.Ordinal)];
 
     [Theory]
     [MemberData(nameof(Cases))]

@@ -27,6 +27,9 @@ public class KindDiagnosticTests
         { "HS1215", Two + "    elements: { a: 'lamp, 1 to 2' }\n    ratings:\n      V: ⟦b⟧\n", null },
         { "HS1216", Own + "    case: ⟦metal⟧\n", "one of: none, grounded" },
         { "HS1217", Own + "    ways: ⟦many⟧\n", null },
+        { "HS1219", Two + "    elements: { a: 'lamp, 1 to 2' }\n    ratings: { W: a }\n    defaults:\n      ⟦A⟧: 2 A, from memory\n", null },
+        { "HS1220", Two + "    elements: { a: 'lamp, 1 to 2' }\n    ratings: { W: a }\n    defaults:\n      W: ⟦21 W⟧\n", "from common practice" },
+        { "HS1220", Two + "    elements: { a: 'lamp, 1 to 2' }\n    ratings: { W: a }\n    defaults:\n      W: ⟦2 A, from memory⟧\n", "8 W at 6 V" },
         // "when" swallowed an item that was meant for the element.
         { "HS1218", Two + "    actuators: { engine: stopped / running }\n    elements:\n      a: source, 1 to 2, when engine running, ⟦either polarity⟧\n", "last" },
     };

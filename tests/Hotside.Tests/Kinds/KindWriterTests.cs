@@ -15,6 +15,8 @@ public class KindWriterTests
         var kind = Catalogue.Standard.Find(id)!;
         var again = Catalogue.Standard.WithKind(Text(kind)).Find(id)!;
         Assert.Equal(Text(kind), Text(again));
+        Assert.Equal((kind.Noun, kind.BritishNoun, kind.Source, kind.Current), (again.Noun, again.BritishNoun, again.Source, again.Current));
+        Assert.Equal(kind.Ratings.Select(r => (r.Name, r.Default)), again.Ratings.Select(r => (r.Name, r.Default)));
         // What a winding moves by itself is not written but made again.
         Assert.Equal(kind.Actuators.Select(a => a.Name), again.Actuators.Select(a => a.Name));
         Assert.Equal(kind.Elements, again.Elements, (a, b) => a.ToString() == b.ToString());

@@ -86,6 +86,33 @@ public sealed class CommandLineTests : IDisposable
         Assert.StartsWith("<svg", Run("draw", "van.yaml", "-o", "-").Output, StringComparison.Ordinal);
     }
 
+    [Fact]
+    public void Kinds_are_listed_by_class_told_in_full_and_drawn()
+    {
+        string list = Run("kinds").Output;
+        Assert.True(list.IndexOf("G  Batteries", StringComparison.Ordinal) < list.IndexOf("K  Relays", StringComparison.Ordinal));
+        Assert.Contains("\n  horn-relay ", list, StringComparison.Ordinal);
+        string relay = Run("kinds", "relay").Output;
+        foreach (string line in new[] { "  terminal  86      coil start (also A1)", "  rating    coil ohm, of coil; commonly 85 ohm at 12 V, from ", "  source    terminal marks of plug-in relays: ISO 7588", "  position  coil: released / pulled", "  polarity  indifferent: either way round" })
+            Assert.Contains(line, relay, StringComparison.Ordinal);
+        Assert.Equal(0, Run("kinds", "horn relay", "-o", "one.svg").Code);
+        Assert.Equal(0, Run("kinds", "--sheet", "-o", "all.svg").Code);
+        Assert.Contains("Symbol chart", File.ReadAllText(Path.Combine(folder, "all.svg")), StringComparison.Ordinal);
+        Assert.StartsWith("<svg", File.ReadAllText(Path.Combine(folder, "one.svg")), StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("--sheet", "--sheet needs -o FILE.svg")]
+    [InlineData("--sheet relay -o x.svg", "leave out the one, or --sheet")]
+    [InlineData("-o x.svg", "name a kind to draw, or give --sheet")]
+    [InlineData("relay -o x.png", "must end in .svg")]
+    public void A_drawing_of_kinds_that_is_asked_for_by_halves_is_refused(string words, string answer)
+    {
+        var result = Run(["kinds", .. words.Split(' ')]);
+        Assert.Equal(64, result.Code);
+        Assert.Contains(answer, result.Error, StringComparison.Ordinal);
+    }
+
     public void Dispose() => Directory.Delete(folder, recursive: true);
 
     private void Write(string file, string text) => File.WriteAllText(Path.Combine(folder, file), text);

@@ -39,9 +39,10 @@ internal static class PlannedRoles
     public static bool IsMetal(Part part) => part.Kind.Symbol == "metal";
 
     /// <summary>What a part is for the layout, the feed rail and the return apart.</summary>
-    public static PlannedRole Of(Part part) => part.Kind.Id switch
+    public static PlannedRole Of(Part part) => part.Kind.OnlyTerminal is null ? PlannedRole.Symbol : part.Kind.Symbol switch
     {
-        "feed-rail" => PlannedRole.Rail,
+        // A node without box: all its wires meet on one terminal.
+        "rail" => PlannedRole.Rail,
         "splice" => PlannedRole.Splice,
         "stud" => PlannedRole.Stud,
         _ => PlannedRole.Symbol,

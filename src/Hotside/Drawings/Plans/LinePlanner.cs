@@ -77,7 +77,7 @@ internal sealed class LinePlanner
     private void FreeEnd(string conductor, bool isBefore)
     {
         string box = "free " + conductor;
-        var symbol = SymbolBook.Of("ring-terminal", [SymbolTerminal.Of(CircuitEnds.Point, SymbolSide.Any)], new() { Lettering = lettering }) with { Width = 2, Height = 2 };
+        var symbol = SymbolBook.Of("stud", [SymbolTerminal.Of(CircuitEnds.Point, SymbolSide.Any)], new() { Lettering = lettering }) with { Width = 2, Height = 2 };
         symbol = symbol with { Pins = [new(CircuitEnds.Point, 1, 0, SymbolSide.Top)], Shapes = [.. symbol.Shapes.Select(s => s.Shifted(10, 3))] };
         var part = (isBefore ? alteration.Before : alteration.After).Parts[0];
         var view = new PartView(part, symbol, Piece.Empty, Piece.Empty, PartStyle.Kept, false);

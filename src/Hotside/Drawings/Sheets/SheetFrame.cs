@@ -25,7 +25,7 @@ internal sealed record SheetFrame(SheetSize Size)
     private double MiddleY => Size.Height / 2;
 
     /// <summary>The zone of a point: letter of the row, number of the column.</summary>
-    public string ZoneAt(double x, double y) => Rows[Index(Edges(Frame.Top, Frame.Bottom, MiddleY), y)] + Numbers.Whole(Index(Edges(Frame.Left, Frame.Right, MiddleX), x) + 1);
+    public string ZoneAt(double x, double y) => RowName(Index(Edges(Frame.Top, Frame.Bottom, MiddleY), y)) + Numbers.Whole(Index(Edges(Frame.Left, Frame.Right, MiddleX), x) + 1);
 
     /// <summary>The shapes.</summary>
     public ImmutableArray<Shape> Shapes(Lettering lettering)
@@ -43,7 +43,7 @@ internal sealed record SheetFrame(SheetSize Size)
         {
             foreach (double x in (double[])[border.Left, frame.Right])
                 Cell(shapes, thin, lettering, text, new(x, a, x + Letters, b), a > frame.Top && a != MiddleY);
-        }, i => Rows[i].ToString());
+        }, RowName);
         shapes.Add(new RectangleShape(frame, 0, wide, ColourRole.None));
         shapes.Add(Shape.Line(wide, MiddleX, border.Top, MiddleX, frame.Top));
         shapes.Add(Shape.Line(wide, MiddleX, frame.Bottom, MiddleX, border.Bottom));
@@ -51,6 +51,9 @@ internal sealed record SheetFrame(SheetSize Size)
         shapes.Add(Shape.Line(wide, frame.Right, MiddleY, border.Right, MiddleY));
         return shapes.ToImmutable();
     }
+
+    // Past the last letter each is doubled: AA, BB.
+    private static string RowName(int row) => new(Rows[row % Rows.Length], 1 + (row / Rows.Length));
 
     private static void Zones(ImmutableArray<double> edges, Action<double, double, string> cell, Func<int, string> name)
     {

@@ -17,6 +17,15 @@ internal sealed record SheetSize(string Name, double Width, double Height)
     /// <summary>594 × 420 mm (ISO 216).</summary>
     public static readonly SheetSize A2 = new("A2", 2376, 1680);
 
+    /// <summary>841 × 594 mm (ISO 216).</summary>
+    public static readonly SheetSize A1 = new("A1", 3364, 2376);
+
+    /// <summary>1189 × 841 mm (ISO 216).</summary>
+    public static readonly SheetSize A0 = new("A0", 4756, 3364);
+
+    /// <summary>The A series, from small to large.</summary>
+    public static readonly ImmutableArray<SheetSize> Series = [A4, A3, A2, A1, A0];
+
     /// <summary>11 × 8.5 in.</summary>
     public static readonly SheetSize Letter = new("Letter", 1117.6, 863.6);
 

@@ -13,6 +13,7 @@ internal static class AlternatorSymbol
     private static Symbol? Draw(TerminalSet terminals, SymbolOptions options)
     {
         SymbolTerminal? output = terminals.Take("B+", "30", "B", "BAT"), exciter = terminals.Take("D+", "61", "L", "IND");
+        SymbolTerminal? field = exciter is null ? terminals.Take("DF", "F", "FLD") : null;
         SymbolTerminal? body = terminals.Take("31", "case", "B-", "E");
         if (output is null)
             return null;
@@ -22,18 +23,33 @@ internal static class AlternatorSymbol
         s.Circle(Stator, 6, 1.5);
         s.Letter("G", Stator, 5.95, s.Lettering.BodyBold with { CapHeight = 10 });
         s.Letter("3 ~", Stator, 7.1, s.Lettering.SmallBold with { CapHeight = 7.2 });
-        s.Line(Pen.Medium, Stator + 1.5, 6, Rotor - 1.1, 6);
-        s.Rectangle(Rotor - 1.1, 4.9, 2.2, 2.2);
-        s.Letter("U=", Rotor, 6.36, s.Lettering.SmallBold with { CapHeight = 7.2 });
+        Excitation(s, exciter is not null, field is not null);
         s.Line(Pen.Medium, Stator, 7.5, Stator, body is null ? 8 : Height);
         if (body is null)
             s.CaseGround(Stator, 8);
-        if (exciter is not null)
-            s.Line(Pen.Medium, Rotor, 0, Rotor, 4.9);
         s.Stud(output, Stator, 0, SymbolSide.Top, room: 6);
-        s.Stud(exciter, Rotor, 0, SymbolSide.Top);
+        s.Stud(exciter ?? field, Rotor, 0, SymbolSide.Top);
         s.Stud(body, Stator, Height, SymbolSide.Bottom);
         return s.Done("alternator");
+    }
+
+    // Its own regulator; or the rotor's winding alone, where the regulator stands apart.
+    private static void Excitation(SymbolSketch s, bool fed, bool winding)
+    {
+        if (fed || winding)
+            s.Line(Pen.Medium, Rotor, 0, Rotor, 4.9);
+        if (winding)
+        {
+            RelaySymbols.Winding(s, Rotor, 5.9);
+            s.Line(Pen.Link, Stator + 1.5, 6, Rotor - 1.6, 6);
+            s.Line(Pen.Medium, Rotor, 6.9, Rotor, 7.6);
+            s.CaseGround(Rotor, 7.6);
+            return;
+        }
+
+        s.Line(Pen.Medium, Stator + 1.5, 6, Rotor - 1.1, 6);
+        s.Rectangle(Rotor - 1.1, 4.9, 2.2, 2.2);
+        s.Letter("U=", Rotor, 6.36, s.Lettering.SmallBold with { CapHeight = 7.2 });
     }
 
     private static void Rectifier(SymbolSketch s)

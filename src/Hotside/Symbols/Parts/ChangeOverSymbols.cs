@@ -10,6 +10,7 @@ internal static class ChangeOverSymbols
     [
         ("change-over", (t, o) => Draw("change-over", Actuator.Toggle, false, t, o)),
         ("change-over-pedal", (t, o) => Draw("change-over-pedal", Actuator.Pedal, false, t, o)),
+        ("rotary", RotarySymbol.Draw),
         ("change-over-centre-off", (t, o) => Draw("change-over-centre-off", Actuator.Toggle, true, t, o)),
     ];
 
@@ -30,8 +31,10 @@ internal static class ChangeOverSymbols
             s.Line(Pen.Heavy, x, y - 0.9, x, y + 1);
         else
             s.Line(Pen.Heavy, x, y - 0.9, x + 1.34, y + 1.06);
-        s.Line(Pen.Link, x - 2.8, y, centreOff ? x : x + 0.6, y);
-        Contact.Actuate(s, actuator, x - 2.8, y);
+        // The foot's plate keeps clear of the left throw.
+        double hand = actuator == Actuator.Pedal ? x - 3.3 : x - 2.8;
+        s.Line(Pen.Link, hand, y, centreOff ? x : x + 0.6, y);
+        Contact.Actuate(s, actuator, hand, y);
         s.Mark(left.Label, x - 2.4, 4.6, Anchor.End, side - 2.4);
         s.Mark(right.Label, x + 2.4, 4.6, Anchor.Start, side - 2.4);
         s.Pin(common, side, 0, SymbolSide.Top);

@@ -50,7 +50,8 @@ internal static class LampSymbols
         return s.Done("lamp-two-filaments");
     }
 
-    private static void Filament(SymbolSketch s, double x, double y, double radius)
+    /// <summary>A circle with a diagonal cross.</summary>
+    public static void Filament(SymbolSketch s, double x, double y, double radius)
     {
         double d = radius * Diagonal;
         s.Circle(x, y, radius);

@@ -9,9 +9,11 @@ internal static class NodeSymbols
     /// <summary>The symbols of this family.</summary>
     public static readonly (string, Func<TerminalSet, SymbolOptions, Symbol?>)[] All =
     [
-        ("dot", (t, o) => Point("dot", t, o, s => s.Dot(0, 0, 0.34))),
-        ("ring-terminal", (t, o) => Point("ring-terminal", t, o, s => s.Circle(0, 0, 0.3))),
+        ("splice", (t, o) => Point("splice", t, o, s => s.Dot(0, 0, 0.34))),
+        ("stud", (t, o) => Point("stud", t, o, s => s.Circle(0, 0, 0.3))),
+        ("rail", Rail),
         ("chassis", Chassis),
+        ("chassis-point", ChassisPoint),
         ("metal", Metal),
         ("elsewhere", Elsewhere),
     ];
@@ -26,6 +28,19 @@ internal static class NodeSymbols
         return s.Done(name);
     }
 
+    /// <summary>A piece of a feed rail; on a drawing it is as long as its wires need.</summary>
+    private static Symbol? Rail(TerminalSet terminals, SymbolOptions options)
+    {
+        if (terminals.TakeNext() is not { } terminal)
+            return null;
+        var s = new SymbolSketch(6, 1, options.Lettering);
+        s.Line(Pen.Plate, 0, 0, 6, 0);
+        s.Dot(3, 0, 0.34);
+        s.Line(Pen.Medium, 3, 0, 3, 1);
+        s.Pin(terminal, 3, 1, SymbolSide.Bottom);
+        return s.Done("rail");
+    }
+
     private static Symbol? Chassis(TerminalSet terminals, SymbolOptions options)
     {
         if (terminals.TakeNext() is not { } terminal)
@@ -37,6 +52,14 @@ internal static class NodeSymbols
         s.Pin(terminal, 2, 0, SymbolSide.Top);
         return s.Done("chassis");
     }
+
+    /// <summary>A screw on the chassis: a ring on its bar.</summary>
+    private static Symbol? ChassisPoint(TerminalSet terminals, SymbolOptions options) => TwoPinFrame.Draw("chassis-point", terminals, options, 2, 2, (s, x, y, _) =>
+    {
+        s.Line(Pen.Medium, x, y - 2, x, y + 2);
+        s.Line(Pen.Heavy, x - 1, y + 0.5, x + 1, y + 0.5);
+        s.Circle(x, y, 0.5);
+    });
 
     /// <summary>An engine block or a body: metal that is not the chassis, a hatched bar on which wires end.</summary>
     private static Symbol? Metal(TerminalSet terminals, SymbolOptions options)

@@ -19,25 +19,37 @@ internal static class RelaySymbols
         ("relay-change-over", (t, o) => Draw("relay-change-over", t, o, latching: false)),
         ("relay-latching", (t, o) => Draw("relay-latching", t, o, latching: true)),
         ("relay-coil-to-case", (t, o) => Draw("relay-coil-to-case", t, o, latching: false)),
+        ("relay-break", (t, o) => Draw("relay-break", t, o, latching: false)),
+        ("relay-diode", (t, o) => Draw("relay-diode", t, o, latching: false, (s, x, hot) => DiodeSymbols.Body(s, x, Middle, hot == "85" ? 0.6 : -0.6))),
+        ("relay-resistor", (t, o) => Draw("relay-resistor", t, o, latching: false, (s, x, _) => ResistorSymbols.Body(s, x, Middle))),
+        ("relay-two-coils", TwoCoils),
     ];
 
-    private static Symbol? Draw(string name, TerminalSet terminals, SymbolOptions options, bool latching)
+    private static Symbol? Draw(string name, TerminalSet terminals, SymbolOptions options, bool latching, Action<SymbolSketch, double, string>? beside = null)
     {
         SymbolTerminal? contactIn = terminals.Take("30", "BAT", "B", "COM"), contactOut = terminals.Take("87", "MOT", "M", "H", "NO");
         SymbolTerminal? rest = terminals.Take("87a", "NC");
+        bool opens = contactOut is null && rest is not null;
+        if (opens)
+            (contactOut, rest) = (rest, null);
         (SymbolTerminal? coilUp, SymbolTerminal? coilDown, bool fedInside) = Coil(name, terminals, options);
         SymbolTerminal? bypass = rest is null ? terminals.TakeNext() : null;
         if (contactIn is null || contactOut is null || (coilUp is null && coilDown is null))
             return null;
         int second = ContactAxis + SecondAxis(contactOut, rest ?? bypass, options);
         int coil = Math.Max(ContactAxis + Math.Max(LeastSpread(contactIn, contactOut, coilUp, coilDown, options), options.Spread), (rest ?? bypass) is null ? 0 : (2 * second) - ContactAxis);
-        var s = new SymbolSketch(coil + ContactAxis, Height, options.Lettering);
-        s.Enclosure(0, 0, coil + ContactAxis, Height);
-        if (rest is null)
+        int width = coil + ContactAxis + (beside is null ? 0 : 1);
+        var s = new SymbolSketch(width, Height, options.Lettering);
+        s.Enclosure(0, 0, width, Height);
+        if (opens)
+            Contact.Break(s, ContactAxis, Middle, 4, 4);
+        else if (rest is null)
             Contact.Make(s, ContactAxis, Middle, 4, 4);
         else
             ChangeOver(s, rest, second);
-        Link(s, rest is null ? ContactAxis - 0.5 : ContactAxis + 1.1, coil - 1.6, latching);
+        Link(s, opens ? ContactAxis + 0.25 : rest is null ? ContactAxis - 0.5 : ContactAxis + 1.1, coil - 1.6, latching);
+        if (beside is not null)
+            Across(s, coil, beside, coilUp?.Name ?? "");
         if (bypass is not null)
             Bypass(s, bypass, second);
         Winding(s, coil, Middle);
@@ -47,6 +59,47 @@ internal static class RelaySymbols
         s.Stud(coilUp, coil, 0, SymbolSide.Top, Wide(coilUp, options));
         s.Stud(coilDown, coil, Height, SymbolSide.Bottom, Wide(coilDown, options));
         return s.Done(name);
+    }
+
+    // What lies across a coil, against its kick.
+    private static void Across(SymbolSketch s, int coil, Action<SymbolSketch, double, string> beside, string upper)
+    {
+        double x = coil + 2.7;
+        s.Path(Pen.Medium, (coil, 2), (x, 2));
+        s.Path(Pen.Medium, (coil, 6), (x, 6));
+        beside(s, x, upper);
+        s.Dot(coil, 2);
+        s.Dot(coil, 6);
+    }
+
+    // Set and reset, each with a coil of its own and one return.
+    private static Symbol? TwoCoils(TerminalSet terminals, SymbolOptions options)
+    {
+        SymbolTerminal? contactIn = terminals.Take("30", "COM"), contactOut = terminals.Take("87", "NO");
+        SymbolTerminal? set = terminals.Take("S", "86a"), reset = terminals.Take("R", "86b"), common = terminals.Take("C", "85");
+        if (contactIn is null || contactOut is null || set is null || reset is null || common is null)
+            return null;
+        const int first = 9, second = 14;
+        var s = new SymbolSketch(second + 3, Height, options.Lettering);
+        s.Enclosure(0, 0, second + 3, Height);
+        Contact.Make(s, ContactAxis, Middle, 4, 4);
+        Link(s, ContactAxis - 0.5, first - 1.6, latching: true);
+        s.Line(Pen.Link, first + 1.6, Middle, second - 1.6, Middle);
+        foreach (int x in (int[])[first, second])
+        {
+            Winding(s, x, Middle);
+            s.Line(Pen.Medium, x, 0, x, Middle - 1);
+        }
+
+        s.Line(Pen.Medium, second, Middle + 1, second, Height);
+        s.Path(Pen.Medium, (first, Middle + 1), (first, 6), (second, 6));
+        s.Dot(second, 6);
+        s.Stud(contactIn, ContactAxis, 0, SymbolSide.Top);
+        s.Stud(contactOut, ContactAxis, Height, SymbolSide.Bottom);
+        s.Stud(set, first, 0, SymbolSide.Top, room: 4);
+        s.Stud(reset, second, 0, SymbolSide.Top);
+        s.Stud(common, second, Height, SymbolSide.Bottom);
+        return s.Done("relay-two-coils");
     }
 
     /// <summary>A winding: a box with one slanted stroke.</summary>

@@ -18,15 +18,19 @@ internal sealed record SwitchBoxPlan(
     SymbolOptions Options)
 {
     private const int FirstColumn = 4;
-    private const int FeedBus = 2;
-    private const int Centre = 4;
+    private const int Rheostat = 4;
+    private const int Breaker = 3;
 
     /// <summary>The terminals that have a place.</summary>
     public IEnumerable<SymbolTerminal> Placed => Feeds.Concat(Ends).Select(b => b.Terminal);
 
     private int LowestBus => Ends.Select(e => e.Columns.Length > 1 ? e.Level : 0).DefaultIfEmpty(0).Max();
 
-    private int Bottom => Centre + 3 + LowestBus;
+    private int Centre => 4 + (Contacts.Any(c => c.BehindBreaker) ? Breaker : 0);
+
+    private int FeedBus => Centre - 2;
+
+    private int Bottom => Centre + 3 + LowestBus + (Contacts.Any(c => c.BeforeRheostat) ? Rheostat : 0);
 
     /// <summary>Plans the columns; <see langword="null"/> where a contact begins at a terminal that is not there.</summary>
     public static SwitchBoxPlan? Of(ImmutableArray<SymbolContact> contacts, ImmutableArray<SymbolTerminal> all, SymbolOptions options)
@@ -47,7 +51,7 @@ internal sealed record SwitchBoxPlan(
         int width = X(Contacts.Length - 1) + Math.Max(2, Pitch - 1);
         var s = new SymbolSketch(width, Bottom, Options.Lettering);
         s.Enclosure(0, 0, width, Bottom);
-        s.Line(Pen.Link, 1.2, Centre, X(Contacts.Length - 1) - 0.6, Centre);
+        s.Line(Pen.Link, 1.2, Centre, X(Contacts.Length - 1) + (Contacts[^1].ClosedAtRest ? 0.25 : -0.6), Centre);
         for (int i = 0; i < Contacts.Length; i++)
             Column(s, i);
         Contact.Actuate(s, actuator, 1.2, Centre);
@@ -82,9 +86,18 @@ internal sealed record SwitchBoxPlan(
     {
         SwitchBoxBus? end = Ends.FirstOrDefault(e => e.Columns.Contains(i));
         bool toCase = end is null;
-        double down = toCase ? 1.8 : end!.Columns.Length > 1 ? 1 + end.Level : Bottom - Centre;
-        double up = Feeds.First(f => f.Columns.Contains(i)) is { Columns.Length: > 1 } ? Centre - FeedBus : Centre;
-        Contact.Make(s, X(i), Centre, up, down);
+        double down = toCase ? 1.8 : end!.Columns.Length > 1 ? 1 + end.Level : Contacts[i].BeforeRheostat ? Bottom - Centre - 5 : Bottom - Centre;
+        double up = Feeds.First(f => f.Columns.Contains(i)) is { Columns.Length: > 1 } || Contacts[i].BehindBreaker ? Centre - FeedBus : Centre;
+        if (Contacts[i].BeforeRheostat)
+        {
+            ResistorSymbols.Variable(s, X(i), Bottom - 3.2);
+            s.Line(Pen.Medium, X(i), Bottom - 1.2, X(i), Bottom);
+        }
+
+        if (Contacts[i].ClosedAtRest)
+            Contact.Break(s, X(i), Centre, up, down);
+        else
+            Contact.Make(s, X(i), Centre, up, down);
         if (toCase)
             s.CaseGround(X(i), Centre + 1.8);
         if (Contacts[i].ClosedIn.Length > 0)
@@ -94,6 +107,13 @@ internal sealed record SwitchBoxPlan(
     private void Bus(SymbolSketch s, SwitchBoxBus bus, double y, int edge, SymbolSide side)
     {
         int first = X(bus.Columns[0]);
+        if (side == SymbolSide.Top && Contacts[bus.Columns[0]].BehindBreaker)
+        {
+            s.Line(Pen.Medium, first, 0, first, FeedBus);
+            FuseSymbols.Heater(s, first, 2.3);
+            FuseSymbols.Cross(s, first, 3.5);
+        }
+
         if (bus.Columns.Length > 1)
         {
             s.Line(Pen.Medium, first, y, X(bus.Columns[^1]), y);

@@ -15,6 +15,7 @@ internal static class SwitchBoxSymbols
         Named("switch-column", Actuator.Toggle),
         Named("switch-key", Actuator.Key),
         Named("switch-knob", Actuator.Rotary),
+        Named("switch-pull-box", Actuator.Pull),
     ];
 
     private static (string, Func<TerminalSet, SymbolOptions, Symbol?>) Named(string name, Actuator actuator) => (name, (t, o) => Draw(name, actuator, t, o));
