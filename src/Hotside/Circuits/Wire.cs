@@ -33,10 +33,20 @@ public sealed record Wire
     public bool IsBraid { get; init; }
 
     /// <summary>The length in metres, above 0.</summary>
-    public double? LengthInMetres { get; init; }
+    /// <exception cref="ArgumentOutOfRangeException">It is not above 0.</exception>
+    public double? LengthInMetres
+    {
+        get;
+        init => field = value is null or > 0 and < double.PositiveInfinity ? value : throw new ArgumentOutOfRangeException(nameof(value), value, "A length is above 0.");
+    }
 
-    /// <summary>The measured resistance end to end in ohms; it wins over what size and length give.</summary>
-    public double? ResistanceInOhms { get; init; }
+    /// <summary>The measured resistance end to end in ohms, 0 or more; it wins over what size and length give.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">It is below 0.</exception>
+    public double? ResistanceInOhms
+    {
+        get;
+        init => field = value is null or >= 0 and < double.PositiveInfinity ? value : throw new ArgumentOutOfRangeException(nameof(value), value, "A resistance is 0 or more.");
+    }
 
     /// <summary>The class of insulation, such as <c>GPT</c>.</summary>
     public string? Insulation { get; init; }

@@ -25,6 +25,9 @@ public readonly record struct WireColour
     /// <summary>The codes that <see cref="TryParse"/> knows, in the standard's order.</summary>
     public static IEnumerable<string> Codes => Known.Select(k => k.Code);
 
+    /// <summary>The colour words that <see cref="TryParse"/> knows.</summary>
+    internal static IEnumerable<string> Words => Known.SelectMany(k => k.Words);
+
     /// <summary>Reads codes in capitals (<c>RD/WH</c>) or colour words (<c>red/white</c>), American or British.</summary>
     /// <param name="text">The colour.</param>
     /// <param name="colour">The colour read.</param>

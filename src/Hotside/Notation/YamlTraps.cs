@@ -42,14 +42,14 @@ internal static partial class YamlTraps
         {
             problems.Add(YamlProblems.LeadingQuote.At(source.Span(number, value.Index + 1, value.Length)) with
             {
-                Hint = "put what comes first before the quotes, or the whole line in quotes of the other sort",
+                Hint = "a line does not begin with a quote: put the kind or the ends first, or everything behind the first colon in quotes of the other sort",
             });
             return;
         }
         if (value.Value.Length == 0 || value.Value[0] is '\'' or '"' or '{' or '[' or '|' or '>' or '&' or '*' or '!') return;
         int second = value.Value.IndexOf(": ", StringComparison.Ordinal);
         if (second >= 0)
-            problems.Add(YamlProblems.SecondColon.At(source.Span(number, value.Index + second + 1, 1)) with { Hint = "put the whole line in quotes" });
+            problems.Add(YamlProblems.SecondColon.At(source.Span(number, value.Index + second + 1, 1)) with { Hint = "put everything behind the first colon in quotes" });
     }
 
     private static int ClosingQuote(string text)

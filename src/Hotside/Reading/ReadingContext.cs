@@ -32,8 +32,8 @@ internal sealed class ReadingContext(Catalogue kinds)
     /// <summary>Takes an id into use; reports one that is malformed, reserved or taken.</summary>
     public bool Claim(YamlText id)
     {
-        if (!Names.IsId(id.Value)) Report(ReadingProblems.BadId.At(id.Span, id.Value));
-        else if (id.Value is "chassis" or "free") Report(ReadingProblems.ReservedId.At(id.Span, id.Value) with { Hint = "choose another id" });
+        if (!ItemId.IsWellFormed(id.Value)) Report(ReadingProblems.BadId.At(id.Span, id.Value));
+        else if (ItemId.IsReserved(id.Value)) Report(ReadingProblems.ReservedId.At(id.Span, id.Value) with { Hint = "choose another id" });
         else if (!Places.TryAdd(id.Value, id.Span)) Report(ReadingProblems.IdTaken.At(id.Span, id.Value) with { Hint = $"the first stands in line {Numbers.Whole(Places[id.Value].Line)}" });
         else return true;
         return false;

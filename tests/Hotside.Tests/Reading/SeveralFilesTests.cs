@@ -68,7 +68,7 @@ public class SeveralFilesTests
     {
         JobReading list = Read(Before + Changes), files = Read(Before + "  after: after.yaml\n  same: w2 = w12\n", ("after.yaml", After));
         Assert.Empty(Errors(list).Concat(Errors(files)));
-        string Text(JobReading reading) => JobWriter.Write("", [], reading.Alteration!, Catalogue.Standard);
+        string Text(JobReading reading) => JobWriter.Write("", [], reading.Alteration!);
         Assert.Equal(Text(list), Text(files));
     }
 
