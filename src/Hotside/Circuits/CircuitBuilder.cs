@@ -89,27 +89,28 @@ public sealed class CircuitBuilder
         {
             Spec = p.Spec with
             {
-                Joints = [.. p.Joints.Select(j => j with { On = Resolve(j.On.ToString(), p.Id) })],
-                Case = p.CaseOn is { } on ? new CaseMount(Resolve(on.ToString(), p.Id)) : p.Spec.Case,
+                Joints = [.. p.Joints.Select(j => j with { On = Resolve(j.On.ToString(), p.Id, $"{p.Id} is bolted to {j.On}") })],
+                Case = p.CaseOn is { } on ? new CaseMount(Resolve(on.ToString(), p.Id, $"{p.Id} stands on {on}")) : p.Spec.Case,
             },
         });
         foreach (var part in parts)
             if (part.Assembly is { } assembly && parts.All(p => p.Id != assembly))
                 throw new ArgumentException($"There is no assembly \"{assembly}\"{NearestName.Suggestion(assembly, parts.Where(p => p.Kind.Id == "assembly").Select(p => p.Id))}", part.Id);
-        var ready = System.Return is { } node ? System with { Return = Resolve(node.ToString(), "isolatedReturn") } : System;
+        var ready = System.Return is { } node ? System with { Return = Resolve(node.ToString(), "isolatedReturn", $"The return is {node}") } : System;
         return new(ready, [.. resolved], [.. conductors], [.. settings]);
     }
 
-    private End Resolve(string text, string argument)
+    // What a part is bolted to may come later: it is looked up at the end, and the message says for what.
+    private End Resolve(string text, string argument, string? forWhat = null)
     {
         ArgumentException.ThrowIfNullOrWhiteSpace(text, argument);
         var end = End.Parse(text);
         if (end.Part is not { } id) return end;
         var part = parts.FirstOrDefault(p => p.Id == id)
-            ?? throw new ArgumentException($"There is no part \"{id}\" so far; a part comes before what ends on it{NearestName.Suggestion(id, parts.Select(p => p.Id))}", argument);
+            ?? throw new ArgumentException($"{(forWhat is null ? $"There is no part \"{id}\" so far; a part comes before what ends on it" : $"{forWhat}, and there is no part \"{id}\"")}{NearestName.Suggestion(id, parts.Select(p => p.Id))}", argument);
         if (part.Kind.TerminalMeant(end.Terminal) is { } terminal) return End.At(id, terminal);
         string asked = end.Terminal.Length == 0 ? $"{id} has several terminals; name one" : $"{id} has no terminal \"{end.Terminal}\"";
-        throw new ArgumentException($"{asked}; {part.Kind.TerminalHint(end.Terminal)}", argument);
+        throw new ArgumentException($"{asked}; {part.Kind.TerminalSentence(end.Terminal)}", argument);
     }
 
     private void CheckId(string id)

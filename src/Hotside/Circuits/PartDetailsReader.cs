@@ -56,11 +56,11 @@ internal static class PartDetailsReader
         if (!rule.IsInRange(rating.Quantity))
             throw Refused($"The rating \"{rating.Name}\" must be {(rule.Unit == Unit.Ohm ? "0 or more" : "above 0")}, not {rating.Quantity}.");
         if (rating.Quantity.Values.Length > rule.MostValues)
-            throw Refused($"The rating \"{rating.Name}\" of {kind.WithArticle()} takes {rule.MostValues} values at most, not {rating.Quantity}.");
+            throw Refused($"The rating \"{rating.Name}\" of {kind.WithArticle()} takes {(rule.MostValues == 1 ? "one value" : $"{rule.MostValues} values at most")}, not {rating.Quantity}.");
     }
 
     private static string Terminal(string id, PartKind kind, string name) =>
-        kind.TerminalNamed(name) ?? throw Refused($"{id} has no terminal \"{name}\"; {kind.TerminalHint(name)}");
+        kind.TerminalNamed(name) ?? throw Refused($"{id} has no terminal \"{name}\"; {kind.TerminalSentence(name)}");
 
     private static End On(string node) => string.IsNullOrWhiteSpace(node) ? throw Refused("A joint names the node it is bolted to, such as \"X1\".") : End.Parse(node);
 

@@ -18,6 +18,9 @@ internal static class TerminalNaming
         return NearestName.Of(asked, names) is { } near && near != asked ? $"{list}; did you mean \"{near}\"?" : list;
     }
 
+    /// <summary>The same as the end of a sentence.</summary>
+    public static string TerminalSentence(this PartKind kind, string asked) => kind.TerminalHint(asked) is var hint && hint.EndsWith('?') ? hint : hint + ".";
+
     /// <summary>The kind as a sentence has it: <c>a horn</c>, <c>an ammeter</c>.</summary>
     public static string WithArticle(this PartKind kind) => (kind.Id[0] is 'a' or 'e' or 'i' or 'o' or 'u' || kind.Id.StartsWith("hour", StringComparison.Ordinal) ? "an " : "a ") + kind.Id;
 }

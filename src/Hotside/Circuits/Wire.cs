@@ -16,7 +16,8 @@ public sealed record Wire
     public Wire(WireSize size, string colour, Length? length = null)
     {
         if (!WireColour.TryParse(colour, out var read))
-            throw new ArgumentException($"\"{colour}\" is no colour; codes are {string.Join(", ", WireColour.Codes)}, with a tracer such as RD/WH.", nameof(colour));
+            throw new ArgumentException(WireColour.Meant(colour ?? "") is { } meant ? $"\"{colour}\" is no colour; did you mean \"{meant}\"?"
+                : $"\"{colour}\" is no colour; codes are {string.Join(", ", WireColour.Codes)}, with a tracer such as RD/WH.", nameof(colour));
         if (length is { } given && !(given.Meters > 0)) throw new ArgumentException("A length is above 0.", nameof(length));
         Size = size;
         Colour = read;

@@ -60,7 +60,7 @@ public sealed record DiagnosticKind(string Code, Severity Severity, string Title
     private static ImmutableArray<DiagnosticKind> FindAll() =>
     [
         .. typeof(DiagnosticKind).Assembly.GetTypes().SelectMany(t => t.GetFields(BindingFlags.Static | BindingFlags.Public | BindingFlags.NonPublic))
-            .Where(f => f.FieldType == typeof(DiagnosticKind)).Select(f => (DiagnosticKind)f.GetValue(null)!).DistinctBy(k => k.Code).OrderBy(k => k.Code, StringComparer.Ordinal),
+            .Where(f => f.FieldType == typeof(DiagnosticKind)).Select(f => (DiagnosticKind)f.GetValue(null)!).OrderBy(k => k.Code, StringComparer.Ordinal),
     ];
 
     private string Text(string[] arguments) => string.Format(CultureInfo.InvariantCulture, Message, arguments);

@@ -75,6 +75,7 @@ internal static partial class YamlTraps
             char c = line[i];
             bool opens = quote == '\0' && c is '\'' or '"' && (i == 0 || line[i - 1] is ' ' or '[' or '{' or ',' or ':' or '-');
             if (opens) quote = c;
+            else if (quote == '\'' && c == quote && i + 1 < line.Length && line[i + 1] == quote) i++;
             else if (quote != '\0' && c == quote) quote = '\0';
             else if (quote == '\0' && c == '#' && (i == 0 || line[i - 1] is ' ' or '\t'))
             {
@@ -90,6 +91,6 @@ internal static partial class YamlTraps
     private static partial Regex Indentation();
 
     // A key, perhaps behind list dashes, and what stands behind its colon. The key holds no colon of its own and is not in quotes.
-    [GeneratedRegex(@"^\s*(?:- )*(?<key>[^'""{\[#:\s][^:#]*|[^'""{\[#:\s]):\s+(?<value>\S.*?)\s*$")]
+    [GeneratedRegex(@"^\s*(?:- )*(?<key>(?!- )[^'""{\[#:\s][^:#]*|[^'""{\[#:\s-]):\s+(?<value>\S.*?)\s*$")]
     private static partial Regex KeyAndValue();
 }

@@ -36,21 +36,25 @@ internal sealed class ReplacementWriter(Alteration alteration, Replace replace)
         (Inheritance.MountOf(Was(id), Now(id).Kind) ?? Now(id).Kind.DefaultMount) == Now(id).Spec.Case && (Now(id).CaseOn is not { } on || IsSteady(on));
 
     private bool KeepsJoints(string id) =>
-        Was(id).Joints.SequenceEqual(Now(id).Joints) && Was(id).Joints.All(j => IsSteady(j.On) && Straight(id)[j.Terminal] == j.Terminal);
+        Was(id).Joints.All(j => IsSteady(j.On)) && Was(id).Joints.Select(j => new Joint(Mapped(id)[j.Terminal] ?? "", j.On)).SequenceEqual(Now(id).Joints);
 
     private bool IsSteady(End end) => end.Part is not { } id || alteration.StateOf(id) is PartState.Left or PartState.Remounted;
 
     // A joint that is no longer there is not inherited where its terminal is said to be free.
     private IEnumerable<string> Dropped(Part now) =>
-        Was(now.Id).Joints.Select(j => Straight(now.Id)[j.Terminal]).OfType<string>().Where(t => now.Joints.All(j => j.Terminal != t));
+        Was(now.Id).Joints.Select(j => Mapped(now.Id)[j.Terminal]).OfType<string>().Where(t => now.Joints.All(j => j.Terminal != t));
 
-    private IEnumerable<string> Map(string id)
+    private TerminalMap Mapped(string id) => new(Was(id).Kind, Now(id).Kind, [.. Pairs(id)], replace.Reversed);
+
+    private IEnumerable<string> Map(string id) => Pairs(id).Select(p => $"{p.Old} = {p.New}");
+
+    // What equal names and aliases do not say: seen from wires that no line moves, else from joints.
+    private IEnumerable<(string Old, string New)> Pairs(string id)
     {
         var straight = Straight(id);
         var stayed = Wires(id).Distinct().ToArray();
-        var joints = Joints(id).Distinct().Where(j => straight[j.Old] is null && stayed.All(s => s.Old != j.Old));
-        foreach (var (old, to) in stayed.Concat(joints))
-            if (straight[old] != to) yield return $"{old} = {(replace.Reversed ? Other(Now(id).Kind, to) : to)}";
+        var joints = Joints(id).Distinct().Where(j => stayed.All(s => s.Old != j.Old)).DistinctBy(j => j.Old);
+        return stayed.Concat(joints).Where(p => straight[p.Old] != p.New).Select(p => (p.Old, replace.Reversed ? Other(Now(id).Kind, p.New) : p.New));
     }
 
     private static string Other(PartKind kind, string terminal) => kind.Terminals.First(t => t.Name != terminal).Name;

@@ -30,11 +30,6 @@ internal static partial class WireReader
             context.Report(ReadingProblems.BadQuantity.At(item.Span, item.Text, problem) with { Hint = "a name that begins with a digit stands in quotes" });
             return wire;
         }
-        if (ColourMeant(item.Text) is { } colour && wire.Colour is null)
-        {
-            context.Report(ReadingProblems.BadColour.At(item.Span, item.Text) with { Hint = $"did you mean \"{colour}\"? a name stands in quotes" });
-            return wire;
-        }
         string[] words = item.Words;
         string rest = words.Length > 1 ? item.Text[(words[0].Length + 1)..] : "";
         return (words[0], rest) switch
@@ -49,8 +44,14 @@ internal static partial class WireReader
             ("loom", not "") => wire with { Loom = rest },
             ("insulation", not "") => wire with { Insulation = rest },
             ("at", not "") => wire with { Place = rest },
-            _ => Name(wire, item, context),
+            _ => wire.Colour is null && WireColour.Meant(item.Text) is { } colour ? NoColour(wire, item, colour, context) : Name(wire, item, context),
         };
+    }
+
+    private static Wire NoColour(Wire wire, LineItem item, string meant, ReadingContext context)
+    {
+        context.Report(ReadingProblems.BadColour.At(item.Span, item.Text) with { Hint = $"did you mean \"{meant}\"? a name stands in quotes" });
+        return wire;
     }
 
     private static Wire Name(Wire wire, LineItem item, ReadingContext context)
@@ -82,6 +83,7 @@ internal static partial class WireReader
     {
         var match = SizeShape().Match(item.Text);
         string number = match.Groups["size"].Value, unit = match.Groups["unit"].Value, word = match.Groups["colour"].Value;
+        if (item.Text == "braid" && wire is { Colour: null, IsBraid: false }) return wire with { IsBraid = true };
         if (!match.Success) return WireColour.TryParse(item.Text, out var alone) && wire.Colour is null ? wire with { Colour = alone } : null;
         // A number and a word may be a length ("2 m") or a resistance: those come first.
         if (unit.Length == 0 && QuantityReader.Read(item.Text, out _) is { Unit: Unit.Metre or Unit.Ohm }) return null;
@@ -112,24 +114,14 @@ internal static partial class WireReader
         return null;
     }
 
-    private static string? OtherUnit(string number, bool metric) =>
+    private static string OtherUnit(string number, bool metric) =>
         metric && QuantityReader.GaugeNumber(number) is not null ? $"write \"{number} AWG\" if it is a gauge"
-        : !metric && Numbers.TryRead(number, out _) && number.Contains('.', StringComparison.Ordinal) ? $"write \"{number} mm²\" if it is square millimetres" : null;
+        : !metric && Numbers.TryRead(number, out _) && number.Contains('.', StringComparison.Ordinal) ? $"write \"{number} mm²\" if it is square millimetres" : "a size is \"14 AWG\" or \"2.5 mm²\"";
 
     private static string ColourHint(string word)
     {
         string codes = "codes of IEC 60757: " + string.Join(", ", WireColour.Codes) + "; with a tracer RD/WH; or braid";
-        return ColourMeant(word) is { } meant ? $"did you mean \"{meant}\"?" : codes;
-    }
-
-    // A colour in other letters or with another sign before its tracer, or a word that is nearly one.
-    private static string? ColourMeant(string text)
-    {
-        string stroked = text.Replace('-', '/').Replace('\\', '/');
-        foreach (string other in new[] { stroked, stroked.ToUpperInvariant(), stroked.ToLowerInvariant() })
-            if (other != text && WireColour.TryParse(other, out _)) return other;
-        string? word = text.Length > 3 && text.All(char.IsAsciiLetter) ? NearestName.Of(text, WireColour.Words) : null;
-        return word is not null && Math.Abs(word.Length - text.Length) <= 1 && word != text ? word : null;
+        return WireColour.Meant(word) is { } meant ? $"did you mean \"{meant}\"?" : codes;
     }
 
     [GeneratedRegex(@"^(?<size>\d[\d.]*(?:/0)?) ?(?<unit>AWG|mm²|mm2|sq mm)?(?: (?<colour>[A-Za-z][A-Za-z/-]*))?$")]

@@ -44,8 +44,8 @@ public class EditProblemTests
     [Fact]
     public void A_new_id_must_be_new() =>
         Expect([Fit("H1", TestKinds.Horn), Run("w3", "X1", "F2.1"), Fit("K1", TestKinds.Relay), Run("K1", "X1", "F2.2"), Cut("w4", "K1.30", "K1.87", "w5"), Fit("chassis", TestKinds.Metal)],
-            "1.1 Error HS4004: H1 exists already; what is new needs an id of its own",
-            "2.1 Error HS4004: w3 exists already; what is new needs an id of its own",
+            "1.1 Error HS4004: H1 exists already; what is new needs an id of its own | another part in its place is `replace H1: …`",
+            "2.1 Error HS4004: w3 exists already; what is new needs an id of its own | the old wire is `move w3: …` or `renew w3: …`",
             "4.1 Error HS4004: K1 exists already; what is new needs an id of its own",
             "5.1 Error HS4004: w5 exists already; what is new needs an id of its own",
             "6.1 Error HS4004: chassis exists already; what is new needs an id of its own");
@@ -53,7 +53,7 @@ public class EditProblemTests
     [Fact]
     public void A_new_end_must_be_there_after_the_alteration() =>
         Expect([Run("w6", "K1.85", "chassis"), Run("w7", "H3.2", "chassis"), Run("w8", "H1.3", "X1"), Run("w9", "H1", "X1"), Move("w4", "H1.2 to S1.pos")],
-            "1.1 Error HS4010: there is no part K1 to end on",
+            "1.1 Error HS4010: there is no part K1 to end on | fit it too, or name a part that is there",
             "2.1 Error HS4010: there is no part H3 to end on | did you mean H1?",
             "3.1 Error HS4011: H1 has no terminal \"3\" | a horn has 1, 2",
             "4.1 Error HS4012: H1 has several terminals | a horn has 1, 2",
@@ -89,7 +89,7 @@ public class EditProblemTests
     [Fact]
     public void A_replacement_without_the_old_terminal_says_what_stood_there() =>
         Expect(Samples.Starter(), [Replace("K2", TestKinds.StarterRelay, "12 V")],
-            "1.1 Error HS4030: the new K2 has no terminal for S, where w5 was | say where it goes, as in \"S = …\"; a starter-relay has 30, 87, 86, 85");
+            "1.1 Error HS4030: the new K2 has no terminal \"S\", on which w5 was | say where it goes, as in \"S = …\"; a starter-relay has 30, 87, 86, 85");
 
     [Fact]
     public void A_moved_end_needs_no_counterpart() =>
@@ -113,10 +113,10 @@ public class EditProblemTests
     [Fact]
     public void The_moved_end_must_be_there() =>
         Expect([Move("w4", "H1.1 to X1"), Move("w3", "F2.2 to X1, F2.2 to H1.2"), Move("w1", "X1 to X1"), Move("w5", "K9.1 to X1")],
-            "1.1 Error HS4040: w4 has no end on H1.1; it runs from H1.2 to S1.1",
+            "1.1 Error HS4040: w4 has no end on H1.1; it runs from H1.2 to S1.1 | the first end of a pair is the one that moves, named as it was",
             "2.1 Error HS4041: both pairs move the end of w3 that is on F2.2",
             "3.1 Error HS4042: w1 is on X1 already",
-            "4.1 Error HS4040: w5 has no end on K9.1; it runs from S1.2 to chassis");
+            "4.1 Error HS4040: w5 has no end on K9.1; it runs from S1.2 to chassis | the first end of a pair is the one that moves, named as it was");
 
     [Fact]
     public void A_wire_has_two_ends_and_only_a_spare_hangs() =>
@@ -128,8 +128,8 @@ public class EditProblemTests
     [Fact]
     public void A_renewed_wire_has_something_new() =>
         Expect([Renew("w3", ""), Renew("w4", "16 YE")],
-            "1.1 Error HS4044: w3 is renewed, but nothing about it is new",
-            "2.1 Error HS4044: w4 is renewed, but nothing about it is new");
+            "1.1 Error HS4044: w3 is renewed, but nothing about it is new | say what is new, such as size, colour or length",
+            "2.1 Error HS4044: w4 is renewed, but nothing about it is new | say what is new, such as size, colour or length");
 
     [Fact]
     public void No_wire_lands_on_a_part_that_is_taken_out() =>
