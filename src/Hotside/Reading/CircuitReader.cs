@@ -12,14 +12,20 @@ internal sealed class CircuitReader(Sections sections, ReadingContext context)
     /// <summary>The circuit, without settings; <see langword="null"/> when its system or parts are missing.</summary>
     public Circuit? Read()
     {
-        foreach (var entry in sections.Entries("kinds"))
-            if (entry.Value is not YamlMap map) context.Report(ReadingProblems.WrongShape.At(entry.Value.Span, entry.Key.Value, "a map that describes the kind"));
-            else if (KindReader.Read(entry.Key, map, context.Kinds, context.Problems) is { } kind) context.Kinds = context.Kinds.With(kind);
+        foreach (var entry in sections.Entries("kinds")) OwnKind(entry);
         var system = System();
         if (sections.Find("parts") is null) Missing("parts");
         var parts = Parts();
         var wires = Wires();
         return system is null || sections.Find("parts") is null ? null : new(Resolved(system), parts, wires, []);
+    }
+
+    private void OwnKind(YamlEntry entry)
+    {
+        int before = context.Problems.Count;
+        if (entry.Value is not YamlMap map) context.Report(ReadingProblems.WrongShape.At(entry.Value.Span, entry.Key.Value, "a map that describes the kind"));
+        else if (KindReader.Read(entry.Key, map, context.Kinds, context.Problems) is { } kind) context.Kinds = context.Kinds.With(kind);
+        if (context.Problems.Skip(before).Any(p => p.Severity >= Severity.Error)) context.BrokenKinds.Add(entry.Key.Value);
     }
 
     private ElectricalSystem? System()

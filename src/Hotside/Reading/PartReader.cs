@@ -38,6 +38,7 @@ internal sealed partial class PartReader
             return null;
         }
         var first = items[0];
+        if (context.BrokenKinds.Contains(first.Text.Replace(' ', '-'))) return null;
         if (first.IsQuoted || context.Kinds.Find(first.Text) is not { } kind)
         {
             string hint = context.Kinds.Nearest(first.Text) is { } near ? $"did you mean \"{near}\"?" : "\"hotside kinds\" lists the kinds; the kind comes first";
@@ -171,7 +172,8 @@ internal sealed partial class PartReader
     private void Join(string terminal, string node, LineItem item)
     {
         if (EndReader.Read(node, item.Span, context) is not { } on) return;
-        if (kind.TerminalNamed(terminal) is not { } own)
+        if (terminal == "case" && !kind.HasCaseTerminal) context.Report(ReadingProblems.NoCase.At(item.Span, kind.WithArticle()) with { Hint = "leave it out, or choose a kind with a case" });
+        else if (kind.TerminalNamed(terminal) is not { } own)
             context.Report(ReadingProblems.UnknownTerminal.At(item.Span, kind.WithArticle(), terminal) with { Hint = kind.TerminalHint(terminal) + "; if it is a name, put it in quotes" });
         else if (own == "case") Mount(new(on), item);
         else

@@ -22,6 +22,9 @@ internal sealed class ReadingContext(Catalogue kinds)
     /// <summary>Ids that were given but whose line could not be read: what refers to them is silent.</summary>
     public HashSet<string> Unreadable { get; } = new(StringComparer.Ordinal);
 
+    /// <summary>Kinds of the job's own that are wrong: what parts of them seem to lack is silent.</summary>
+    public HashSet<string> BrokenKinds { get; } = new(StringComparer.Ordinal);
+
     /// <summary>The assemblies that lines refer to, to be looked up once all parts are read.</summary>
     public List<(string Id, SourceSpan Span)> Assemblies { get; } = [];
 

@@ -38,7 +38,7 @@ internal static class ReadingProblems
     public static readonly DiagnosticKind AmbiguousPosition = new("HS1131", Severity.Error, "Position not clear", "{0} has several moving parts with a position \"{1}\"");
     public static readonly DiagnosticKind NoSender = new("HS1132", Severity.Error, "No sender", "{0} takes no value in {1}");
     public static readonly DiagnosticKind UnknownVerb = new("HS1133", Severity.Error, "Change not understood", "\"{0}\" is no change");
-    public static readonly DiagnosticKind BadChange = new("HS1134", Severity.Error, "Change not understood", "this change is not complete, or not understood; it is written \"{0}\"");
+    public static readonly DiagnosticKind BadChange = new("HS1134", Severity.Error, "Change not understood", "this change is not complete, or not understood; it is written like \"{0}\"");
     public static readonly DiagnosticKind UnknownField = new("HS1135", Severity.Warning, "Unknown field", "a title block has no field \"{0}\" (ISO 7200)");
     public static readonly DiagnosticKind IncludeOutside = new("HS1136", Severity.Error, "File outside", "\"{0}\" does not lie in the job's own folder or below");
     public static readonly DiagnosticKind IncludeMissing = new("HS1137", Severity.Error, "File not found", "the file \"{0}\" cannot be read");

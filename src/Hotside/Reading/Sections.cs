@@ -48,7 +48,7 @@ internal sealed class Sections(ReadingContext context, Func<string, string?> inc
             if (section is YamlMap map)
                 foreach (var entry in map.Entries) yield return entry;
             else if (section is not YamlText { Value.Length: 0 })
-                context.Report(ReadingProblems.WrongShape.At(section.Span, name, "a map, a line for each") with { Hint = "write \"id: …\" on a line of its own for each" });
+                context.Report(ReadingProblems.WrongShape.At(section.Span, name, "a map, a line for each") with { Hint = "write \"id: …\" on a line of its own for each, without a dash" });
         }
     }
 
