@@ -182,12 +182,13 @@ public sealed class AlterationBuilder
     /// <summary>Adds work that changes no circuit.</summary>
     /// <param name="id">The part or conductor it is done to.</param>
     /// <param name="sentence">What to do.</param>
+    /// <param name="because">Why, in a few words; it becomes part of the sentence.</param>
     /// <returns>This builder.</returns>
     /// <exception cref="ArgumentException">There is no such part or conductor.</exception>
-    public AlterationBuilder Do(string id, string sentence)
+    public AlterationBuilder Do(string id, string sentence, string? because = null)
     {
         ArgumentException.ThrowIfNullOrWhiteSpace(sentence);
-        return Add(new DoEdit(id, sentence), null);
+        return Add(new DoEdit(id, because is null ? sentence.Trim() : $"{sentence.Trim()}, because {because.Trim()}"), null);
     }
 
     /// <summary>Adds a setting of the after circuit, or changes the one of that name.</summary>

@@ -24,14 +24,14 @@ internal static class PartDetailsReader
         if (shell is not null && details.Case is { } node and not "insulated") joints = joints.Append(new(shell.Name, On(node)));
         return new(whole)
         {
-            Name = string.IsNullOrWhiteSpace(details.Name) ? null : details.Name,
+            Name = FreeText.Checked(details.Name, nameof(details)),
             Ratings = ratings,
             Options = [.. details.Options],
             Joints = [.. joints],
             FreeTerminals = [.. details.FreeTerminals.Select(t => Terminal(id, whole, t))],
             Case = details.Case is null || shell is not null ? null : Mount(id, whole, details.Case),
             Assembly = details.Assembly,
-            Place = details.Place,
+            Place = FreeText.Checked(details.Place, nameof(details)),
         };
     }
 

@@ -50,16 +50,16 @@ public sealed record Wire
     }
 
     /// <summary>The class of insulation, such as <c>GPT</c>.</summary>
-    public string? Insulation { get; init; }
+    public string? Insulation { get; init => field = FreeText.Checked(value, nameof(value)); }
 
     /// <summary>The loom it runs in.</summary>
-    public string? Loom { get; init; }
+    public string? Loom { get; init => field = FreeText.Checked(value, nameof(value)); }
 
     /// <summary>What it is called, such as <c>throttle cable</c>.</summary>
-    public string? Name { get; init; }
+    public string? Name { get; init => field = FreeText.Checked(value, nameof(value)); }
 
     /// <summary>Where it runs, in free words.</summary>
-    public string? Place { get; init; }
+    public string? Place { get; init => field = FreeText.Checked(value, nameof(value)); }
 
     /// <summary>What it is there for.</summary>
     public WireRole Role { get; init; }

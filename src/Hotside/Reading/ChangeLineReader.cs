@@ -38,7 +38,10 @@ internal static class ChangeLineReader
     };
 
     private static ChangeLine? With(YamlText head, YamlText rest, SourceSpan span, ReadingContext context) =>
-        Head(head, context) is not { } line ? null
+        // A colon within a reason divides nothing.
+        head.Value.Contains(", because ", StringComparison.Ordinal) ? Head(head with { Value = $"{head.Value}: {rest.Value}" }, context) is { } whole ? whole with { Span = span } : null
+        : Head(head, context) is not { } line ? null
+        // The commas of a sentence divide nothing, and its reason is part of it.
         : line with { Items = line.Verb == "do" ? [] : LineItems.Split(rest, context.Problems), Rest = rest.Value, Span = span };
 
     // The verb, its ids, and what may stand behind them without a colon: "reversed", a reason.

@@ -15,14 +15,13 @@ internal sealed class ChangeWriter(Alteration alteration)
         foreach (var change in alteration.Changes)
         {
             string[] lines = [.. change.Acts.Select(Line)];
-            if (change.Reason is { } reason) lines[0] = WithReason(lines[0], reason);
+            // A reason behind the sentence of a "do" would be part of the sentence.
+            int first = Math.Max(0, Array.FindIndex([.. change.Acts], a => a is not Work));
+            if (change.Reason is { } reason) lines[first] = $"{lines[first]}, because {reason}";
             for (int i = 0; i < lines.Length; i++)
                 yield return (lines.Length == 1 ? "- " : i == 0 ? "- - " : "  - ") + Written(lines[i]);
         }
     }
-
-    // The sentence of a "do" and the reason of what has no colon follow the same way: behind a comma.
-    private static string WithReason(string line, string reason) => $"{line}, because {reason}";
 
     // A line with a colon is a key and its value to YAML; both are quoted as one where either needs quotes.
     private static string Written(string line)

@@ -33,9 +33,9 @@ internal static partial class LineWriter
         if (wire.Name is { } name) yield return Name(name, []);
         if (wire.Role != WireRole.Wire) yield return wire.Role.ToString().ToLowerInvariant();
         if (wire.Condition is { } condition) yield return condition.ToString().ToLowerInvariant();
-        if (wire.Insulation is { } insulation) yield return "insulation " + insulation;
-        if (wire.Loom is { } loom) yield return "loom " + loom;
-        if (wire.Place is { } place) yield return "at " + place;
+        if (wire.Insulation is { } insulation) yield return "insulation " + Text(insulation);
+        if (wire.Loom is { } loom) yield return "loom " + Text(loom);
+        if (wire.Place is { } place) yield return "at " + Text(place);
     }
 
     public static IEnumerable<string> SettingItems(Setting setting) =>
@@ -48,7 +48,7 @@ internal static partial class LineWriter
         items.Add(system.ToString());
         if (system.Return is { } node) items.Add("return " + circuit.TextOf(node));
         if (system.SizesIn is { } unit) items.Add("sizes in " + QuantityText.Symbol(unit));
-        if (system.Insulation is { } insulation) items.Add("insulation " + insulation);
+        if (system.Insulation is { } insulation) items.Add("insulation " + Text(insulation));
         return string.Join(", ", items);
     }
 
@@ -66,13 +66,19 @@ internal static partial class LineWriter
         foreach (string terminal in spec.FreeTerminals) yield return terminal + " free";
         if (spec.Kind.Case != CaseKind.None && spec.Case is { } mount) yield return Case(mount, circuit);
         if (spec.Assembly is { } assembly) yield return "in " + assembly;
-        if (spec.Place is { } place) yield return "at " + place;
+        if (spec.Place is { } place) yield return "at " + Text(place);
     }
+
+    // A text behind a word stands bare unless a comma would end it, or its blanks would be lost.
+    private static string Text(string text) =>
+        text.Contains(',', StringComparison.Ordinal) || text[0] is '\'' or '"' || text.Contains("  ", StringComparison.Ordinal) || text.Contains('\n', StringComparison.Ordinal) ? Quoted(text) : text;
+
+    private static string Quoted(string text) => "'" + text.Replace("'", "''", StringComparison.Ordinal) + "'";
 
     // A name stands bare only where nothing else could be meant; quotes are never wrong.
     private static string Name(string name, IEnumerable<string> options) =>
         Bare().IsMatch(name) && !Known().IsMatch(name) && !options.Contains(name) && !WireColour.TryParse(name, out _) ? name
-        : "'" + name.Replace("'", "''", StringComparison.Ordinal) + "'";
+        : Quoted(name);
 
     [GeneratedRegex(@"^[A-Za-z][A-Za-z-]*(?: [A-Za-z-]+)*$")]
     private static partial Regex Bare();

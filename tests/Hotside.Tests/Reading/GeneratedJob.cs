@@ -11,6 +11,8 @@ internal sealed class GeneratedJob
 {
     private static readonly string[] Names = ["Horn", "30, feed", "Lamp #2", "it's", "in the dash", "6 V", "Lamp on dash", "wound", "Klaxon é", "a: b", "- x", "14 BK", "on"];
 
+    private static readonly string[] Places = ["left wing", "left wing, front", "'round the corner", "driver's side: low", "dash  board", "by the tank #2"];
+
     private readonly List<(string Id, PartKind Kind)> parts = [];
     private uint state;
 
@@ -69,7 +71,7 @@ internal sealed class GeneratedJob
             FreeTerminals = Chance(4) ? [.. whole.Terminals.Take(1).Select(t => t.Name)] : [],
             Case = whole.HasCaseTerminal && Chance(2) ? Any(["insulated", "chassis", "X1"]) : null,
             Assembly = Chance(4) ? "A1" : null,
-            Place = Chance(4) ? "left wing" : null,
+            Place = Chance(4) ? Any(Places) : null,
         };
         builder.Part(id, kind, details);
         parts.Add((id, whole));
@@ -92,10 +94,10 @@ internal sealed class GeneratedJob
             IsBraid = braid,
             LengthInMetres = Chance(2) ? null : Any([0.6, 1.0 / 3, 4 * 0.3048, 0.001]),
             ResistanceInOhms = Chance(4) ? Any([0.0004, 12, 1e-6, 0]) : null,
-            Insulation = Chance(5) ? "GPT" : null,
-            Loom = Chance(5) ? "rear" : null,
+            Insulation = Chance(5) ? Any(["GPT", "cloth, waxed"]) : null,
+            Loom = Chance(5) ? Any(["rear", "rear, left"]) : null,
             Name = Chance(3) ? Any(Names) : null,
-            Place = Chance(5) ? "left sill" : null,
+            Place = Chance(5) ? Any(Places) : null,
             Role = Any([WireRole.Wire, WireRole.Lead, WireRole.Shield]),
             Condition = Chance(4) ? Any([WireCondition.Good, WireCondition.Brittle, WireCondition.Burnt, WireCondition.Spliced]) : null,
         };

@@ -86,6 +86,16 @@ public class NotationTests
     public void A_connector_with_fewer_ways_takes_what_its_map_says() => Assert.Equal("X6.a4", After.FindConductor("w3")!.To.ToString());
 
     [Theory]
+    [InlineData("E1: lamp, 1 on X1, at 'left wing, front', Marker", "left wing, front", "Marker")]
+    [InlineData("E1: lamp, 1 on X1, at left wing, Marker", "left wing", "Marker")]
+    [InlineData("E1: lamp, 1 on X1, at \"driver's side\", 'Marker'", "driver's side", "Marker")]
+    public void A_place_in_quotes_may_hold_commas(string line, string place, string name)
+    {
+        var part = Job.Read(HornJob.With("parts:\n  " + line + "\n")).OrThrow().Alteration.Before.FindPart("E1")!;
+        Assert.Equal((place, name), (part.Place!, part.Name!));
+    }
+
+    [Theory]
     [InlineData("move: w4", "ends: { H1.2: X1 }", "move w4: H1.2 to X1")]
     [InlineData("take out: [w3, w4]", "because: 'worn, both'", "take out w3, w4, because worn, both")]
     [InlineData("renew: w3", "wire: { size: 12, colour: GN, length: 2 m, flags: [good] }", "renew w3: 12 GN, 2 m, good")]

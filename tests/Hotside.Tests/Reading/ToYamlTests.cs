@@ -38,6 +38,27 @@ public class ToYamlTests
         }, iter: 150, seed: "0000000000001");
 
     [Fact]
+    public void Two_complete_files_give_the_same_bytes_as_the_list_of_changes() =>
+        Gen.Int[0, 1_000_000].Sample(seed =>
+        {
+            var (before, groups) = GeneratedAlterations.Of(seed);
+            if (Lines.Apply(before, groups).Alteration is not { } made) return;
+            string list = Job.From(made).ToYaml();
+            string first = JobWriter.Text(made.Before) + "alteration:\n  title: Test\n  after: after.yaml\n", second = JobWriter.Text(made.After);
+            var read = JobReader.Read("job.yaml", first, Hotside.Kinds.Catalogue.Standard, name => name == "after.yaml" ? second : null);
+            Assert.True(read.Alteration is not null, string.Join('\n', read.Diagnostics));
+            Assert.Equal(list, JobWriter.Write("Test", [], read.Alteration));
+        }, iter: 60, seed: "0000000000001");
+
+    [Fact]
+    public void Reasons_and_sentences_with_commas_and_colons_are_the_same_again() => SameAgain(Job.From(Samples.Starter().Alter("Reasons: all of them")
+        .Do("M1", "let it cool, then crank: 10 s", because: "it gets hot, and smells")
+        .TakeOut("w8", because: "worn: see photo, page 2")
+        .Renew("w7", new() { Size = WireSize.Awg(6), Place = "left, low", Loom = "front, main" }, because: "'burnt'")
+        .Fit("F5", Hotside.Kinds.Kind.Fuse, new() { Name = "Fuse: spare", Joints = System.Collections.Immutable.ImmutableDictionary<string, string>.Empty.Add("1", "K2.BAT"), Place = "dash, left" }, because: "first, last")
+        .Build()));
+
+    [Fact]
     public void The_horn_and_the_starter_built_in_code_are_the_same_again()
     {
         SameAgain(Job.From(Samples.HornAltered()));
