@@ -107,10 +107,21 @@ public sealed class Job
         return new(SheetPlan.Of(plan, views, Fields(), words, cancel), view, options.Theme);
     }
 
+    /// <summary>
+    /// The job as a job file in line form. Reading it gives the same job: the same circuits, changes and reasons. Kinds that the library lacks, or that the job defines
+    /// otherwise, are written into it; numbers have nine decimals at most. Comments, and which file something stood in, are not kept.
+    /// </summary>
+    /// <remarks>
+    /// An alteration between two circuits written apart tells no change where only a name, a place, an assembly or a figure that one of them lacks differs;
+    /// the after circuit that is read again then has what the before circuit says.
+    /// </remarks>
+    /// <returns>The text; lines end with a line feed, the last one too.</returns>
+    public string ToYaml() => JobWriter.Write(Title, TitleBlock, Alteration);
+
     private static ReadResult Read(string text, string file, JobOptions? options, Func<string, string?> include)
     {
         var reading = JobReader.Read(file, text, (options ?? new()).Kinds, include);
-        var job = reading.Alteration is { } alteration && reading.Diagnostics.All(d => d.Severity < Severity.Error || d.Code.StartsWith("HS2", StringComparison.Ordinal))
+        var job = reading.Alteration is { } alteration && reading.Diagnostics.All(d => d.Severity < Severity.Error || d.Kind.Area == DiagnosticArea.Circuit)
             ? new Job(reading.Title, reading.TitleBlock, alteration, reading.Places, reading.Diagnostics) : null;
         return new(job, reading.Diagnostics, reading.Sources);
     }

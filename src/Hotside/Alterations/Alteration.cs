@@ -50,6 +50,14 @@ public sealed record Alteration
     /// <summary>The changes in the order of work: what a change needs comes before it.</summary>
     public ImmutableArray<Change> Changes { get; }
 
+    /// <summary>The same alteration with other settings of its circuits.</summary>
+    internal Alteration With(ImmutableArray<Setting> before, ImmutableArray<Setting> after)
+    {
+        var was = Before.With(before);
+        bool isSame = ReferenceEquals(Before, After) && before.SequenceEqual(after);
+        return new(Title, was, isSame ? was : After.With(after), Changes);
+    }
+
     /// <summary>What becomes of a part.</summary>
     /// <param name="partId">The id of a part of either circuit.</param>
     /// <exception cref="ArgumentException">Neither circuit has such a part.</exception>

@@ -43,6 +43,7 @@ public sealed class AlterationBuilder
     {
         var said = new CircuitBuilder(voltage, ground, isolatedReturn).System;
         system = system with { Volts = said.Volts, Ground = said.Ground, Return = said.Return };
+        latest = Apply(groups);
         return this;
     }
 
@@ -56,8 +57,8 @@ public sealed class AlterationBuilder
     public AlterationBuilder Fit(string id, PartKind kind, PartDetails? details = null, string? because = null)
     {
         ArgumentNullException.ThrowIfNull(kind);
-        CheckNewId(id, nameof(id));
-        return Add(new FitEdit([id], PartSpec.Of(id, kind, details ?? new())), because,
+        ItemId.Check(id, nameof(id));
+        return Add(new FitEdit([id], PartDetailsReader.Read(id, kind, details ?? new())), because,
             (EndNames.UnknownPart, nameof(details)), (EndNames.UnknownTerminal, nameof(details)), (EndNames.TerminalNotSaid, nameof(details)));
     }
 
@@ -122,7 +123,7 @@ public sealed class AlterationBuilder
     /// <exception cref="ArgumentException">The id is taken, or an end does not exist.</exception>
     public AlterationBuilder Run(string id, string from, string to, Wire? wire = null, string? because = null)
     {
-        CheckNewId(id, nameof(id));
+        ItemId.Check(id, nameof(id));
         return Add(new RunEdit(new(id, Landing(from, nameof(from)), Landing(to, nameof(to)), wire ?? new())), because,
             (WiresAfter.SameEnds, nameof(to)), (WiresAfter.HangsFree, nameof(wire)));
     }
@@ -173,7 +174,7 @@ public sealed class AlterationBuilder
     /// <exception cref="ArgumentException">There is no such conductor, it is changed already, an end does not exist, or the new id is taken.</exception>
     public AlterationBuilder Cut(string id, string first, string second, string newId, string? because = null)
     {
-        CheckNewId(newId, nameof(newId));
+        ItemId.Check(newId, nameof(newId));
         return Add(new CutEdit(id, Landing(first, nameof(first)), Landing(second, nameof(second)), newId), because,
             (EditRoster.IdTaken, nameof(newId)), (WiresAfter.SameEnds, nameof(first)));
     }
@@ -181,12 +182,13 @@ public sealed class AlterationBuilder
     /// <summary>Adds work that changes no circuit.</summary>
     /// <param name="id">The part or conductor it is done to.</param>
     /// <param name="sentence">What to do.</param>
+    /// <param name="because">Why, in a few words; it becomes part of the sentence.</param>
     /// <returns>This builder.</returns>
     /// <exception cref="ArgumentException">There is no such part or conductor.</exception>
-    public AlterationBuilder Do(string id, string sentence)
+    public AlterationBuilder Do(string id, string sentence, string? because = null)
     {
         ArgumentException.ThrowIfNullOrWhiteSpace(sentence);
-        return Add(new DoEdit(id, sentence), null);
+        return Add(new DoEdit(id, because is null ? sentence.Trim() : $"{sentence.Trim()}, because {because.Trim()}"), null);
     }
 
     /// <summary>Adds a setting of the after circuit, or changes the one of that name.</summary>
@@ -206,8 +208,9 @@ public sealed class AlterationBuilder
     /// <exception cref="ArgumentException">Something is left hanging, such as a wire on a part that is taken out.</exception>
     public Alteration Build()
     {
-        var result = Apply(groups);
-        return result.Alteration ?? throw Refused(result.Problems.First(p => p.Diagnostic.Severity >= Severity.Error).Diagnostic, null);
+        var built = latest.Alteration ?? throw Refused(latest.Problems.First(p => p.Diagnostic.Severity >= Severity.Error).Diagnostic, null);
+        var kept = before.Settings.Where(s => settings.All(own => own.Name != s.Name)).Select(s => SettingsAfter.Of(s, latest.Parts));
+        return built.With(before.Settings, [.. kept, .. settings]);
     }
 
     private AlterationBuilder Replace(
@@ -215,7 +218,7 @@ public sealed class AlterationBuilder
     {
         ArgumentNullException.ThrowIfNull(kind);
         var pairs = (map ?? ImmutableDictionary<string, string>.Empty).OrderBy(p => p.Key, StringComparer.Ordinal).Select(p => (p.Key, p.Value));
-        return Add(new ReplaceEdit([id], PartSpec.Of(id, kind, details ?? new()), reversed, [.. pairs]), because,
+        return Add(new ReplaceEdit([id], PartDetailsReader.Read(id, kind, details ?? new()), reversed, [.. pairs]), because,
             (EndNames.UnknownTerminal, map is null ? nameof(details) : nameof(map)), (EndNames.UnknownPart, nameof(details)), (EndNames.TerminalNotSaid, nameof(details)));
     }
 
@@ -233,14 +236,7 @@ public sealed class AlterationBuilder
         return this;
     }
 
-    private EditResult Apply(IEnumerable<EditGroup> list)
-    {
-        ImmutableArray<EditGroup> all = [.. list];
-        // Twice, since which settings still mean something depends on the parts after.
-        var parts = EditList.Apply(before, title, system, [], all).Parts;
-        var kept = before.Settings.Where(s => settings.All(own => own.Name != s.Name)).Select(s => SettingsAfter.Of(s, parts));
-        return EditList.Apply(before, title, system, [.. kept, .. settings], all);
-    }
+    private EditResult Apply(IEnumerable<EditGroup> list) => EditList.Apply(before, title, system, [.. list]);
 
     private End Landing(string text, string argument)
     {
@@ -248,16 +244,11 @@ public sealed class AlterationBuilder
         return fault is null ? end : throw Refused(fault, argument);
     }
 
-    private static void CheckNewId(string id, string argument)
-    {
-        ArgumentException.ThrowIfNullOrWhiteSpace(id, argument);
-        if (!id.All(c => char.IsAsciiLetterOrDigit(c) || c is '-' or '_'))
-            throw new ArgumentException($"\"{id}\" is no id: ids are letters, digits, - and _.", argument);
-    }
-
     private static ArgumentException Refused(Diagnostic problem, string? argument)
     {
         string hint = problem.Hint is { } said ? $" ({said})" : "";
-        return new(problem.Message + hint + ".", argument ?? problem.Items.FirstOrDefault());
+        // A message that begins with a word begins a sentence here; an id stays as it is.
+        string message = char.IsLower(problem.Kind.Message[0]) ? char.ToUpperInvariant(problem.Message[0]) + problem.Message[1..] : problem.Message;
+        return new(message + hint + ".", argument ?? problem.Items.FirstOrDefault());
     }
 }

@@ -8,20 +8,19 @@ namespace Hotside.Alterations;
 internal static class EditList
 {
     public static readonly DiagnosticKind NamesOther = new("HS4102", Severity.Note, "Work that names another part",
-        "The work on {0} names {1}, which is another part");
+        "the work on {0} names {1}, which is another part");
 
     /// <summary>The alteration that a list makes, with its numbers in the order of work.</summary>
     /// <remarks>
     /// Part lines come first, then what is mapped or turned round carries conductors and joints over, then conductors are run, moved, renewed
-    /// and cut; so new ends are named as they are after, wherever a line stands.
+    /// and cut; so new ends are named as they are after, wherever a line stands. Settings are the caller's to state: those of before stand in both circuits.
     /// </remarks>
     /// <param name="before">The before circuit.</param>
     /// <param name="title">What the alteration is called.</param>
     /// <param name="afterSystem">The supply after.</param>
-    /// <param name="afterSettings">The settings after.</param>
     /// <param name="groups">What stands under one number each, in the user's order.</param>
     public static EditResult Apply(
-        Circuit before, string title, ElectricalSystem afterSystem, ImmutableArray<Setting> afterSettings, ImmutableArray<EditGroup> groups)
+        Circuit before, string title, ElectricalSystem afterSystem, ImmutableArray<EditGroup> groups)
     {
         var edits = groups.SelectMany((g, i) => g.Edits.Select((e, j) => (Edit: e, Spot: new Spot(i, j)))).ToList();
         var problems = new EditProblems();
@@ -34,8 +33,8 @@ internal static class EditList
         NoteWorkOnOthers(edits, before, parts, problems);
         if (problems.HasError) return new(null, problems.InOrder()) { Parts = parts.All };
 
-        bool isSame = groups.IsEmpty && system == before.System && afterSettings == before.Settings;
-        var after = isSame ? before : new Circuit(system, [.. parts.All.Select(p => Occupied(p, [.. wires.All]))], [.. wires.All], afterSettings);
+        bool isSame = groups.IsEmpty && system == before.System;
+        var after = isSame ? before : new Circuit(system, [.. parts.All.Select(p => Occupied(p, [.. wires.All]))], [.. wires.All], before.Settings);
         var acts = groups.Select(g => g.Edits.Select(e => Acts.Of(e, before, wires)).ToImmutableArray()).ToImmutableArray();
         var order = OrderOfWork.Of(before, after, acts);
         foreach (var (group, note) in order.Notes) problems.Add(new(group, 0), note);

@@ -6,7 +6,7 @@ namespace Hotside.Alterations;
 /// <summary>Which line of a list is about which part or conductor; each is changed by one line at most.</summary>
 internal sealed class EditRoster
 {
-    public static readonly DiagnosticKind UnknownItem = new("HS4001", Severity.Error, "Unknown part or wire", "There is no {0} before the alteration");
+    public static readonly DiagnosticKind UnknownItem = new("HS4001", Severity.Error, "Unknown part or wire", "there is no {0} before the alteration");
 
     public static readonly DiagnosticKind WrongSort = new("HS4002", Severity.Error, "Part for wire or wire for part", "{0} is a {1}; only a {2} can be {3}");
 
@@ -55,7 +55,7 @@ internal sealed class EditRoster
         };
         foreach (string id in ids)
             if (before.FindPart(id) is not null || before.FindConductor(id) is not null || !news.Add(id))
-                problems.Add(spot, IdTaken.Of([id], id));
+                problems.Add(spot, IdTaken.Of([id], id) with { Hint = TakenHint(id, edit) });
     }
 
     private void EnterChange(Edit edit, Spot spot)
@@ -100,8 +100,13 @@ internal sealed class EditRoster
     {
         if (news.Contains(id)) return "it is new: give its own line what it needs";
         var parts = sort == "wire" ? [] : before.Parts.Select(p => p.Id);
-        return EditProblems.DidYouMean(id, parts.Concat(sort == "part" ? [] : before.Conductors.Select(c => c.Id)));
+        string fresh = sort == "wire" ? $"a new wire is `run {id}: A to B`" : sort == "part" ? $"a new part is `fit {id}: …`" : "name what is there before";
+        return EditProblems.DidYouMean(id, parts.Concat(sort == "part" ? [] : before.Conductors.Select(c => c.Id))) ?? fresh;
     }
+
+    private string? TakenHint(string id, Edit edit) =>
+        before.FindConductor(id) is not null && edit is RunEdit ? $"the old wire is `move {id}: …` or `renew {id}: …`"
+        : before.FindPart(id) is not null && edit is FitEdit ? $"another part in its place is `replace {id}: …`" : null;
 
     private static string? OneLine(string id, Edit first, Edit second) => (first, second) switch
     {

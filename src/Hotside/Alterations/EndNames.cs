@@ -6,7 +6,7 @@ namespace Hotside.Alterations;
 /// <summary>Looks up the ends that a change line names.</summary>
 internal static class EndNames
 {
-    public static readonly DiagnosticKind UnknownPart = new("HS4010", Severity.Error, "Unknown part at an end", "There is no part {0} to end on");
+    public static readonly DiagnosticKind UnknownPart = new("HS4010", Severity.Error, "Unknown part at an end", "there is no part {0} to end on");
 
     public static readonly DiagnosticKind UnknownTerminal = new("HS4011", Severity.Error, "Unknown terminal", "{0} has no terminal \"{1}\"");
 
@@ -22,24 +22,13 @@ internal static class EndNames
     {
         end = written;
         if (written.Part is not { } id) return null;
-        if (find(id) is not { } part) return UnknownPart.Of([id], id) with { Hint = EditProblems.DidYouMean(id, known) };
-        if (TerminalOf(part.Kind, written.Terminal) is { } terminal)
+        if (find(id) is not { } part) return UnknownPart.Of([id], id) with { Hint = EditProblems.DidYouMean(id, known) ?? "fit it too, or name a part that is there" };
+        if (part.Kind.TerminalMeant(written.Terminal) is { } terminal)
         {
             end = End.At(id, terminal);
             return null;
         }
         var fault = written.Terminal.Length == 0 ? TerminalNotSaid.Of([id], id) : UnknownTerminal.Of([id], id, written.Terminal);
-        return fault with { Hint = TerminalsOf(part.Kind, written.Terminal) };
-    }
-
-    /// <summary>The terminal's own name; an empty name means the only one.</summary>
-    public static string? TerminalOf(PartKind kind, string name) => name.Length == 0 ? kind.OnlyTerminal : kind.TerminalNamed(name);
-
-    /// <summary>What terminals a kind has, and which was most likely meant.</summary>
-    public static string TerminalsOf(PartKind kind, string meant = "")
-    {
-        string[] names = [.. kind.Terminals.Select(t => t.Name), .. kind.HasCaseTerminal && !kind.Terminals.Any(t => t.IsCase) ? ["case"] : Array.Empty<string>()];
-        string list = $"{kind.Id}: {string.Join(", ", names)}";
-        return NearestName.Of(meant, names) is { } near && near != meant ? $"{list}; did you mean {near}?" : list;
+        return fault with { Hint = part.Kind.TerminalHint(written.Terminal) };
     }
 }

@@ -10,7 +10,7 @@ namespace Hotside.Alterations;
 internal sealed record OrderOfWork(ImmutableArray<int> Groups, ImmutableArray<(int Group, Diagnostic Note)> Notes)
 {
     public static readonly DiagnosticKind Unmet = new("HS4110", Severity.Note, "Two numbers need each other",
-        "Line {0} of the list and line {1} need each other: {2} waits for {3}");
+        "line {0} of the list and line {1} need each other: {2} waits for {3}");
 
     /// <summary>Finds the order.</summary>
     /// <param name="before">The before circuit.</param>

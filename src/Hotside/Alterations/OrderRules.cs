@@ -9,19 +9,19 @@ internal sealed class OrderRules
 {
     // All of these are common practice, no source; the battery goes in last in every workshop manual that the authors have read.
     public static readonly DiagnosticKind SourcesLast = new("HS4111", Severity.Note, "Sources go in last",
-        "Line {0} of the list is number {1}: {2} is a source, and sources go in last, after {3}");
+        "line {0} of the list is number {1}: {2} is a source, and sources go in last, after {3}");
 
     public static readonly DiagnosticKind LandsOnPresent = new("HS4112", Severity.Note, "Lands on what is fitted later",
-        "Line {0} of the list is number {1}: {2} lands on {3}, which has to be there first");
+        "line {0} of the list is number {1}: {2} lands on {3}, which has to be there first");
 
     public static readonly DiagnosticKind BoltedToPresent = new("HS4113", Severity.Note, "Bolted to what is fitted later",
-        "Line {0} of the list is number {1}: {2} is bolted to {3}, which has to be there first");
+        "line {0} of the list is number {1}: {2} is bolted to {3}, which has to be there first");
 
     public static readonly DiagnosticKind OffBeforeOut = new("HS4114", Severity.Note, "Taken out before its wires are off",
-        "Line {0} of the list is number {1}: {2} comes out once {3} is off it");
+        "line {0} of the list is number {1}: {2} comes out once {3} is off it");
 
     public static readonly DiagnosticKind GroundBeforeFeed = new("HS4115", Severity.Note, "Fed before it is grounded",
-        "Line {0} of the list is number {1}: {2} feeds a part that {3} has to ground first");
+        "line {0} of the list is number {1}: {2} feeds a part that {3} has to ground first");
 
     private readonly Circuit before;
     private readonly Circuit after;

@@ -86,7 +86,7 @@ internal sealed class PartsAfter
         switch (roster.ChangeOf(old.Id))
         {
             case ReplaceEdit replace:
-                var spec = Inherited(old, replace.Spec);
+                var spec = Inheritance.Of(old, replace.Spec);
                 maps[old.Id] = new(old.Kind, spec.Kind, Pairs(old, replace, spot), replace.Reversed);
                 if (replace.Reversed) CheckTwo(old.Id, spec.Kind, spot);
                 Put(spec.As(old.Id));
@@ -98,7 +98,7 @@ internal sealed class PartsAfter
                 break;
             case RemountEdit remount:
                 if (!old.Kind.HasCaseTerminal || old.Kind.Terminals.Any(t => t.IsCase))
-                    problems.Add(spot, NoCase.Of([old.Id], old.Id, old.Kind.Id));
+                    problems.Add(spot, NoCase.Of([old.Id], old.Id, old.Kind.WithArticle()));
                 Put((old.Spec with { Case = remount.Case }).As(old.Id));
                 break;
             default:
@@ -111,7 +111,7 @@ internal sealed class PartsAfter
     {
         if (kind.Terminals.Length == 2) return;
         string count = kind.TakesAnyTerminal ? "any number" : Numbers.Whole(kind.Terminals.Length);
-        problems.Add(spot, NotTwoTerminals.Of([id], id, kind.Id, count));
+        problems.Add(spot, NotTwoTerminals.Of([id], id, kind.WithArticle(), count));
     }
 
     private ImmutableArray<(string Old, string New)> Pairs(Part old, ReplaceEdit replace, Spot spot)
@@ -119,26 +119,14 @@ internal sealed class PartsAfter
         var pairs = ImmutableArray.CreateBuilder<(string, string)>();
         foreach (var (first, second) in replace.Map)
         {
-            string? from = EndNames.TerminalOf(old.Kind, first), to = EndNames.TerminalOf(replace.Spec.Kind, second);
-            if (from is null) problems.Add(spot, EndNames.UnknownTerminal.Of([old.Id], "the old " + old.Id, first) with { Hint = EndNames.TerminalsOf(old.Kind, first) });
+            string? from = old.Kind.TerminalMeant(first), to = replace.Spec.Kind.TerminalMeant(second);
+            if (from is null) problems.Add(spot, EndNames.UnknownTerminal.Of([old.Id], "the old " + old.Id, first) with { Hint = old.Kind.TerminalHint(first) });
             if (to is null)
-                problems.Add(spot, EndNames.UnknownTerminal.Of([old.Id], "the new " + old.Id, second) with { Hint = EndNames.TerminalsOf(replace.Spec.Kind, second) });
+                problems.Add(spot, EndNames.UnknownTerminal.Of([old.Id], "the new " + old.Id, second) with { Hint = replace.Spec.Kind.TerminalHint(second) });
             if (from is not null && to is not null) pairs.Add((from, to));
         }
         return pairs.ToImmutable();
     }
-
-    private static PartSpec Inherited(Part old, PartSpec spec) => spec with
-    {
-        Name = spec.Name ?? old.Name,
-        Assembly = spec.Assembly ?? old.Assembly,
-        Place = spec.Place ?? old.Place,
-        Case = spec.Case ?? (HasOwnMount(old) && spec.Kind.HasCaseTerminal ? old.Spec.Case : null),
-    };
-
-    // A mount that only the old kind's default brought says nothing of the new part.
-    private static bool HasOwnMount(Part old) =>
-        old.Kind.HasCaseTerminal && old.Spec.Case != (old.Kind.Case == CaseKind.Grounded ? CaseMount.OnChassis : CaseMount.Insulated);
 
     private Part Joined(Part fitted, Spot spot) => fitted with
     {
@@ -201,8 +189,8 @@ internal sealed class PartsAfter
         var all = ImmutableArray.CreateBuilder<Joint>();
         foreach (var joint in joints)
         {
-            string? own = EndNames.TerminalOf(kind, joint.Terminal);
-            if (own is null) problems.Add(spot, EndNames.UnknownTerminal.Of([id], id, joint.Terminal) with { Hint = EndNames.TerminalsOf(kind, joint.Terminal) });
+            string? own = kind.TerminalMeant(joint.Terminal);
+            if (own is null) problems.Add(spot, EndNames.UnknownTerminal.Of([id], id, joint.Terminal) with { Hint = kind.TerminalHint(joint.Terminal) });
             var on = LandsOnTakenOut(joint.On, $"{id}.{joint.Terminal}", JointLost, spot) ? null : Resolve(joint.On, spot);
             if (own is not null && on is { } end) all.Add(new(own, end));
         }

@@ -7,7 +7,7 @@ namespace Hotside.Alterations;
 internal sealed class TerminalsLost
 {
     public static readonly DiagnosticKind Unmapped = new("HS4030", Severity.Error, "Terminal without a counterpart",
-        "The new {0} has no terminal for {1}, where {2} was");
+        "the new {0} has no terminal \"{1}\", on which {2} was");
 
     public static readonly DiagnosticKind StillWired = new("HS4031", Severity.Error, "Taken out with wires on it", "{0} is taken out, but {1} still {2} on it");
 
@@ -29,7 +29,7 @@ internal sealed class TerminalsLost
             else if (parts.Find(id) is { } part)
                 Add(Unmapped.Of([id, .. things], id, group.Key.Terminal, list) with
                 {
-                    Hint = $"say where it goes: `{group.Key.Terminal} = …` with a terminal of {EndNames.TerminalsOf(part.Kind)}",
+                    Hint = $"say where it goes, as in \"{group.Key.Terminal} = …\"; {part.Kind.TerminalHint(group.Key.Terminal)}",
                 });
 
             void Add(Diagnostic diagnostic)

@@ -9,11 +9,11 @@ internal sealed class WiresAfter
 {
     public static readonly DiagnosticKind EndNotThere = new("HS4040", Severity.Error, "End is not there", "{0} has no end on {1}; it runs from {2} to {3}");
 
-    public static readonly DiagnosticKind SameEndTwice = new("HS4041", Severity.Error, "Same end twice", "Both pairs move the end of {0} that is on {1}");
+    public static readonly DiagnosticKind SameEndTwice = new("HS4041", Severity.Error, "Same end twice", "both pairs move the end of {0} that is on {1}");
 
     public static readonly DiagnosticKind NothingMoved = new("HS4042", Severity.Error, "Nothing moved", "{0} is on {1} already");
 
-    public static readonly DiagnosticKind SameEnds = new("HS4043", Severity.Error, "Both ends the same", "Both ends of {0} are on {1}");
+    public static readonly DiagnosticKind SameEnds = new("HS4043", Severity.Error, "Both ends the same", "both ends of {0} are on {1}");
 
     public static readonly DiagnosticKind NothingNew = new("HS4044", Severity.Error, "Renewed with nothing new", "{0} is renewed, but nothing about it is new");
 
@@ -74,7 +74,7 @@ internal sealed class WiresAfter
                 return MovedOf(old, move, spot);
             case RenewEdit renew:
                 var wire = WireMaterial.Renewed(old.Wire, renew.Wire);
-                if (wire == old.Wire) problems.Add(spot, NothingNew.Of([old.Id], old.Id));
+                if (wire == old.Wire) problems.Add(spot, NothingNew.Of([old.Id], old.Id) with { Hint = "say what is new, such as size, colour or length" });
                 return Carried(old) with { Wire = wire };
             case CutEdit cut:
                 return CutOf(old, cut, spot, halves);
@@ -136,7 +136,7 @@ internal sealed class WiresAfter
             if (asAfter == parts.Carried(old.From)) return 0;
             if (asAfter == parts.Carried(old.To)) return 1;
         }
-        problems.Add(spot, EndNotThere.Of([old.Id], old.Id, written.ToString(), before.TextOf(old.From), before.TextOf(old.To)));
+        problems.Add(spot, EndNotThere.Of([old.Id], old.Id, written.ToString(), before.TextOf(old.From), before.TextOf(old.To)) with { Hint = "the first end of a pair is the one that moves, named as it was" });
         return null;
     }
 

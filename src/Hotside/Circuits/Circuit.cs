@@ -60,6 +60,9 @@ public sealed record Circuit
     internal IEnumerable<SourcePoles> GroundContradictedBy() =>
         System.Ground == Ground.Isolated ? [] : Sources.Where(s => !s.Element.TakesEitherPolarity && s.PlusIsFeed != (System.Ground == Ground.Negative));
 
+    /// <summary>The same circuit with other settings.</summary>
+    internal Circuit With(ImmutableArray<Setting> settings) => new(System, Parts, Conductors, settings);
+
     /// <summary>An end as a sheet has it: <c>K1.85</c>, but <c>X1</c> for a part with a single terminal.</summary>
     /// <param name="end">The end.</param>
     public string TextOf(End end) =>

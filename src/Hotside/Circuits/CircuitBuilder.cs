@@ -9,7 +9,7 @@ public sealed class CircuitBuilder
     private readonly List<Part> parts = [];
     private readonly List<Conductor> conductors = [];
     private readonly List<Setting> settings = [];
-    private readonly HashSet<string> ids = new(StringComparer.Ordinal) { "chassis", "free" };
+    private readonly HashSet<string> ids = new(StringComparer.Ordinal);
 
     /// <summary>Begins a circuit.</summary>
     /// <param name="voltage">The nominal voltage of the feed, above 0.</param>
@@ -32,13 +32,17 @@ public sealed class CircuitBuilder
     /// <param name="kind">Its kind.</param>
     /// <param name="details">Ratings, name, joints; what is left out takes the kind's default.</param>
     /// <returns>This builder.</returns>
-    /// <exception cref="ArgumentException">The id is taken or malformed, or the kind lacks a rating or terminal that <paramref name="details"/> states.</exception>
+    /// <exception cref="ArgumentException">
+    /// The id is taken or malformed, <paramref name="kind"/> lacks a rating, terminal or option that <paramref name="details"/> states or needs a number of ways that it
+    /// does not, or a rating is out of its range.
+    /// </exception>
     public CircuitBuilder Part(string id, PartKind kind, PartDetails? details = null)
     {
         ArgumentNullException.ThrowIfNull(kind);
         details ??= new();
         CheckId(id);
-        parts.Add(PartSpec.Of(id, kind, details).As(id));
+        parts.Add(PartDetailsReader.Read(id, kind, details).As(id));
+        ids.Add(id);
         return this;
     }
 
@@ -48,11 +52,18 @@ public sealed class CircuitBuilder
     /// <param name="to">The other end.</param>
     /// <param name="wire">What it is made of; left out when nothing is known.</param>
     /// <returns>This builder.</returns>
-    /// <exception cref="ArgumentException">The id is taken or malformed, or an end names a part or terminal that does not exist.</exception>
+    /// <exception cref="ArgumentException">
+    /// The id is taken or malformed, an end names a part or terminal that does not exist, both ends are one terminal, or an end is free and the wire is no spare.
+    /// </exception>
     public CircuitBuilder Wire(string id, string from, string to, Wire? wire = null)
     {
         CheckId(id);
-        conductors.Add(new(id, Resolve(from, nameof(from)), Resolve(to, nameof(to)), wire ?? new()));
+        Conductor conductor = new(id, Resolve(from, nameof(from)), Resolve(to, nameof(to)), wire ?? new());
+        if (conductor.From == conductor.To) throw new ArgumentException($"Both ends of {id} are on {conductor.To}; one of them goes elsewhere.", nameof(to));
+        if (conductor.Wire.Role != WireRole.Spare && conductor.Ends.Any(e => e.IsFree))
+            throw new ArgumentException($"Only a spare may have a free end; say Role = WireRole.Spare of {id} if it is one.", nameof(wire));
+        conductors.Add(conductor);
+        ids.Add(id);
         return this;
     }
 
@@ -60,45 +71,51 @@ public sealed class CircuitBuilder
     /// <param name="name">Its name, such as <c>horn pressed</c>.</param>
     /// <param name="positions">Part or condition and position in turn: <c>("S1", "pressed")</c>, <c>("engine", "running")</c>.</param>
     /// <returns>This builder.</returns>
-    /// <exception cref="ArgumentException">A part, condition or position does not exist.</exception>
+    /// <exception cref="ArgumentException">A part, condition or position does not exist or is not clear, or there is a setting of that name.</exception>
     public CircuitBuilder Setting(string name, params (string Of, string Position)[] positions)
     {
+        ArgumentException.ThrowIfNullOrWhiteSpace(name);
         ArgumentNullException.ThrowIfNull(positions);
+        if (settings.Any(s => s.Name == name)) throw new ArgumentException($"There is a setting \"{name}\" already.", nameof(name));
         settings.Add(new(name, [.. positions.Select(p => SetPosition.Named(parts, p.Of, p.Position))], []));
         return this;
     }
 
-    /// <summary>The circuit as built so far.</summary>
-    /// <exception cref="ArgumentException">A joint, a case or the return names a part or terminal that does not exist.</exception>
+    /// <summary>The circuit as built so far; the builder may be used on, and what it built stays as it is.</summary>
+    /// <exception cref="ArgumentException">A joint, a case, an assembly or the return names a part or terminal that does not exist.</exception>
     public Circuit Build()
     {
         var resolved = parts.Select(p => p with
         {
             Spec = p.Spec with
             {
-                Joints = [.. p.Joints.Select(j => j with { On = Resolve(j.On.ToString(), p.Id) })],
-                Case = p.CaseOn is { } on ? new CaseMount(Resolve(on.ToString(), p.Id)) : p.Spec.Case,
+                Joints = [.. p.Joints.Select(j => j with { On = Resolve(j.On.ToString(), p.Id, $"{p.Id} is bolted to {j.On}") })],
+                Case = p.CaseOn is { } on ? new CaseMount(Resolve(on.ToString(), p.Id, $"{p.Id} stands on {on}")) : p.Spec.Case,
             },
         });
-        var ready = System.Return is { } node ? System with { Return = Resolve(node.ToString(), "isolatedReturn") } : System;
+        foreach (var part in parts)
+            if (part.Assembly is { } assembly && parts.All(p => p.Id != assembly))
+                throw new ArgumentException($"There is no assembly \"{assembly}\"{NearestName.Suggestion(assembly, parts.Where(p => p.Kind.Id == "assembly").Select(p => p.Id))}", part.Id);
+        var ready = System.Return is { } node ? System with { Return = Resolve(node.ToString(), "isolatedReturn", $"The return is {node}") } : System;
         return new(ready, [.. resolved], [.. conductors], [.. settings]);
     }
 
-    private End Resolve(string text, string argument)
+    // What a part is bolted to may come later: it is looked up at the end, and the message says for what.
+    private End Resolve(string text, string argument, string? forWhat = null)
     {
+        ArgumentException.ThrowIfNullOrWhiteSpace(text, argument);
         var end = End.Parse(text);
         if (end.Part is not { } id) return end;
         var part = parts.FirstOrDefault(p => p.Id == id)
-            ?? throw new ArgumentException($"There is no part \"{id}\"{NearestName.Suggestion(id, parts.Select(p => p.Id))}", argument);
-        string? terminal = end.Terminal.Length == 0 ? part.Kind.OnlyTerminal : part.Kind.TerminalNamed(end.Terminal);
-        return End.At(id, terminal ?? throw new ArgumentException(part.Kind.NoTerminal(id, end.Terminal), argument));
+            ?? throw new ArgumentException($"{(forWhat is null ? $"There is no part \"{id}\" so far; a part comes before what ends on it" : $"{forWhat}, and there is no part \"{id}\"")}{NearestName.Suggestion(id, parts.Select(p => p.Id))}", argument);
+        if (part.Kind.TerminalMeant(end.Terminal) is { } terminal) return End.At(id, terminal);
+        string asked = end.Terminal.Length == 0 ? $"{id} has several terminals; name one" : $"{id} has no terminal \"{end.Terminal}\"";
+        throw new ArgumentException($"{asked}; {part.Kind.TerminalSentence(end.Terminal)}", argument);
     }
 
     private void CheckId(string id)
     {
-        ArgumentException.ThrowIfNullOrWhiteSpace(id);
-        if (!id.All(c => char.IsAsciiLetterOrDigit(c) || c is '-' or '_'))
-            throw new ArgumentException($"\"{id}\" is no id: ids are letters, digits, - and _.", nameof(id));
-        if (!ids.Add(id)) throw new ArgumentException($"\"{id}\" is taken; parts and conductors share one space of ids.", nameof(id));
+        ItemId.Check(id, nameof(id));
+        if (ids.Contains(id)) throw new ArgumentException($"\"{id}\" is taken; parts and conductors share one space of ids.", nameof(id));
     }
 }

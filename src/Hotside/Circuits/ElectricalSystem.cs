@@ -19,6 +19,15 @@ public sealed record ElectricalSystem(ImmutableArray<double> Volts, Ground Groun
     /// <summary>The node that is the common return.</summary>
     public End ReturnNode => Return ?? End.Chassis;
 
+    /// <summary>Whether both say the same; arrays are compared by content.</summary>
+    /// <param name="other">The other system.</param>
+    public bool Equals(ElectricalSystem? other) =>
+        other is not null && Ground == other.Ground && Return == other.Return && SizesIn == other.SizesIn && Insulation == other.Insulation
+        && Volts.AsSpan().SequenceEqual(other.Volts.AsSpan());
+
+    /// <inheritdoc/>
+    public override int GetHashCode() => HashCode.Combine(Ground, Return, SizesIn, Insulation, Volts.Length);
+
     /// <summary>The supply in words, as a sheet's headline has it: <c>6 V, positive ground</c>.</summary>
     public override string ToString()
     {

@@ -27,14 +27,26 @@ public sealed record PartDetails
     /// <summary>The current of a relay's coil (rating <c>coil A</c>), above 0.</summary>
     public ElectricCurrent? CoilCurrent { get; init; }
 
+    /// <summary>The number of ways of a connector or block, which must be said of one; <see langword="null"/> for all other kinds.</summary>
+    public int? Ways { get; init; }
+
     /// <summary>Any other rating by its name, such as <c>out V</c>.</summary>
-    public ImmutableDictionary<string, Quantity> Ratings { get; init; } = ImmutableDictionary<string, Quantity>.Empty;
+    public ImmutableDictionary<string, StatedValue> Ratings { get; init; } = ImmutableDictionary<string, StatedValue>.Empty;
 
     /// <summary>Terminals bolted straight to a node, terminal to node: <c>["1"] = "X1"</c>.</summary>
     public ImmutableDictionary<string, string> Joints { get; init; } = ImmutableDictionary<string, string>.Empty;
 
     /// <summary>The node the case stands on, or <c>insulated</c>; <see langword="null"/>: as the kind has it.</summary>
     public string? Case { get; init; }
+
+    /// <summary>Options of the kind, such as <c>wound</c>.</summary>
+    public ImmutableArray<string> Options { get; init; } = [];
+
+    /// <summary>Terminals left open on purpose.</summary>
+    public ImmutableArray<string> FreeTerminals { get; init; } = [];
+
+    /// <summary>The id of the assembly it belongs to, a part of its own.</summary>
+    public string? Assembly { get; init; }
 
     /// <summary>Where it is, in free words.</summary>
     public string? Place { get; init; }
@@ -48,6 +60,7 @@ public sealed record PartDetails
         if (Resistance is { } ohms) yield return new("ohm", new(ohms.Ohms, Unit.Ohm));
         if (Capacity is { } charge) yield return new("Ah", new(charge.AmpereHours, Unit.AmpereHour));
         if (CoilCurrent is { } coil) yield return new("coil A", new(coil.Amperes, Unit.Ampere));
+        if (Ways is { } ways) yield return new("ways", new(ways, Unit.Ways));
         foreach (var (name, quantity) in Ratings.OrderBy(r => r.Key, StringComparer.Ordinal)) yield return new(name, quantity);
     }
 }

@@ -69,6 +69,12 @@ public sealed record PartKind(string Id)
     /// <summary>Whether the case is a terminal that conductors may end on.</summary>
     public bool HasCaseTerminal => Case is CaseKind.Grounded or CaseKind.Optional or CaseKind.Isolated || Terminals.Any(t => t.IsCase);
 
+    /// <summary>What the case stands on where a part does not say.</summary>
+    internal CaseMount DefaultMount => Case == CaseKind.Grounded ? CaseMount.OnChassis : CaseMount.Insulated;
+
+    /// <summary>The kind as its data has it, for one whose ways are written out; else itself.</summary>
+    internal PartKind AsWritten { get => field ?? this; private init; }
+
     /// <summary>The only terminal of a kind that has just one, the case not counted; else <see langword="null"/>.</summary>
     public string? OnlyTerminal => Terminals.Length == 1 && !TakesAnyTerminal ? Terminals[0].Name : null;
 
@@ -84,14 +90,6 @@ public sealed record PartKind(string Id)
             if (terminal.Aliases.Contains(name) || (terminal.IsCase && name == "case"))
                 return terminal.Name;
         return (name == "case" && HasCaseTerminal) || TakesAnyTerminal ? name : null;
-    }
-
-    /// <summary>What to say of a terminal that the kind does not have, or that is not named where there are several.</summary>
-    internal string NoTerminal(string part, string terminal)
-    {
-        var names = Terminals.Select(t => t.Name).Concat(HasCaseTerminal ? ["case"] : []);
-        string asked = terminal.Length == 0 ? $"{part} has several terminals" : $"{part} has no terminal \"{terminal}\"";
-        return $"{asked}; a {Id} has {string.Join(", ", names)}{NearestName.Suggestion(terminal, names)}";
     }
 
     /// <summary>The element of a name.</summary>
@@ -112,6 +110,7 @@ public sealed record PartKind(string Id)
         static string At(string name, int n) => name.Replace(each, Numbers.Whole(n), StringComparison.Ordinal);
         return this with
         {
+            AsWritten = this,
             Ways = null,
             Terminals = [.. Terminals.SelectMany(t => Numbered(t.Name).Select((name, i) => t with
             {

@@ -1,13 +1,13 @@
 namespace Hotside.Circuits;
 
-/// <summary>Writes quantities and wire sizes as a job file has them.</summary>
+/// <summary>Writes stated values and wire sizes as a job file has them.</summary>
 internal static class QuantityText
 {
-    public static string Of(Quantity quantity)
+    public static string Of(StatedValue quantity, int decimals = 6)
     {
         string count = quantity.Count > 1 ? Numbers.Whole(quantity.Count) + "x" : "";
-        string values = string.Join('/', quantity.Values.Select(v => Value(v, quantity.Unit)));
-        string range = quantity.UpTo is { } upper ? ".." + Value(upper, quantity.Unit) : "";
+        string values = string.Join('/', quantity.Values.Select(v => Value(v, quantity.Unit, decimals)));
+        string range = quantity.UpTo is { } upper ? ".." + Value(upper, quantity.Unit, decimals) : "";
         return count + values + range + " " + Symbol(quantity.Unit);
     }
 
@@ -28,5 +28,5 @@ internal static class QuantityText
         _ => throw new ArgumentOutOfRangeException(nameof(unit), unit, "There is no such unit."),
     };
 
-    private static string Value(double value, Unit unit) => unit == Unit.Awg ? Gauge((int)value) : Numbers.Plain(value);
+    private static string Value(double value, Unit unit, int decimals) => unit == Unit.Awg ? Gauge((int)value) : Numbers.Plain(value, decimals);
 }

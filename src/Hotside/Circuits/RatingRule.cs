@@ -12,6 +12,13 @@ public sealed record RatingRule(string Name, Unit Unit, ImmutableArray<string> E
     /// <summary>What such a part commonly has, for somebody who has to put a value; nothing is computed from it. <see langword="null"/> when nothing is known.</summary>
     public RatingDefault? Default { get; init; }
 
+    /// <summary>Whether a value may be rated so: above 0, a resistance 0 or more.</summary>
+    internal bool IsInRange(StatedValue stated) =>
+        stated.Values.Concat(stated.UpTo is { } top ? [top] : []).All(v => v > 0 || (v == 0 && Unit is Unit.Ohm) || Unit is Unit.Awg);
+
+    /// <summary>How many values it takes: one, or one for each element.</summary>
+    internal int MostValues => IsOneEach ? Elements.Length : 1;
+
     /// <summary>Whether it is the main rating of its unit, stated by the quantity alone.</summary>
     public bool IsMain => !Name.Contains(' ', StringComparison.Ordinal);
 }

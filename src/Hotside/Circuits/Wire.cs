@@ -16,7 +16,8 @@ public sealed record Wire
     public Wire(WireSize size, string colour, Length? length = null)
     {
         if (!WireColour.TryParse(colour, out var read))
-            throw new ArgumentException($"\"{colour}\" is no colour; codes are {string.Join(", ", WireColour.Codes)}, with a tracer such as RD/WH.", nameof(colour));
+            throw new ArgumentException(WireColour.Meant(colour ?? "") is { } meant ? $"\"{colour}\" is no colour; did you mean \"{meant}\"?"
+                : $"\"{colour}\" is no colour; codes are {string.Join(", ", WireColour.Codes)}, with a tracer such as RD/WH.", nameof(colour));
         if (length is { } given && !(given.Meters > 0)) throw new ArgumentException("A length is above 0.", nameof(length));
         Size = size;
         Colour = read;
@@ -33,22 +34,32 @@ public sealed record Wire
     public bool IsBraid { get; init; }
 
     /// <summary>The length in metres, above 0.</summary>
-    public double? LengthInMetres { get; init; }
+    /// <exception cref="ArgumentOutOfRangeException">It is not above 0.</exception>
+    public double? LengthInMetres
+    {
+        get;
+        init => field = value is null or > 0 and < double.PositiveInfinity ? value : throw new ArgumentOutOfRangeException(nameof(value), value, "A length is above 0.");
+    }
 
-    /// <summary>The measured resistance end to end in ohms; it wins over what size and length give.</summary>
-    public double? ResistanceInOhms { get; init; }
+    /// <summary>The measured resistance end to end in ohms, 0 or more; it wins over what size and length give.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">It is below 0.</exception>
+    public double? ResistanceInOhms
+    {
+        get;
+        init => field = value is null or >= 0 and < double.PositiveInfinity ? value : throw new ArgumentOutOfRangeException(nameof(value), value, "A resistance is 0 or more.");
+    }
 
     /// <summary>The class of insulation, such as <c>GPT</c>.</summary>
-    public string? Insulation { get; init; }
+    public string? Insulation { get; init => field = FreeText.Checked(value, nameof(value)); }
 
     /// <summary>The loom it runs in.</summary>
-    public string? Loom { get; init; }
+    public string? Loom { get; init => field = FreeText.Checked(value, nameof(value)); }
 
     /// <summary>What it is called, such as <c>throttle cable</c>.</summary>
-    public string? Name { get; init; }
+    public string? Name { get; init => field = FreeText.Checked(value, nameof(value)); }
 
     /// <summary>Where it runs, in free words.</summary>
-    public string? Place { get; init; }
+    public string? Place { get; init => field = FreeText.Checked(value, nameof(value)); }
 
     /// <summary>What it is there for.</summary>
     public WireRole Role { get; init; }

@@ -25,6 +25,16 @@ public readonly record struct WireColour
     /// <summary>The codes that <see cref="TryParse"/> knows, in the standard's order.</summary>
     public static IEnumerable<string> Codes => Known.Select(k => k.Code);
 
+    /// <summary>The colour that a text which is none most likely means: other letters, another sign before the tracer, or a word that is nearly right.</summary>
+    internal static string? Meant(string text)
+    {
+        string stroked = text.Replace('-', '/').Replace('\\', '/');
+        foreach (string other in new[] { stroked, stroked.ToUpperInvariant(), stroked.ToLowerInvariant() })
+            if (other != text && TryParse(other, out _)) return other;
+        string? word = text.Length > 3 && text.All(char.IsAsciiLetter) ? NearestName.Of(text, Known.SelectMany(k => k.Words)) : null;
+        return word is not null && word != text && Math.Abs(word.Length - text.Length) <= 1 ? word : null;
+    }
+
     /// <summary>Reads codes in capitals (<c>RD/WH</c>) or colour words (<c>red/white</c>), American or British.</summary>
     /// <param name="text">The colour.</param>
     /// <param name="colour">The colour read.</param>

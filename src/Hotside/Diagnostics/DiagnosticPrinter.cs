@@ -30,7 +30,7 @@ internal static class DiagnosticPrinter
         string before = (from > 0 ? "…" : "") + Shown(line[from..start]), marked = Shown(line[start..end]);
         string behind = Shown(line[end..to]) + (to < line.Length ? "…" : "");
         string number = Numbers.Whole(span.Line);
-        text.Append('\n').Append(number.PadLeft(NumberColumns)).Append(" | ").Append((before + marked + behind).TrimEnd());
+        text.Append('\n').Append(number.PadLeft(NumberColumns)).Append((" | " + before + marked + behind).TrimEnd());
         text.Append('\n').Append(' ', Math.Max(NumberColumns, number.Length)).Append(" | ");
         text.Append(' ', WidthOf(before)).Append('^', Math.Clamp(WidthOf(marked), 1, MostCarets));
     }

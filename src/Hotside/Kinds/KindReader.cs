@@ -26,7 +26,7 @@ internal sealed class KindReader
     /// <summary>The kind under a name; what is wrong with it goes to <paramref name="problems"/>, and the rest is still read.</summary>
     public static PartKind? Read(YamlText id, YamlMap map, Catalogue known, List<Diagnostic> problems)
     {
-        if (!Names.IsId(id.Value))
+        if (!ItemId.IsWellFormed(id.Value))
         {
             problems.Add(KindProblems.BadName.At(id.Span, id.Value));
             return null;

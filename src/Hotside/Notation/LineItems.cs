@@ -13,6 +13,9 @@ internal static class LineItems
 
     private const string Because = "because ";
 
+    // Words before a text that may hold commas when it is in quotes.
+    private static readonly string[] BeforeQuotes = ["at ", "loom ", "insulation "];
+
     public static ImmutableArray<LineItem> Split(YamlText line, List<Diagnostic> problems) => Split(line, 0, problems);
 
     /// <summary>The pieces of a line from a character on.</summary>
@@ -30,10 +33,8 @@ internal static class LineItems
                 items.Add(new(text[(first + Because.Length)..].Trim(), line.Part(first, text.Length - first)) { IsReason = true });
                 break;
             }
-            int end;
-            if (first < text.Length && text[first] is '\'' or '"') end = Quoted(line, first, items, problems);
-            else end = Plain(line, from, first, items, problems);
-            start = end + 1;
+            string word = BeforeQuotes.FirstOrDefault(w => IsQuote(text, first + w.Length) && text.AsSpan(first).StartsWith(w, StringComparison.Ordinal)) ?? "";
+            start = 1 + (IsQuote(text, first + word.Length) ? Quoted(line, first, word, items, problems) : Plain(line, from, first, items, problems));
         }
         return items.ToImmutable();
     }
@@ -56,8 +57,10 @@ internal static class LineItems
     }
 
     // A comma ends a piece, unless the piece begins with a quote that is still open; a quote within quotes is doubled.
-    private static int Quoted(YamlText line, int first, ImmutableArray<LineItem>.Builder items, List<Diagnostic> problems)
+    private static int Quoted(YamlText line, int first, string word, ImmutableArray<LineItem>.Builder items, List<Diagnostic> problems)
     {
+        int begin = first;
+        first += word.Length;
         string text = line.Value, quote = text[first].ToString();
         int close = text.IndexOf(text[first], first + 1);
         while (close >= 0 && close + 1 < text.Length && text[close + 1] == text[first]) close = text.IndexOf(text[first], close + 2);
@@ -68,13 +71,15 @@ internal static class LineItems
         }
         string name = text[(first + 1)..close].Replace(quote + quote, quote, StringComparison.Ordinal).Trim();
         if (name.Length == 0) problems.Add(EmptyItem.At(line.Part(first, close + 1 - first)) with { Hint = "take the quotes out" });
-        else items.Add(new(name, line.Part(first, close + 1 - first)) { IsQuoted = true });
+        else items.Add(new(word + name, line.Part(begin, close + 1 - begin)) { IsQuoted = word.Length == 0 });
         int end = Comma(text, close + 1);
         string behind = text[(close + 1)..end].Trim();
         if (behind.Length > 0)
             problems.Add(BehindQuote.At(line.Part(text.IndexOf(behind, close + 1, StringComparison.Ordinal), behind.Length), behind) with { Hint = "put a comma before it, or the whole name in quotes" });
         return end;
     }
+
+    private static bool IsQuote(string text, int at) => at < text.Length && text[at] is '\'' or '"';
 
     private static int Comma(string text, int from) => text.IndexOf(',', Math.Min(from, text.Length)) is >= 0 and var comma ? comma : text.Length;
 

@@ -2,11 +2,9 @@ using Hotside.Circuits;
 
 namespace Hotside.Notation;
 
-/// <summary>What may be an id or a terminal's name, and how a wrong one is answered.</summary>
+/// <summary>What may be a terminal's name, and how a wrong one is answered.</summary>
 internal static class Names
 {
-    public static bool IsId(string text) => text.Length is > 0 and <= 60 && text.All(c => char.IsAsciiLetterOrDigit(c) || c is '-' or '_');
-
     public static bool IsTerminal(string text) =>
         text.Length is > 0 and <= 60 && text.Replace("(n)", "", StringComparison.Ordinal).All(c => char.IsAsciiLetterOrDigit(c) || c is '-' or '_' or '+');
 

@@ -25,7 +25,7 @@ internal static partial class QuantityReader
     public static IEnumerable<string> Spellings => Units.SelectMany(u => u.Spellings);
 
     /// <summary>Reads a quantity; <see langword="null"/> when the text is none. A text that only looks like one is explained in <paramref name="problem"/>.</summary>
-    public static Quantity? Read(string text, out string? problem)
+    public static StatedValue? Read(string text, out string? problem)
     {
         problem = null;
         var match = Shape().Match(text.StartsWith('.') ? "0" + text : text);
@@ -75,7 +75,7 @@ internal static partial class QuantityReader
         return gauge is >= -3 and <= 40 && (!match.Groups[2].Success || number > 0) ? gauge : null;
     }
 
-    private static Quantity? Gauge(string number, out string? problem)
+    private static StatedValue? Gauge(string number, out string? problem)
     {
         problem = null;
         if (GaugeNumber(number) is { } gauge) return new(gauge, Unit.Awg);

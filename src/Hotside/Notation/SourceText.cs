@@ -11,7 +11,9 @@ internal sealed class SourceText
     {
         File = file;
         // A byte order mark is no character of the job; line ends of every system count as one.
-        Text = (text.StartsWith('\uFEFF') ? text[1..] : text).Replace("\r\n", "\n", StringComparison.Ordinal).Replace('\r', '\n');
+        Text = (text.StartsWith('\uFEFF') ? text[1..] : text).Replace("\r\n", "\n", StringComparison.Ordinal).Replace('\r', '\n')
+            // What a word processor puts for a blank.
+            .Replace('\u00A0', ' ').Replace('\u202F', ' ');
         lines = Text.Split('\n');
     }
 

@@ -20,5 +20,8 @@ internal static class YamlProblems
     public static readonly DiagnosticKind Empty = new("HS1013", Severity.Error, "Nothing there", "there is nothing in this file");
     public static readonly DiagnosticKind TooLong = new("HS1014", Severity.Error, "Text too long", "a text is longer than {0} characters");
     public static readonly DiagnosticKind TooMany = new("HS1015", Severity.Error, "Too much", "the file holds more than {0} texts");
+    public static readonly DiagnosticKind NoColon = new("HS1021", Severity.Error, "Colon missing", "no colon and space stand behind \"{0}\"");
+    public static readonly DiagnosticKind OutOfStep = new("HS1022", Severity.Error, "Indentation out of step", "this line begins neither where its section's lines do nor as a section of its own");
+    public static readonly DiagnosticKind NotAJob = new("HS1023", Severity.Error, "Not a job file", "this is no job file: a job file is made of sections, such as \"parts:\" and \"wires:\"");
     public static readonly DiagnosticKind TagGiven = new("HS1016", Severity.Error, "Tag", "tags (!) are not part of the notation");
 }

@@ -49,7 +49,7 @@ internal sealed class YamlReader
         catch (YamlException e)
         {
             int line = (int)Math.Max(1, e.Start.Line), column = (int)Math.Max(1, e.Start.Column);
-            problems.Add(YamlProblems.Syntax.At(source.Span(line, column, 1), Reason(e)) with
+            problems.Add(YamlAdvice.At(source, line) ?? YamlProblems.Syntax.At(source.Span(line, column, 1), Reason(e)) with
             {
                 Hint = "check brackets, quotes and how far the lines are indented; a text with odd characters may stand in quotes",
             });
@@ -75,7 +75,7 @@ internal sealed class YamlReader
         parser.Consume<DocumentEnd>();
         if (parser.Accept<DocumentStart>(out var second)) throw Stop(YamlProblems.TwoDocuments.At(Place(second.Start, second.End)));
         if (top is YamlMap map) return map;
-        throw Stop(YamlProblems.Syntax.At(top.Span, "a job file is a map of sections") with { Hint = "begin with the line \"hotside: 1\"" });
+        throw Stop(YamlProblems.NotAJob.At(top.Span with { EndLine = top.Span.Line, EndColumn = top.Span.Column + 1 }) with { Hint = "a job file begins with the line \"hotside: 1\"; \"hotside new NAME\" writes one to start from" });
     }
 
     private YamlMap? Nothing()
@@ -103,7 +103,7 @@ internal sealed class YamlReader
     {
         var start = parser.Consume<MappingStart>();
         var entries = ImmutableArray.CreateBuilder<YamlEntry>();
-        var keys = new HashSet<string>(StringComparer.Ordinal);
+        var keys = new Dictionary<string, int>(StringComparer.Ordinal);
         while (!Ends<MappingEnd>())
         {
             if (Node(depth + 1) is not YamlText key) throw Stop(YamlProblems.Syntax.At(Here(), "a list or map cannot be a key"));
@@ -113,7 +113,8 @@ internal sealed class YamlReader
                 problems.Add(YamlProblems.KeyWithoutValue.At(key.Span, key.Value) with { Hint = "write the entries on lines of their own, or put the text in quotes" });
                 continue;
             }
-            if (!keys.Add(key.Value)) problems.Add(YamlProblems.DuplicateKey.At(key.Span, key.Value) with { Hint = "rename or remove one of them" });
+            if (!keys.TryAdd(key.Value, key.Span.Line))
+                problems.Add(YamlProblems.DuplicateKey.At(key.Span, key.Value) with { Hint = $"the first stands in line {Numbers.Whole(keys[key.Value])}; rename or remove one of them" });
             else entries.Add(new(key, value));
         }
         return new(entries.ToImmutable(), Extent(start, entries.LastOrDefault()?.Value, start.Style == MappingStyle.Flow));

@@ -42,14 +42,14 @@ internal static partial class YamlTraps
         {
             problems.Add(YamlProblems.LeadingQuote.At(source.Span(number, value.Index + 1, value.Length)) with
             {
-                Hint = "put what comes first before the quotes, or the whole line in quotes of the other sort",
+                Hint = "a line does not begin with a quote: put the kind or the ends first, or everything behind the first colon in quotes of the other sort",
             });
             return;
         }
         if (value.Value.Length == 0 || value.Value[0] is '\'' or '"' or '{' or '[' or '|' or '>' or '&' or '*' or '!') return;
         int second = value.Value.IndexOf(": ", StringComparison.Ordinal);
         if (second >= 0)
-            problems.Add(YamlProblems.SecondColon.At(source.Span(number, value.Index + second + 1, 1)) with { Hint = "put the whole line in quotes" });
+            problems.Add(YamlProblems.SecondColon.At(source.Span(number, value.Index + second + 1, 1)) with { Hint = "put everything behind the first colon in quotes" });
     }
 
     private static int ClosingQuote(string text)
@@ -75,6 +75,7 @@ internal static partial class YamlTraps
             char c = line[i];
             bool opens = quote == '\0' && c is '\'' or '"' && (i == 0 || line[i - 1] is ' ' or '[' or '{' or ',' or ':' or '-');
             if (opens) quote = c;
+            else if (quote == '\'' && c == quote && i + 1 < line.Length && line[i + 1] == quote) i++;
             else if (quote != '\0' && c == quote) quote = '\0';
             else if (quote == '\0' && c == '#' && (i == 0 || line[i - 1] is ' ' or '\t'))
             {
@@ -90,6 +91,6 @@ internal static partial class YamlTraps
     private static partial Regex Indentation();
 
     // A key, perhaps behind list dashes, and what stands behind its colon. The key holds no colon of its own and is not in quotes.
-    [GeneratedRegex(@"^\s*(?:- )*(?<key>[^'""{\[#:\s][^:#]*|[^'""{\[#:\s]):\s+(?<value>\S.*?)\s*$")]
+    [GeneratedRegex(@"^\s*(?:- )*(?<key>(?!- )[^'""{\[#:\s][^:#]*|[^'""{\[#:\s-]):\s+(?<value>\S.*?)\s*$")]
     private static partial Regex KeyAndValue();
 }

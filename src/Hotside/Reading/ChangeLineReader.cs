@@ -9,6 +9,9 @@ internal static class ChangeLineReader
 {
     public static readonly string[] Verbs = ["take out", "fit", "replace", "reverse", "remount", "run", "move", "renew", "cut", "do"];
 
+    // What may stand beside the verb in map form.
+    private static readonly string[] Keys = ["part", "wire", "ends", "map", "case", "insert", "as", "reversed", "sentence", "because"];
+
     public static ChangeLine? Read(YamlNode node, ReadingContext context) => node switch
     {
         YamlText text => OfText(text, context),
@@ -35,7 +38,10 @@ internal static class ChangeLineReader
     };
 
     private static ChangeLine? With(YamlText head, YamlText rest, SourceSpan span, ReadingContext context) =>
-        Head(head, context) is not { } line ? null
+        // A colon within a reason divides nothing.
+        head.Value.Contains(", because ", StringComparison.Ordinal) ? Head(head with { Value = $"{head.Value}: {rest.Value}" }, context) is { } whole ? whole with { Span = span } : null
+        : Head(head, context) is not { } line ? null
+        // The commas of a sentence divide nothing, and its reason is part of it.
         : line with { Items = line.Verb == "do" ? [] : LineItems.Split(rest, context.Problems), Rest = rest.Value, Span = span };
 
     // The verb, its ids, and what may stand behind them without a colon: "reversed", a reason.
@@ -53,6 +59,12 @@ internal static class ChangeLineReader
     {
         if (map.Entries.FirstOrDefault(e => Verbs.Contains(e.Key.Value)) is not { } entry)
             return Unknown(map.Span, map.Entries.IsEmpty ? "" : map.Entries[0].Key.Value, context);
+        if (map.Entries.FirstOrDefault(e => e != entry && !Keys.Contains(e.Key.Value)) is { } wrong)
+        {
+            context.Report(ReadingProblems.UnknownKey.At(wrong.Key.Span, wrong.Key.Value) with { Hint = Names.Meant(wrong.Key.Value, Keys) });
+            context.Unreadable.UnionWith(MapForm.Texts(map, entry.Key.Value).Select(t => t.Value));
+            return null;
+        }
         var ids = MapForm.Texts(map, entry.Key.Value).Select(t => new LineItem(t.Value, t.Span)).ToImmutableArray();
         var items = ImmutableArray.CreateBuilder<LineItem>();
         if (map.Find("part")?.Value is YamlMap part) items.AddRange(MapForm.PartItems(part, context));

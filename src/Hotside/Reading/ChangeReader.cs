@@ -50,8 +50,8 @@ internal sealed partial class ChangeReader(ReadingContext context)
     private Edit? Edit(ChangeLine line)
     {
         var items = line.Items.Where(i => !i.IsReason).ToImmutableArray();
-        foreach (var id in line.Ids.Where(i => !Names.IsId(i.Text))) context.Report(ReadingProblems.BadId.At(id.Span, id.Text) with { Hint = "ids come first, then a colon: \"fit K1: relay, …\"" });
-        ImmutableArray<string> ids = [.. line.Ids.Where(i => Names.IsId(i.Text)).Select(i => i.Text)];
+        foreach (var id in line.Ids.Where(i => !ItemId.IsWellFormed(i.Text))) context.Report(ReadingProblems.BadId.At(id.Span, id.Text) with { Hint = "ids come first, then a colon: \"fit K1: relay, …\"" });
+        ImmutableArray<string> ids = [.. line.Ids.Where(i => ItemId.IsWellFormed(i.Text)).Select(i => i.Text)];
         if (ids.IsEmpty) return line.Ids.IsEmpty ? Bad(line) : null;
         string only = ids[0];
         switch (line.Verb)

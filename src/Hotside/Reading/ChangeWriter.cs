@@ -15,14 +15,13 @@ internal sealed class ChangeWriter(Alteration alteration)
         foreach (var change in alteration.Changes)
         {
             string[] lines = [.. change.Acts.Select(Line)];
-            if (change.Reason is { } reason) lines[0] = WithReason(lines[0], reason);
+            // A reason behind the sentence of a "do" would be part of the sentence.
+            int first = Math.Max(0, Array.FindIndex([.. change.Acts], a => a is not Work));
+            if (change.Reason is { } reason) lines[first] = $"{lines[first]}, because {reason}";
             for (int i = 0; i < lines.Length; i++)
                 yield return (lines.Length == 1 ? "- " : i == 0 ? "- - " : "  - ") + Written(lines[i]);
         }
     }
-
-    // The sentence of a "do" and the reason of what has no colon follow the same way: behind a comma.
-    private static string WithReason(string line, string reason) => $"{line}, because {reason}";
 
     // A line with a colon is a key and its value to YAML; both are quoted as one where either needs quotes.
     private static string Written(string line)
@@ -39,8 +38,8 @@ internal sealed class ChangeWriter(Alteration alteration)
         return act switch
         {
             TakeOut => "take out " + ids,
-            Fit => $"fit {ids}: {LineWriter.Part(after.FindPart(act.Items[0])!.Spec, after, DefaultOf(after.FindPart(act.Items[0])!.Kind))}",
-            Replace replace => $"replace {ids}{(replace.Reversed ? " reversed" : "")}: {Replacement(replace)}",
+            Fit => $"fit {ids}: {LineWriter.Part(LineWriter.WithoutDefault(after.FindPart(act.Items[0])!.Spec), after)}",
+            Replace replace => $"replace {ids}{(replace.Reversed ? " reversed" : "")}: {new ReplacementWriter(alteration, replace).Line()}",
             Reverse => "reverse " + ids,
             Remount => $"remount {ids}: {LineWriter.Case(after.FindPart(ids)!.Spec.Case!, after)}",
             Run => $"run {ids}: {LineWriter.Wire(after.FindConductor(ids)!, after)}",
@@ -50,22 +49,6 @@ internal sealed class ChangeWriter(Alteration alteration)
             Work work => $"do {ids}: {work.Sentence}",
             _ => throw new ArgumentOutOfRangeException(nameof(act), act, "There is no line for this act."),
         };
-    }
-
-    private string Replacement(Replace replace)
-    {
-        Part now = after.FindPart(replace.Items[0])!, was = before.FindPart(replace.Items[0])!;
-        // Name, joints, assembly, place and mount are inherited: the line says only what differs from the old parts.
-        bool Kept(Func<Part, object?> said) => replace.Items.All(id => Equals(said(before.FindPart(id)!), said(after.FindPart(id)!)));
-        var spec = now.Spec with
-        {
-            Name = Kept(p => p.Name) ? null : now.Name,
-            Joints = Kept(p => string.Join(", ", p.Joints)) ? [] : now.Joints,
-            Assembly = Kept(p => p.Assembly) ? null : now.Assembly,
-            Place = Kept(p => p.Place) ? null : now.Place,
-        };
-        string line = LineWriter.Part(spec, after, was.Spec.Case ?? DefaultOf(now.Kind));
-        return string.Join(", ", new[] { line }.Concat(replace.Items.SelectMany(MapOf).Distinct()));
     }
 
     // What is not said of a renewed wire stays, so only what differs is written.
@@ -89,32 +72,4 @@ internal sealed class ChangeWriter(Alteration alteration)
             Condition = New(w => w.Condition) ? now.Condition : null,
         });
     }
-
-    // Terminals whose wires and joints went to one of another name: seen from what is on the part before and after.
-    private IEnumerable<string> MapOf(string id)
-    {
-        Part was = before.FindPart(id)!, now = after.FindPart(id)!;
-        if (was.Kind.Id == now.Kind.Id) yield break;
-        foreach (var (old, to) in Carried(was).Where(c => TerminalMap.Counterpart(was.Kind, now.Kind, c.Old) is null).Distinct())
-            yield return $"{old} = {to}";
-    }
-
-    private IEnumerable<(string Old, string New)> Carried(Part part)
-    {
-        var wires = from wire in before.Conductors
-                    let now = after.FindConductor(wire.Id)
-                    where now is not null
-                    from pair in new[] { (Was: wire.From, Now: now.From), (Was: wire.To, Now: now.To) }
-                    select pair;
-        var joints = from other in before.Parts
-                     let now = after.FindPart(other.Id)
-                     where now is not null
-                     from joint in other.Joints
-                     from then in now.Joints
-                     where joint.Terminal == then.Terminal
-                     select (Was: joint.On, Now: then.On);
-        return wires.Concat(joints).Where(p => p.Was.Part == part.Id && p.Now.Part == part.Id).Select(p => (p.Was.Terminal, p.Now.Terminal));
-    }
-
-    private static CaseMount DefaultOf(PartKind kind) => kind.Case == CaseKind.Grounded ? CaseMount.OnChassis : CaseMount.Insulated;
 }

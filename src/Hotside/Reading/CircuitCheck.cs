@@ -6,10 +6,25 @@ namespace Hotside.Reading;
 /// <summary>What is wrong with a circuit as such: loose things, and a system line that the circuit contradicts.</summary>
 internal static class CircuitCheck
 {
-    public static IEnumerable<Diagnostic> Of(Circuit circuit) =>
-        [.. Wires(circuit), .. Parts(circuit), .. Ground(circuit), .. JointCheck.Of(circuit), .. VoltageCheck.Of(circuit)];
+    /// <summary>What is wrong with a circuit.</summary>
+    /// <param name="circuit">The circuit.</param>
+    /// <param name="isWhole">Whether all of it could be read; else only what no missing line explains is told.</param>
+    public static IEnumerable<Diagnostic> Of(Circuit circuit, bool isWhole) => !isWhole ? Loops(circuit)
+        : [.. Loops(circuit), .. Doubles(circuit), .. Parts(circuit), .. Ground(circuit), .. JointCheck.Of(circuit), .. VoltageCheck.Of(circuit)];
 
-    private static IEnumerable<Diagnostic> Wires(Circuit circuit) =>
+    // Two plain wires between one pair of ends: mostly one line written twice.
+    private static IEnumerable<Diagnostic> Doubles(Circuit circuit)
+    {
+        var plain = circuit.Conductors.Where(c => c.Wire is { Role: WireRole.Wire, Name: null, IsBraid: false } && c.From != c.To && c.Ends.All(e => !e.IsFree));
+        foreach (var pair in plain.GroupBy(c => string.Join(' ', c.Ends.Select(e => e.ToString()).Order(StringComparer.Ordinal)), StringComparer.Ordinal))
+        foreach (var second in pair.Skip(1))
+            yield return CircuitProblems.SamePair.Of([second.Id, pair.First().Id], second.Id, circuit.TextOf(second.From), circuit.TextOf(second.To), pair.First().Id) with
+            {
+                Hint = "take one out; if both are there, give one a name, such as \"second cable\"",
+            };
+    }
+
+    private static IEnumerable<Diagnostic> Loops(Circuit circuit) =>
         from wire in circuit.Conductors
         where wire.From == wire.To
         select CircuitProblems.WireToItself.Of([wire.Id], wire.Id, circuit.TextOf(wire.From)) with { Hint = "one end goes elsewhere, or the wire is not there" };

@@ -12,14 +12,20 @@ internal sealed class CircuitReader(Sections sections, ReadingContext context)
     /// <summary>The circuit, without settings; <see langword="null"/> when its system or parts are missing.</summary>
     public Circuit? Read()
     {
-        foreach (var entry in sections.Entries("kinds"))
-            if (entry.Value is not YamlMap map) context.Report(ReadingProblems.WrongShape.At(entry.Value.Span, entry.Key.Value, "a map that describes the kind"));
-            else if (KindReader.Read(entry.Key, map, context.Kinds, context.Problems) is { } kind) context.Kinds = context.Kinds.With(kind);
+        foreach (var entry in sections.Entries("kinds")) OwnKind(entry);
         var system = System();
         if (sections.Find("parts") is null) Missing("parts");
         var parts = Parts();
         var wires = Wires();
         return system is null || sections.Find("parts") is null ? null : new(Resolved(system), parts, wires, []);
+    }
+
+    private void OwnKind(YamlEntry entry)
+    {
+        int before = context.Problems.Count;
+        if (entry.Value is not YamlMap map) context.Report(ReadingProblems.WrongShape.At(entry.Value.Span, entry.Key.Value, "a map that describes the kind"));
+        else if (KindReader.Read(entry.Key, map, context.Kinds, context.Problems) is { } kind) context.Kinds = context.Kinds.With(kind);
+        if (context.Problems.Skip(before).Any(p => p.Severity >= Severity.Error)) context.BrokenKinds.Add(entry.Key.Value);
     }
 
     private ElectricalSystem? System()
@@ -30,7 +36,6 @@ internal sealed class CircuitReader(Sections sections, ReadingContext context)
             return null;
         }
         var system = SystemReader.Read(node, null, context);
-        context.SizesIn = system?.SizesIn;
         return system;
     }
 
@@ -42,7 +47,7 @@ internal sealed class CircuitReader(Sections sections, ReadingContext context)
 
     private ImmutableArray<Part> Parts()
     {
-        var read = new List<(Part Part, SourceSpan Span)>();
+        var read = new List<(Part Part, PartLine Line, SourceSpan Span)>();
         foreach (var entry in sections.Entries("parts"))
             foreach (var id in Ids(entry.Key))
             {
@@ -53,15 +58,15 @@ internal sealed class CircuitReader(Sections sections, ReadingContext context)
                     if (line.Reason is not null) context.Report(ReadingProblems.NoChange.At(entry.Value.Span, id.Value) with { Hint = "a reason belongs to a change; say it in a comment" });
                     var part = line.Spec.As(id.Value);
                     context.Parts.Add(id.Value, part);
-                    read.Add((part, entry.Value.Span));
+                    read.Add((part, line, entry.Value.Span));
                 }
             }
         foreach (var (assembly, span) in context.Assemblies.Where(a => !context.Parts.ContainsKey(a.Id) && !context.Unreadable.Contains(a.Id)))
-            context.Report(ReadingProblems.NoAssembly.At(span, assembly) with { Hint = NearestName.Of(assembly, context.Parts.Values.Where(p => p.Kind.HoldsParts).Select(p => p.Id)) is { } near ? $"did you mean \"{near}\"?" : "a place is \"at …\"" });
-        foreach (var (part, span) in read.Where(r => r.Part.Place is { } place && context.Parts.TryGetValue(place, out var box) && box.Kind.HoldsParts))
+            context.Report(ReadingProblems.NoAssembly.At(span, assembly) with { Hint = NearestName.Of(assembly, context.Parts.Values.Where(p => p.Kind.HoldsParts).Select(p => p.Id)) is { } near ? $"did you mean \"{near}\"?" : $"an assembly is a part: \"{assembly}: assembly, Fuse block\"; a place in words is \"at …\"" });
+        foreach (var (part, _, span) in read.Where(r => r.Part.Place is { } place && context.Parts.TryGetValue(place, out var box) && box.Kind.HoldsParts))
             context.Report(ReadingProblems.PlaceIsAssembly.At(span, part.Place!) with { Hint = $"write \"in {part.Place}\"" });
         context.Assemblies.Clear();
-        return [.. read.Select(r => WithNodes(r.Part, r.Span))];
+        return [.. read.Select(r => WithNodes(r.Part, r.Line, r.Span))];
     }
 
     private static PartLine? Line(YamlEntry entry, ReadingContext context) => entry.Value switch
@@ -83,14 +88,14 @@ internal sealed class CircuitReader(Sections sections, ReadingContext context)
         foreach (var item in LineItems.Split(key, context.Problems)) yield return new(item.Text, item.Span, 0);
     }
 
-    private Part WithNodes(Part part, SourceSpan span)
+    private Part WithNodes(Part part, PartLine line, SourceSpan span)
     {
         var resolved = part with
         {
             Spec = part.Spec with
             {
-                Joints = [.. part.Joints.Select(j => (Joint: j, On: EndReader.Resolve(j.On, span, context))).Where(j => j.On is not null).Select(j => j.Joint with { On = j.On!.Value })],
-                Case = part.CaseOn is { } on ? new(EndReader.Resolve(on, span, context)) : part.Spec.Case,
+                Joints = [.. part.Joints.Select((j, i) => (Joint: j, On: EndReader.Resolve(j.On, line.JointSpans[i], context))).Where(j => j.On is not null).Select(j => j.Joint with { On = j.On!.Value })],
+                Case = part.CaseOn is { } on ? new(EndReader.Resolve(on, line.CaseSpan ?? span, context)) : part.Spec.Case,
             },
         };
         context.Parts[part.Id] = resolved;
@@ -128,7 +133,8 @@ internal sealed class CircuitReader(Sections sections, ReadingContext context)
             return null;
         }
         var ends = EndReader.Pair(items[0], context);
-        var wire = WireReader.Read(items.Skip(1), context).Wire;
+        var (wire, reason) = WireReader.Read(items.Skip(1), context);
+        if (reason is not null) context.Report(ReadingProblems.NoChange.At(items.Last(i => i.IsReason).Span, entry.Key.Value) with { Hint = "a reason belongs to a change; say it in a comment" });
         if (ends is not { } pair) return null;
         var from = Resolve(pair.From, items[0]);
         var to = Resolve(pair.To, items[0]);

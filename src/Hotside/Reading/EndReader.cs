@@ -24,8 +24,8 @@ internal static class EndReader
         string[] halves = text.Split('.');
         bool good = halves.Length switch
         {
-            1 => Names.IsId(text),
-            2 => Names.IsId(halves[0]) && Names.IsTerminal(halves[1]),
+            1 => ItemId.IsWellFormed(text),
+            2 => ItemId.IsWellFormed(halves[0]) && Names.IsTerminal(halves[1]),
             _ => false,
         };
         if (good) return End.Parse(text);
@@ -40,25 +40,14 @@ internal static class EndReader
         if (!context.Parts.TryGetValue(id, out var part))
         {
             if (!context.Unreadable.Contains(id))
-                context.Report(ReadingProblems.UnknownPart.At(span, id) with { Hint = Names.Meant(id, context.Parts.Keys) });
+                context.Report(ReadingProblems.UnknownPart.At(span, id) with { Hint = Names.Meant(id, context.Parts.Keys) ?? "add it to the parts, or name one that is there" });
             return null;
         }
-        if (part.Kind.TakesAnyTerminal && end.Terminal.Length > 0) return end;
-        string? terminal = end.Terminal.Length == 0 ? part.Kind.OnlyTerminal : part.Kind.TerminalNamed(end.Terminal);
-        if (terminal is not null) return End.At(id, terminal);
+        if (part.Kind.TerminalMeant(end.Terminal) is { } terminal) return End.At(id, terminal);
         context.Report((end.Terminal.Length == 0 ? ReadingProblems.TerminalMissing.At(span, id) : ReadingProblems.UnknownTerminal.At(span, id, end.Terminal)) with
         {
-            Hint = TerminalsOf(part.Kind, end.Terminal),
+            Hint = part.Kind.TerminalHint(end.Terminal),
         });
         return null;
-    }
-
-    /// <summary>A hint that names the nearest terminal and lists them all.</summary>
-    public static string TerminalsOf(PartKind kind, string asked)
-    {
-        string[] names = [.. kind.Terminals.Select(t => t.Name), .. kind.HasCaseTerminal && kind.Terminals.All(t => !t.IsCase) ? ["case"] : Array.Empty<string>()];
-        string near = asked.Length > 0 && NearestName.Of(asked, names) is { } name ? $"did you mean \"{name}\"? " : "";
-        string shown = names.Length > 12 ? string.Join(", ", names.Take(12)) + " …" : string.Join(", ", names);
-        return names.Length == 0 ? $"a {kind.Id} has no terminals" : $"{near}a {kind.Id} has {shown}";
     }
 }

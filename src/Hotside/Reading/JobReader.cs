@@ -14,11 +14,14 @@ internal sealed class JobReader
     private readonly Sections sections;
     private readonly Func<string, string?> include;
 
-    private JobReader(Catalogue kinds, Func<string, string?> include)
+    private readonly bool isAfter;
+
+    private JobReader(Catalogue kinds, Func<string, string?> include, bool isAfter)
     {
         context = new(kinds);
-        sections = new(context, include);
+        sections = new(context, include, isAfter);
         this.include = include;
+        this.isAfter = isAfter;
     }
 
     /// <summary>Reads a job.</summary>
@@ -27,7 +30,7 @@ internal sealed class JobReader
     /// <param name="kinds">The kinds that it may use.</param>
     /// <param name="include">The text of another file by its path from the job's folder; <see langword="null"/> when there is none.</param>
     public static JobReading Read(string file, string text, Catalogue kinds, Func<string, string?> include) =>
-        new JobReader(kinds, include).Read(file, text);
+        new JobReader(kinds, include, isAfter: false).Read(file, text);
 
     private JobReading Read(string file, string text)
     {
@@ -70,11 +73,12 @@ internal sealed class JobReader
     private Alteration? Alteration()
     {
         if (new CircuitReader(sections, context).Read() is not { } before) return null;
-        foreach (var problem in CircuitCheck.Of(before)) context.Report(problem);
+        bool isWhole = context.Problems.All(p => p.Severity < Severity.Error);
+        foreach (var problem in CircuitCheck.Of(before, isWhole)) context.Report(problem);
         var section = sections.Find("alteration") as YamlMap;
         if (sections.Find("alteration") is { } other and not YamlMap and not YamlText { Value.Length: 0 })
             context.Report(ReadingProblems.WrongShape.At(other.Span, "alteration", "a map with title, system and changes"));
-        if (section is null) return Unaltered(before);
+        if (section is null || isAfter) return Unaltered(before);
         Check(section);
         string title = section.Find("title")?.Value is YamlText text ? text.Value : "";
         if (section.Find("after")?.Value is YamlText file) return Between(before, title, file, section);
@@ -83,7 +87,7 @@ internal sealed class JobReader
 
     private Alteration Unaltered(Circuit before)
     {
-        before = With(before, Settings(before.Parts, before.Parts, null).Before);
+        before = before.With(Settings(before.Parts, before.Parts, null).Before);
         return new("", before, before, []);
     }
 
@@ -99,50 +103,32 @@ internal sealed class JobReader
         var system = section.Find("system") is { } said ? SystemReader.Read(said.Value, before.System, context) ?? before.System : before.System;
         // Sizes without a unit mean the same throughout a file.
         var (groups, places) = section.Find("changes") is { } changes ? new ChangeReader(context).Read(changes.Value) : ([], []);
-        var (first, second) = Settings(before.Parts, PartsAfter(before, groups), section);
-        before = With(before, first);
-        var result = EditList.Apply(before, title, system, second, groups);
+        var result = EditList.Apply(before, title, system, groups);
+        var (first, second) = Settings(before.Parts, result.Parts, section);
         foreach (var (problem, group, edit) in result.Problems.Where(p => !p.Diagnostic.Items.Any(context.Unreadable.Contains)))
             context.Report(problem with { Span = group < 0 ? section.Span with { EndLine = section.Span.Line, EndColumn = section.Span.Column + 1 } : places[group][edit] });
-        if (result.Alteration is { } alteration)
+        if (result.Alteration?.With(first, second) is { } alteration)
         {
             var known = context.Problems.ToArray();
             // What was loose before is not told twice.
-            foreach (var problem in CircuitCheck.Of(alteration.After).Where(p => known.All(k => k.Message != p.Message)))
+            foreach (var problem in CircuitCheck.Of(alteration.After, isWhole: true).Where(p => known.All(k => k.Message != p.Message)))
                 context.Report(problem.Items.Select(i => context.Places.GetValueOrDefault(i)).FirstOrDefault(s => s is not null) is null ? problem with { Span = section.Span with { EndLine = section.Span.Line, EndColumn = section.Span.Column + 1 } } : problem);
             return alteration;
         }
         return null;
     }
 
-    // Kinds and ids of the after circuit's parts, as far as the list of changes tells without being applied.
-    private static List<Part> PartsAfter(Circuit before, ImmutableArray<EditGroup> groups)
-    {
-        var parts = before.Parts.ToList();
-        foreach (var edit in groups.SelectMany(g => g.Edits))
-            switch (edit)
-            {
-                case TakeOutEdit take: parts.RemoveAll(p => take.Ids.Contains(p.Id)); break;
-                case FitEdit fit: parts.AddRange(fit.Ids.Select(fit.Spec.As)); break;
-                case ReplaceEdit replace:
-                    foreach (string id in replace.Ids)
-                        if (parts.FindIndex(p => p.Id == id) is var at and >= 0) parts[at] = replace.Spec.As(id);
-                    break;
-            }
-        return parts;
-    }
-
     private Alteration? Between(Circuit before, string title, YamlText file, YamlMap section)
     {
-        if (sections.Load(file) is not { } text) return null;
-        // A complete file of its own: its ids are its own affair until they are compared.
-        var reading = new JobReader(context.Kinds, include).Read(file.Value, text);
+        if (sections.Load(file) is not { } loaded) return null;
+        // A complete file of its own: its ids are its own affair until they are compared, and what it alters itself is another job.
+        var reading = new JobReader(context.Kinds, include, isAfter: true).Read(loaded.Path, loaded.Text);
         foreach (var problem in reading.Diagnostics) context.Report(problem);
         foreach (var (name, source) in reading.Sources) sections.Sources.TryAdd(name, source);
         if (reading.Alteration is not { } other) return null;
         var same = MapForm.Texts(section, "same").SelectMany(t => LineItems.Split(t, context.Problems))
             .Select(i => i.Text.Split('=', StringSplitOptions.TrimEntries)).Where(p => p.Length == 2).Select(p => (p[0], p[1]));
-        before = With(before, Settings(before.Parts, other.Before.Parts, section).Before);
+        before = before.With(Settings(before.Parts, other.Before.Parts, section).Before);
         try
         {
             return Alterations.Alteration.Between(before, other.Before, title, [.. same]);
@@ -162,6 +148,4 @@ internal sealed class JobReader
         var later = new SettingReader(context, after, after).Read(own).After;
         return (common.Before, [.. common.After.Where(s => later.All(l => l.Name != s.Name)), .. later]);
     }
-
-    private static Circuit With(Circuit circuit, ImmutableArray<Setting> settings) => new(circuit.System, circuit.Parts, circuit.Conductors, settings);
 }

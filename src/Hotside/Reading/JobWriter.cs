@@ -11,18 +11,14 @@ namespace Hotside.Reading;
 internal sealed class JobWriter
 {
     private readonly StringBuilder text = new();
-    private readonly Catalogue kinds;
-
-    private JobWriter(Catalogue kinds) => this.kinds = kinds;
 
     /// <summary>A whole job.</summary>
     /// <param name="title">Its title; may be empty.</param>
     /// <param name="titleBlock">The fields of its title block.</param>
-    /// <param name="alteration">Its circuits and changes.</param>
-    /// <param name="kinds">The kinds it uses; those that the library lacks are written into the file.</param>
-    public static string Write(string title, ImmutableArray<KeyValuePair<string, string>> titleBlock, Alteration alteration, Catalogue kinds)
+    /// <param name="alteration">Its circuits and changes; kinds that the library lacks or has otherwise are written into the file.</param>
+    public static string Write(string title, ImmutableArray<KeyValuePair<string, string>> titleBlock, Alteration alteration)
     {
-        var writer = new JobWriter(kinds);
+        var writer = new JobWriter();
         writer.Head(title, titleBlock, alteration);
         writer.Circuit(alteration.Before);
         writer.Settings("settings", "", Common(alteration));
@@ -31,7 +27,7 @@ internal sealed class JobWriter
     }
 
     /// <summary>The text by which circuits are compared: equal circuits have equal texts.</summary>
-    public static string Text(Circuit circuit) => Write("", [], new("", circuit, circuit, []), Catalogue.Standard);
+    public static string Text(Circuit circuit) => Write("", [], new("", circuit, circuit, []));
 
     private void Head(string title, ImmutableArray<KeyValuePair<string, string>> titleBlock, Alteration alteration)
     {
@@ -41,8 +37,7 @@ internal sealed class JobWriter
         text.Append("system: ").Append(YamlQuotes.Of(LineWriter.System(alteration.Before.System, alteration.Before))).Append('\n');
         PartKind[] own =
         [
-            .. alteration.Before.Parts.Concat(alteration.After.Parts).Select(p => p.Kind.Id).Distinct().Where(id => Catalogue.Standard.Find(id) is null)
-                .Order(StringComparer.Ordinal).Select(kinds.Find).OfType<PartKind>(),
+            .. alteration.Before.Parts.Concat(alteration.After.Parts).Select(p => p.Kind.AsWritten).DistinctBy(k => k.Id).Where(IsOwn).OrderBy(k => k.Id, StringComparer.Ordinal),
         ];
         if (own.Length > 0) text.Append("kinds:\n");
         foreach (var kind in own)
@@ -52,9 +47,12 @@ internal sealed class JobWriter
         }
     }
 
+    private static bool IsOwn(PartKind kind) =>
+        Catalogue.Standard.Find(kind.Id) is not { } known || (!ReferenceEquals(known, kind) && !KindWriter.Lines(known).SequenceEqual(KindWriter.Lines(kind)));
+
     private void Circuit(Circuit circuit)
     {
-        Section("parts", "", circuit.Parts.Select(p => (p.Id, LineWriter.Part(p.Spec, circuit, p.Kind.Case == CaseKind.Grounded ? CaseMount.OnChassis : CaseMount.Insulated))));
+        Section("parts", "", circuit.Parts.Select(p => (p.Id, LineWriter.Part(LineWriter.WithoutDefault(p.Spec), circuit))));
         Section("wires", "", circuit.Conductors.Select(c => (c.Id, LineWriter.Wire(c, circuit))));
     }
 
@@ -63,7 +61,7 @@ internal sealed class JobWriter
 
     private void Alteration(Alteration alteration)
     {
-        if (alteration.Changes.IsEmpty && alteration.Title.Length == 0) return;
+        if (ReferenceEquals(alteration.Before, alteration.After) && alteration.Title.Length == 0) return;
         text.Append("alteration:\n");
         if (alteration.Title.Length > 0) text.Append("  title: ").Append(YamlQuotes.Of(alteration.Title)).Append('\n');
         text.Append("  system: ").Append(YamlQuotes.Of(LineWriter.System(alteration.After.System, alteration.After))).Append('\n');

@@ -33,7 +33,7 @@ internal static class JointCheck
     private static IEnumerable<Diagnostic> Chassis(Circuit circuit)
     {
         if (circuit.System.Ground != Ground.Isolated) yield break;
-        string hint = $"the return is {circuit.TextOf(circuit.System.ReturnNode)}; metal is a part of kind metal";
+        string hint = circuit.System.Return is null ? "metal is a part of kind metal" : $"the return is {circuit.TextOf(circuit.System.ReturnNode)}; metal is a part of kind metal";
         foreach (var wire in circuit.Conductors.Where(c => c.Ends.Any(e => e.IsChassis))) yield return ChassisInIsolated.Of([wire.Id], wire.Id) with { Hint = hint };
         foreach (var part in circuit.Parts.Where(p => p.Joints.Any(j => j.On.IsChassis))) yield return ChassisInIsolated.Of([part.Id], part.Id) with { Hint = hint };
     }

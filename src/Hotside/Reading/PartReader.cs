@@ -13,12 +13,14 @@ internal sealed partial class PartReader
     private readonly bool mayMap;
     private readonly List<Rating> ratings = [];
     private readonly List<Joint> joints = [];
+    private readonly List<SourceSpan> jointSpans = [];
     private readonly List<string> free = [];
     private readonly List<string> options = [];
     private readonly List<(string Old, string New)> map = [];
     private PartKind kind;
     private string? name, reason, assembly, place;
     private CaseMount? mount;
+    private SourceSpan? mountSpan;
 
     private PartReader(PartKind kind, ReadingContext context, bool mayMap)
     {
@@ -36,6 +38,7 @@ internal sealed partial class PartReader
             return null;
         }
         var first = items[0];
+        if (context.BrokenKinds.Contains(first.Text.Replace(' ', '-'))) return null;
         if (first.IsQuoted || context.Kinds.Find(first.Text) is not { } kind)
         {
             string hint = context.Kinds.Nearest(first.Text) is { } near ? $"did you mean \"{near}\"?" : "\"hotside kinds\" lists the kinds; the kind comes first";
@@ -61,7 +64,11 @@ internal sealed partial class PartReader
             Place = place,
         },
         [.. map],
-        reason);
+        reason)
+    {
+        JointSpans = [.. jointSpans],
+        CaseSpan = mountSpan,
+    };
 
     // The number of ways comes first whatever its place in the line: it makes the terminals that other items name.
     private void FindWays(ImmutableArray<LineItem> items, SourceSpan span)
@@ -70,7 +77,7 @@ internal sealed partial class PartReader
         var said = items.Skip(1).Select(i => QuantityReader.Read(i.Text, out _)).FirstOrDefault(q => q is { Unit: Unit.Ways });
         if (said is null) context.Report(ReadingProblems.WaysMissing.At(span, kind.Id) with { Hint = "say it, such as \"12 ways\"" });
         else if (said.Value != Math.Floor(said.Value) || said.Value < range.Least || said.Value > range.Most)
-            context.Report(ReadingProblems.WaysRange.At(span, kind.Id, Numbers.Whole(range.Least), Numbers.Whole(range.Most)));
+            context.Report(ReadingProblems.WaysRange.At(span, kind.WithArticle(), Numbers.Whole(range.Least), Numbers.Whole(range.Most)) with { Hint = "count them; several blocks are several parts" });
         else
         {
             kind = kind.WithWays((int)said.Value);
@@ -92,8 +99,15 @@ internal sealed partial class PartReader
         else if (item.Text.StartsWith("at ", StringComparison.Ordinal)) place = item.Text["at ".Length..];
         else if (kind.Options.ContainsKey(item.Text)) options.Add(item.Text);
         else if (char.IsAsciiDigit(item.Text[0]))
-            context.Report(ReadingProblems.DigitName.At(item.Span, item.Text) with { Hint = "add the unit; a name that begins with a digit stands in quotes" });
+            context.Report(ReadingProblems.DigitName.At(item.Span, item.Text) with { Hint = DigitHint(item.Text) });
         else Name(item);
+    }
+
+    private string DigitHint(string text)
+    {
+        string[] units = [.. kind.Ratings.Where(r => r.IsMain).Select(r => r.Name)];
+        return Numbers.TryRead(text, out _) && units.Length > 0 ? $"write {string.Join(" or ", units.Select(u => $"\"{text} {u}\""))}; a name stands in quotes"
+            : "add the unit; a name that begins with a digit stands in quotes";
     }
 
     private void Name(LineItem item)
@@ -102,7 +116,7 @@ internal sealed partial class PartReader
         else
             context.Report(ReadingProblems.TwoNames.At(item.Span, name, item.Text) with
             {
-                Hint = Near(item.Text) ?? "a name with a comma stands in quotes; ratings are a number and a unit; a place is \"at …\"",
+                Hint = Near(item.Text) ?? $"if both are one name, write '{name}, {item.Text}' in quotes; a place is \"at {item.Text}\"",
             });
     }
 
@@ -117,7 +131,7 @@ internal sealed partial class PartReader
         return true;
     }
 
-    private void Rate(Quantity quantity, string words, LineItem item)
+    private void Rate(StatedValue quantity, string words, LineItem item)
     {
         if (quantity.Unit == Unit.Ways && words.Length == 0)
         {
@@ -130,9 +144,9 @@ internal sealed partial class PartReader
         var rule = kind.Ratings.FirstOrDefault(r => r.Name == full);
         if (rule is null) NoRating(quantity, item, words);
         else if (ratings.Any(r => r.Name == full)) context.Report(ReadingProblems.RatingTwice.At(item.Span, full) with { Hint = "give it once" });
-        else if (quantity.Values.Any(v => v < 0) || (quantity.Unit != Unit.Ohm && quantity.Unit != Unit.Awg && quantity.Values.Any(v => v == 0)))
-            context.Report(ReadingProblems.NotPositive.At(item.Span, item.Text));
-        else if (quantity.Values.Length > (rule.IsOneEach ? rule.Elements.Length : 1))
+        else if (!rule.IsInRange(quantity))
+            context.Report(ReadingProblems.NotPositive.At(item.Span, item.Text) with { Hint = "the ground says which pole is which; leave out what is not known" });
+        else if (quantity.Values.Length > rule.MostValues)
             context.Report(ReadingProblems.TooManyValues.At(item.Span, item.Text, full) with { Hint = rule.IsOneEach ? "a value each for: " + string.Join(", ", rule.Elements) : "one value is enough" });
         else ratings.Add(new(full, quantity));
     }
@@ -148,20 +162,25 @@ internal sealed partial class PartReader
         return true;
     }
 
-    private void NoRating(Quantity quantity, LineItem item, string words)
+    private void NoRating(StatedValue quantity, LineItem item, string words)
     {
         string known = kind.Ratings.IsEmpty ? "it has no ratings" : "it has " + string.Join(", ", kind.Ratings.Select(r => r.Name));
         string hint = words.Length == 0 ? known : known + "; if it is a name, put it in quotes";
-        context.Report(ReadingProblems.NoSuchRating.At(item.Span, kind.Id, (words + " " + QuantityText.Symbol(quantity.Unit)).Trim()) with { Hint = hint });
+        context.Report(ReadingProblems.NoSuchRating.At(item.Span, kind.WithArticle(), (words + " " + QuantityText.Symbol(quantity.Unit)).Trim()) with { Hint = hint });
     }
 
     private void Join(string terminal, string node, LineItem item)
     {
         if (EndReader.Read(node, item.Span, context) is not { } on) return;
-        if (kind.TerminalNamed(terminal) is not { } own)
-            context.Report(ReadingProblems.UnknownTerminal.At(item.Span, "a " + kind.Id, terminal) with { Hint = EndReader.TerminalsOf(kind, terminal) + "; if it is a name, put it in quotes" });
+        if (terminal == "case" && !kind.HasCaseTerminal) context.Report(ReadingProblems.NoCase.At(item.Span, kind.WithArticle()) with { Hint = "leave it out, or choose a kind with a case" });
+        else if (kind.TerminalNamed(terminal) is not { } own)
+            context.Report(ReadingProblems.UnknownTerminal.At(item.Span, kind.WithArticle(), terminal) with { Hint = kind.TerminalHint(terminal) + "; if it is a name, put it in quotes" });
         else if (own == "case") Mount(new(on), item);
-        else joints.Add(new(own, on));
+        else
+        {
+            joints.Add(new(own, on));
+            jointSpans.Add(item.Span);
+        }
     }
 
     private void Free(string terminal, string state, LineItem item)
@@ -169,21 +188,21 @@ internal sealed partial class PartReader
         if (terminal == "case" && state == "insulated")
         {
             if (kind.HasCaseTerminal) Mount(CaseMount.Insulated, item);
-            else context.Report(ReadingProblems.NoCase.At(item.Span, kind.Id));
+            else context.Report(ReadingProblems.NoCase.At(item.Span, kind.WithArticle()) with { Hint = "leave it out, or choose a kind with a case" });
         }
         else if (kind.TerminalNamed(terminal) is { } own) free.Add(own);
-        else context.Report(ReadingProblems.UnknownTerminal.At(item.Span, "a " + kind.Id, terminal) with { Hint = EndReader.TerminalsOf(kind, terminal) });
+        else context.Report(ReadingProblems.UnknownTerminal.At(item.Span, kind.WithArticle(), terminal) with { Hint = kind.TerminalHint(terminal) });
     }
 
     private void Mount(CaseMount on, LineItem item)
     {
-        if (mount is not null) context.Report(ReadingProblems.GivenTwice.At(item.Span, "case"));
-        else mount = on;
+        if (mount is not null) context.Report(ReadingProblems.GivenTwice.At(item.Span, "case") with { Hint = "give it once" });
+        else (mount, mountSpan) = (on, item.Span);
     }
 
     private void Map(string old, string now, LineItem item)
     {
-        if (!mayMap) context.Report(ReadingProblems.MapOutside.At(item.Span, item.Text));
+        if (!mayMap) context.Report(ReadingProblems.MapOutside.At(item.Span, item.Text) with { Hint = $"a terminal bolted to a node is \"{old} on …\"" });
         else map.Add((old, now));
     }
 

@@ -22,6 +22,9 @@ internal sealed class ReadingContext(Catalogue kinds)
     /// <summary>Ids that were given but whose line could not be read: what refers to them is silent.</summary>
     public HashSet<string> Unreadable { get; } = new(StringComparer.Ordinal);
 
+    /// <summary>Kinds of the job's own that are wrong: what parts of them seem to lack is silent.</summary>
+    public HashSet<string> BrokenKinds { get; } = new(StringComparer.Ordinal);
+
     /// <summary>The assemblies that lines refer to, to be looked up once all parts are read.</summary>
     public List<(string Id, SourceSpan Span)> Assemblies { get; } = [];
 
@@ -32,8 +35,8 @@ internal sealed class ReadingContext(Catalogue kinds)
     /// <summary>Takes an id into use; reports one that is malformed, reserved or taken.</summary>
     public bool Claim(YamlText id)
     {
-        if (!Names.IsId(id.Value)) Report(ReadingProblems.BadId.At(id.Span, id.Value));
-        else if (id.Value is "chassis" or "free") Report(ReadingProblems.ReservedId.At(id.Span, id.Value) with { Hint = "choose another id" });
+        if (!ItemId.IsWellFormed(id.Value)) Report(ReadingProblems.BadId.At(id.Span, id.Value));
+        else if (ItemId.IsReserved(id.Value)) Report(ReadingProblems.ReservedId.At(id.Span, id.Value) with { Hint = "choose another id" });
         else if (!Places.TryAdd(id.Value, id.Span)) Report(ReadingProblems.IdTaken.At(id.Span, id.Value) with { Hint = $"the first stands in line {Numbers.Whole(Places[id.Value].Line)}" });
         else return true;
         return false;

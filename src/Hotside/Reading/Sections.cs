@@ -5,12 +5,16 @@ using Hotside.Notation;
 namespace Hotside.Reading;
 
 /// <summary>The sections of a job file, with those of the files that it includes.</summary>
-internal sealed class Sections(ReadingContext context, Func<string, string?> include)
+/// <param name="context">What the readers share.</param>
+/// <param name="include">The text of a file by its path from the job's folder.</param>
+/// <param name="isNamedFromFolder">Whether the first file's name is a path from the job's folder too, as that of an after file is.</param>
+internal sealed class Sections(ReadingContext context, Func<string, string?> include, bool isNamedFromFolder)
 {
     private static readonly string[] Known = ["hotside", "title", "title block", "system", "kinds", "include", "parts", "wires", "settings", "alteration"];
 
     private readonly List<YamlMap> maps = [];
     private readonly HashSet<string> files = new(StringComparer.Ordinal);
+    private string? first;
 
     /// <summary>The texts read, by file.</summary>
     public Dictionary<string, SourceText> Sources { get; } = new(StringComparer.Ordinal);
@@ -20,7 +24,8 @@ internal sealed class Sections(ReadingContext context, Func<string, string?> inc
     {
         var source = new SourceText(file, text);
         Sources[file] = source;
-        files.Add(file);
+        first ??= file;
+        files.Add(file == first && !isNamedFromFolder ? Path.GetFileName(file) : file);
         if (YamlReader.Read(source, context.Problems) is not { } map) return false;
         foreach (var entry in map.Entries.Where(e => !Known.Contains(e.Key.Value)))
             context.Report(ReadingProblems.UnknownSection.At(entry.Key.Span, entry.Key.Value) with { Hint = Names.Meant(entry.Key.Value, Known) });
@@ -43,28 +48,32 @@ internal sealed class Sections(ReadingContext context, Func<string, string?> inc
             if (section is YamlMap map)
                 foreach (var entry in map.Entries) yield return entry;
             else if (section is not YamlText { Value.Length: 0 })
-                context.Report(ReadingProblems.WrongShape.At(section.Span, name, "a map, a line for each") with { Hint = "write \"id: …\" on a line of its own for each" });
+                context.Report(ReadingProblems.WrongShape.At(section.Span, name, "a map, a line for each") with { Hint = "write \"id: …\" on a line of its own for each, without a dash" });
         }
     }
 
     /// <summary>The text of a file in the job's own folder or below; <see langword="null"/> and a report when it is elsewhere or missing.</summary>
-    public string? Load(YamlText name)
+    public (string Path, string Text)? Load(YamlText name)
     {
         string path = name.Value;
         bool outside = Path.IsPathRooted(path) || path.Contains('\\', StringComparison.Ordinal) || path.Contains(':', StringComparison.Ordinal) || path.Split('/').Contains("..");
+        // A file names others from its own folder.
+        if (!outside && FolderOf(name.Span.File) is { Length: > 0 } folder) path = folder + "/" + path;
         if (outside) context.Report(ReadingProblems.IncludeOutside.At(name.Span, path) with { Hint = "name a file in the folder of this file, or below it" });
-        else if (files.Contains(path)) context.Report(ReadingProblems.IncludeCycle.At(name.Span, path));
+        else if (files.Contains(path)) context.Report(ReadingProblems.IncludeCycle.At(name.Span, path) with { Hint = "take this line out" });
         else if (include(path) is { } text)
         {
             files.Add(path);
-            return text;
+            return (path, text);
         }
-        else context.Report(ReadingProblems.IncludeMissing.At(name.Span, path));
+        else context.Report(ReadingProblems.IncludeMissing.At(name.Span, path) with { Hint = "it is looked for in the folder of this file" });
         return null;
     }
 
+    private string FolderOf(string file) => file == first && !isNamedFromFolder ? "" : Path.GetDirectoryName(file)?.Replace('\\', '/') ?? "";
+
     private void Include(YamlText name)
     {
-        if (Load(name) is { } text) Read(name.Value, text);
+        if (Load(name) is { } file) Read(file.Path, file.Text);
     }
 }

@@ -83,7 +83,7 @@ internal sealed class SettingReader(ReadingContext context, IReadOnlyCollection<
     private static string Positions(Part part, string asked)
     {
         string[] all = [.. part.Kind.Actuators.SelectMany(a => part.Kind.Actuators.Length > 1 ? a.Positions.Select(p => a.Name + " " + p) : a.Positions)];
-        return all.Length == 0 ? $"a {part.Kind.Id} does not move" : Names.Meant(asked, all) ?? "";
+        return all.Length == 0 ? $"{part.Kind.WithArticle()} does not move, and no part here has a condition of that name" : Names.Meant(asked, all) ?? "";
     }
 
     private static SetPosition? Shared(IReadOnlyCollection<Part> parts, string[] words)

@@ -17,6 +17,7 @@ internal static class SystemReader
         End? node2 = null;
         Unit? sizes = before?.SizesIn;
         string? insulation = before?.Insulation;
+        bool isUnderstood = true;
         foreach (var item in Items(node, context))
         {
             string[] words = item.Words;
@@ -25,10 +26,17 @@ internal static class SystemReader
             else if (words is ["return", var end]) node2 = EndReader.Read(end, item.Span, context);
             else if (words is [var pole, "ground" or "earth"] && Grounds.Contains(pole)) ground = Enum.Parse<Ground>(pole, ignoreCase: true);
             else if (Volts(item.Text) is { } read) volts.AddRange(read);
-            else context.Report(ReadingProblems.BadSystem.At(item.Span, item.Text) with { Hint = "write for example \"6 V, positive ground, sizes in AWG\"" });
+            else
+            {
+                isUnderstood = false;
+                context.Report(ReadingProblems.BadSystem.At(item.Span, item.Text) with { Hint = Meant(item.Text) });
+            }
         }
-        if (volts.Count == 0) context.Report(ReadingProblems.SystemIncomplete.At(node.Span, "its volts, such as \"6 V\""));
-        if (ground is null) context.Report(ReadingProblems.SystemIncomplete.At(node.Span, "its ground: positive ground, negative ground or isolated ground"));
+        // Sizes without a unit mean the same throughout a file.
+        if (before is null) context.SizesIn = sizes;
+        // What could not be understood may be what is missing.
+        if (volts.Count == 0 && isUnderstood) context.Report(ReadingProblems.SystemIncomplete.At(node.Span, "its volts, such as \"6 V\""));
+        if (ground is null && isUnderstood) context.Report(ReadingProblems.SystemIncomplete.At(node.Span, "its ground: positive ground, negative ground or isolated ground"));
         if (ground == Ground.Isolated && node2 is null && before?.Return is null)
             context.Report(ReadingProblems.SystemIncomplete.At(node.Span, "which node is the return of an isolated system, such as \"return X2\""));
         if (volts.Count == 0 || ground is not { } said) return null;
@@ -38,6 +46,12 @@ internal static class SystemReader
             SizesIn = sizes,
             Insulation = insulation,
         };
+    }
+
+    private static string Meant(string text)
+    {
+        string[] known = [.. Grounds.Select(g => g + " ground"), "sizes in AWG", "sizes in mm²"];
+        return NearestName.Of(text, known) is { } near ? $"did you mean \"{near}\"?" : "write for example \"6 V, positive ground, sizes in AWG\"";
     }
 
     private static IEnumerable<LineItem> Items(YamlNode node, ReadingContext context) => node switch

@@ -27,7 +27,7 @@ internal static partial class WireReader
         if (QuantityReader.Read(item.Text, out string? problem) is { } quantity) return Measure(wire, quantity, item, context);
         if (problem is not null)
         {
-            context.Report(ReadingProblems.BadQuantity.At(item.Span, item.Text, problem));
+            context.Report(ReadingProblems.BadQuantity.At(item.Span, item.Text, problem) with { Hint = "a name that begins with a digit stands in quotes" });
             return wire;
         }
         string[] words = item.Words;
@@ -44,28 +44,37 @@ internal static partial class WireReader
             ("loom", not "") => wire with { Loom = rest },
             ("insulation", not "") => wire with { Insulation = rest },
             ("at", not "") => wire with { Place = rest },
-            _ => Name(wire, item, context),
+            _ => wire.Colour is null && WireColour.Meant(item.Text) is { } colour ? NoColour(wire, item, colour, context) : Name(wire, item, context),
         };
+    }
+
+    private static Wire NoColour(Wire wire, LineItem item, string meant, ReadingContext context)
+    {
+        context.Report(ReadingProblems.BadColour.At(item.Span, item.Text) with { Hint = $"did you mean \"{meant}\"? a name stands in quotes" });
+        return wire;
     }
 
     private static Wire Name(Wire wire, LineItem item, ReadingContext context)
     {
         if (wire.Name is null && (item.IsQuoted || !char.IsAsciiDigit(item.Text[0]))) return wire with { Name = item.Text };
         context.Report(wire.Name is null
-            ? ReadingProblems.DigitName.At(item.Span, item.Text) with { Hint = "a size is \"14 BK\", a length \"0.6 m\"" }
+            ? ReadingProblems.DigitName.At(item.Span, item.Text) with
+            {
+                Hint = Numbers.TryRead(item.Text, out _) ? $"write \"{item.Text} m\" or \"{item.Text} ft\" if it is the length; a size has its colour behind it, as in \"14 BK\"" : "a size is \"14 BK\", a length \"0.6 m\"; a name that begins with a digit stands in quotes",
+            }
             : ReadingProblems.TwoNames.At(item.Span, wire.Name, item.Text) with { Hint = "a name with a comma stands in quotes" });
         return wire;
     }
 
-    private static Wire Measure(Wire wire, Quantity quantity, LineItem item, ReadingContext context)
+    private static Wire Measure(Wire wire, StatedValue quantity, LineItem item, ReadingContext context)
     {
-        if (quantity.Value <= 0 && quantity.Unit is Unit.Metre or Unit.SquareMillimetre)
-            context.Report(ReadingProblems.NotPositive.At(item.Span, item.Text));
+        if ((quantity.Value <= 0 && quantity.Unit is Unit.Metre or Unit.SquareMillimetre) || quantity.Value < 0)
+            context.Report(ReadingProblems.NotPositive.At(item.Span, item.Text) with { Hint = "leave out what is not measured" });
         else if (quantity.Unit == Unit.Metre && wire.LengthInMetres is null) return wire with { LengthInMetres = quantity.Value };
         else if (quantity.Unit == Unit.Ohm && wire.ResistanceInOhms is null) return wire with { ResistanceInOhms = quantity.Value };
         else if (quantity.Unit is Unit.Metre or Unit.Ohm)
-            context.Report(ReadingProblems.GivenTwice.At(item.Span, quantity.Unit == Unit.Metre ? "length" : "resistance"));
-        else context.Report(ReadingProblems.NoSuchRating.At(item.Span, "wire", QuantityText.Symbol(quantity.Unit)) with { Hint = "a wire has a length, a resistance, a size" });
+            context.Report(ReadingProblems.GivenTwice.At(item.Span, quantity.Unit == Unit.Metre ? "length" : "resistance") with { Hint = "give it once" });
+        else context.Report(ReadingProblems.NoSuchRating.At(item.Span, "a wire", QuantityText.Symbol(quantity.Unit)) with { Hint = "a wire has a length, a resistance, a size" });
         return wire;
     }
 
@@ -74,6 +83,7 @@ internal static partial class WireReader
     {
         var match = SizeShape().Match(item.Text);
         string number = match.Groups["size"].Value, unit = match.Groups["unit"].Value, word = match.Groups["colour"].Value;
+        if (item.Text == "braid" && wire is { Colour: null, IsBraid: false }) return wire with { IsBraid = true };
         if (!match.Success) return WireColour.TryParse(item.Text, out var alone) && wire.Colour is null ? wire with { Colour = alone } : null;
         // A number and a word may be a length ("2 m") or a resistance: those come first.
         if (unit.Length == 0 && QuantityReader.Read(item.Text, out _) is { Unit: Unit.Metre or Unit.Ohm }) return null;
@@ -82,12 +92,12 @@ internal static partial class WireReader
         if (word.Length > 0 && !braid && !coloured)
         {
             if (unit.Length == 0 && QuantityReader.Read(item.Text, out string? problem) is null && problem is not null) return null;
-            context.Report(ReadingProblems.BadColour.At(item.Span, word) with { Hint = "codes of IEC 60757: " + string.Join(", ", WireColour.Codes) + "; with a tracer RD/WH; or braid" });
+            context.Report(ReadingProblems.BadColour.At(item.Span, word) with { Hint = ColourHint(word) });
             return wire;
         }
         if (wire.Size is not null || wire.Colour is not null)
         {
-            context.Report(ReadingProblems.GivenTwice.At(item.Span, "size or colour"));
+            context.Report(ReadingProblems.GivenTwice.At(item.Span, "size or colour") with { Hint = "give it once" });
             return wire;
         }
         return wire with { Size = Size(number, unit, item, context), Colour = coloured ? colour : null, IsBraid = braid };
@@ -100,8 +110,18 @@ internal static partial class WireReader
             context.Report(ReadingProblems.SizeUnit.At(item.Span, number) with { Hint = "write \"14 AWG BK\" or \"2.5 mm² BK\", or add \"sizes in AWG\" to the system line" });
         else if (metric && Numbers.TryRead(number, out double area) && area is > 0 and <= 1000) return WireSize.SquareMillimetres(area);
         else if (!metric && QuantityReader.GaugeNumber(number) is { } gauge) return WireSize.Awg(gauge);
-        else context.Report(ReadingProblems.BadQuantity.At(item.Span, item.Text, metric ? "a size in mm² is a number above 0" : "gauges run from 4/0 to 40"));
+        else context.Report(ReadingProblems.BadQuantity.At(item.Span, item.Text, metric ? "a size in mm² is a number above 0 and at most 1000" : "gauges run from 4/0 to 40") with { Hint = OtherUnit(number, metric) });
         return null;
+    }
+
+    private static string OtherUnit(string number, bool metric) =>
+        metric && QuantityReader.GaugeNumber(number) is not null ? $"write \"{number} AWG\" if it is a gauge"
+        : !metric && Numbers.TryRead(number, out _) && number.Contains('.', StringComparison.Ordinal) ? $"write \"{number} mm²\" if it is square millimetres" : "a size is \"14 AWG\" or \"2.5 mm²\"";
+
+    private static string ColourHint(string word)
+    {
+        string codes = "codes of IEC 60757: " + string.Join(", ", WireColour.Codes) + "; with a tracer RD/WH; or braid";
+        return WireColour.Meant(word) is { } meant ? $"did you mean \"{meant}\"?" : codes;
     }
 
     [GeneratedRegex(@"^(?<size>\d[\d.]*(?:/0)?) ?(?<unit>AWG|mm²|mm2|sq mm)?(?: (?<colour>[A-Za-z][A-Za-z/-]*))?$")]

@@ -5,7 +5,7 @@ namespace Hotside.Wording;
 /// <summary>Quantities as a sheet prints them: true signs for ohm, minus and multiplication.</summary>
 internal static class QuantityWords
 {
-    public static string Of(Quantity quantity)
+    public static string Of(StatedValue quantity)
     {
         string text = quantity.ToString().Replace("ohm", "Ω", StringComparison.Ordinal).Replace("..", " to ", StringComparison.Ordinal);
         return quantity.Count > 1 ? text.Replace("x", " × ", StringComparison.Ordinal) : text;

@@ -37,19 +37,19 @@ public class AlterationBuilderTests
     {
         var builder = Samples.Horn().Alter("Test");
         Refuses("There is no w33 before the alteration (did you mean w3?). (Parameter 'id')", () => builder.TakeOut("w33"));
-        Refuses("There is no part K1 to end on. (Parameter 'to')", () => builder.Move("w4", "H1.2", "K1.85"));
-        Refuses("w4 has no end on H1.1; it runs from H1.2 to S1.1. (Parameter 'from')", () => builder.Move("w4", "H1.1", "X1"));
-        Refuses("H1 exists already; what is new needs an id of its own. (Parameter 'id')", () => builder.Fit("H1", TestKinds.Relay));
+        Refuses("There is no part K1 to end on (fit it too, or name a part that is there). (Parameter 'to')", () => builder.Move("w4", "H1.2", "K1.85"));
+        Refuses("w4 has no end on H1.1; it runs from H1.2 to S1.1 (the first end of a pair is the one that moves, named as it was). (Parameter 'from')", () => builder.Move("w4", "H1.1", "X1"));
+        Refuses("H1 exists already; what is new needs an id of its own (another part in its place is `replace H1: …`). (Parameter 'id')", () => builder.Fit("H1", TestKinds.Relay));
         Refuses("\"K 1\" is no id: ids are letters, digits, - and _. (Parameter 'id')", () => builder.Fit("K 1", TestKinds.Relay));
         Refuses("A relay has no rating \"W\". (Parameter 'details')", () => builder.Fit("K1", TestKinds.Relay, new() { Power = Power.FromWatts(5) }));
-        Refuses("H1 has no terminal \"3\" (horn: 1, 2). (Parameter 'from')", () => builder.Run("w6", "H1.3", "X1"));
+        Refuses("H1 has no terminal \"3\" (a horn has 1, 2). (Parameter 'from')", () => builder.Run("w6", "H1.3", "X1"));
         Refuses("Both ends of w6 are on H1.2. (Parameter 'to')", () => builder.Run("w6", "H1.2", "H1.2"));
-        Refuses("w3 is renewed, but nothing about it is new. (Parameter 'wire')", () => builder.Renew("w3", new()));
+        Refuses("w3 is renewed, but nothing about it is new (say what is new, such as size, colour or length). (Parameter 'wire')", () => builder.Renew("w3", new()));
         Refuses("w5 exists already; what is new needs an id of its own. (Parameter 'newId')", () => builder.Cut("w3", "S1.1", "S1.2", "w5"));
-        Refuses("the new H1 has no terminal \"3\" (relay: 86, 85, 30, 87; did you mean 30?). (Parameter 'map')",
+        Refuses("the new H1 has no terminal \"3\" (a relay has 86, 85, 30, 87; did you mean \"30\"?). (Parameter 'map')",
             () => builder.Replace("H1", TestKinds.Relay, map: new Dictionary<string, string> { ["1"] = "3" }));
-        Refuses("H1 cannot be remounted: horn has no case. (Parameter 'id')", () => builder.Remount("H1", "insulated"));
-        Refuses("There is no \"S1 presed\"; did you mean \"pressed\"? (Parameter 'position')", () => builder.Setting("horn", ("S1", "presed")));
+        Refuses("H1 cannot be remounted: a horn has no case. (Parameter 'id')", () => builder.Remount("H1", "insulated"));
+        Refuses("S1 has no position \"presed\"; it has released, pressed; did you mean \"pressed\"? (Parameter 'position')", () => builder.Setting("horn", ("S1", "presed")));
         Assert.Empty(builder.Build().Changes);
     }
 

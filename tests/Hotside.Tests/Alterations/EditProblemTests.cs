@@ -13,11 +13,11 @@ public class EditProblemTests
     [Fact]
     public void What_does_not_exist_is_reported_with_the_nearest_name() =>
         Expect([TakeOut("w33"), Replace("H11", TestKinds.Horn), Renew("w44", "14 BK"), TakeOut("K1"), Fit("K1", TestKinds.Relay), Do("S9", "look")],
-            "1.1 Error HS4001: There is no w33 before the alteration | did you mean w3?",
-            "2.1 Error HS4001: There is no H11 before the alteration | did you mean H1?",
-            "3.1 Error HS4001: There is no w44 before the alteration | did you mean w4?",
-            "4.1 Error HS4001: There is no K1 before the alteration | it is new: give its own line what it needs",
-            "6.1 Error HS4001: There is no S9 before the alteration | did you mean S1?");
+            "1.1 Error HS4001: there is no w33 before the alteration | did you mean w3?",
+            "2.1 Error HS4001: there is no H11 before the alteration | did you mean H1?",
+            "3.1 Error HS4001: there is no w44 before the alteration | did you mean w4?",
+            "4.1 Error HS4001: there is no K1 before the alteration | it is new: give its own line what it needs",
+            "6.1 Error HS4001: there is no S9 before the alteration | did you mean S1?");
 
     [Fact]
     public void A_wire_cannot_be_replaced_nor_a_part_moved() =>
@@ -44,8 +44,8 @@ public class EditProblemTests
     [Fact]
     public void A_new_id_must_be_new() =>
         Expect([Fit("H1", TestKinds.Horn), Run("w3", "X1", "F2.1"), Fit("K1", TestKinds.Relay), Run("K1", "X1", "F2.2"), Cut("w4", "K1.30", "K1.87", "w5"), Fit("chassis", TestKinds.Metal)],
-            "1.1 Error HS4004: H1 exists already; what is new needs an id of its own",
-            "2.1 Error HS4004: w3 exists already; what is new needs an id of its own",
+            "1.1 Error HS4004: H1 exists already; what is new needs an id of its own | another part in its place is `replace H1: …`",
+            "2.1 Error HS4004: w3 exists already; what is new needs an id of its own | the old wire is `move w3: …` or `renew w3: …`",
             "4.1 Error HS4004: K1 exists already; what is new needs an id of its own",
             "5.1 Error HS4004: w5 exists already; what is new needs an id of its own",
             "6.1 Error HS4004: chassis exists already; what is new needs an id of its own");
@@ -53,26 +53,26 @@ public class EditProblemTests
     [Fact]
     public void A_new_end_must_be_there_after_the_alteration() =>
         Expect([Run("w6", "K1.85", "chassis"), Run("w7", "H3.2", "chassis"), Run("w8", "H1.3", "X1"), Run("w9", "H1", "X1"), Move("w4", "H1.2 to S1.pos")],
-            "1.1 Error HS4010: There is no part K1 to end on",
-            "2.1 Error HS4010: There is no part H3 to end on | did you mean H1?",
-            "3.1 Error HS4011: H1 has no terminal \"3\" | horn: 1, 2",
-            "4.1 Error HS4012: H1 has several terminals | horn: 1, 2",
-            "5.1 Error HS4011: S1 has no terminal \"pos\" | push-button: 1, 2");
+            "1.1 Error HS4010: there is no part K1 to end on | fit it too, or name a part that is there",
+            "2.1 Error HS4010: there is no part H3 to end on | did you mean H1?",
+            "3.1 Error HS4011: H1 has no terminal \"3\" | a horn has 1, 2",
+            "4.1 Error HS4012: H1 has several terminals | a horn has 1, 2",
+            "5.1 Error HS4011: S1 has no terminal \"pos\" | a push-button has 1, 2");
 
     [Fact]
     public void A_new_end_is_named_by_the_new_part() =>
         Expect(Samples.Starter(), [Samples.StarterLines()[0], Run("w20", "K2.S", "F0.2")],
-            "2.1 Error HS4011: K2 has no terminal \"S\" | starter-relay: 30, 87, 86, 85");
+            "2.1 Error HS4011: K2 has no terminal \"S\" | a starter-relay has 30, 87, 86, 85");
 
     [Fact]
     public void Only_a_part_with_two_terminals_can_be_reversed() =>
         Expect(Samples.Starter(), [Reverse("K2"), ReplaceReversed("M1", TestKinds.Starter, "12 V")],
-            "1.1 Error HS4020: K2 cannot be reversed: only a part with two terminals can, and starter-relay-internal has 3",
-            "2.1 Error HS4020: M1 cannot be reversed: only a part with two terminals can, and starter has 1");
+            "1.1 Error HS4020: K2 cannot be reversed: only a part with two terminals can, and a starter-relay-internal has 3",
+            "2.1 Error HS4020: M1 cannot be reversed: only a part with two terminals can, and a starter has 1");
 
     [Fact]
     public void A_part_without_a_case_cannot_be_remounted() =>
-        Expect([Remount("H1", null)], "1.1 Error HS4021: H1 cannot be remounted: horn has no case");
+        Expect([Remount("H1", null)], "1.1 Error HS4021: H1 cannot be remounted: a horn has no case");
 
     [Fact]
     public void What_is_bolted_to_a_part_or_stands_on_it_or_is_in_it_does_not_outlive_it() =>
@@ -89,7 +89,7 @@ public class EditProblemTests
     [Fact]
     public void A_replacement_without_the_old_terminal_says_what_stood_there() =>
         Expect(Samples.Starter(), [Replace("K2", TestKinds.StarterRelay, "12 V")],
-            "1.1 Error HS4030: The new K2 has no terminal for S, where w5 was | say where it goes: `S = …` with a terminal of starter-relay: 30, 87, 86, 85");
+            "1.1 Error HS4030: the new K2 has no terminal \"S\", on which w5 was | say where it goes, as in \"S = …\"; a starter-relay has 30, 87, 86, 85");
 
     [Fact]
     public void A_moved_end_needs_no_counterpart() =>
@@ -98,8 +98,8 @@ public class EditProblemTests
     [Fact]
     public void A_map_names_terminals_of_the_old_and_the_new_part() =>
         Expect(Samples.Starter(), [Replace("K2", TestKinds.StarterRelay, "12 V", "SS = 85, S = 88")],
-            "1.1 Error HS4011: the old K2 has no terminal \"SS\" | starter-relay-internal: BAT, MOT, S; did you mean S?",
-            "1.1 Error HS4011: the new K2 has no terminal \"88\" | starter-relay: 30, 87, 86, 85");
+            "1.1 Error HS4011: the old K2 has no terminal \"SS\" | a starter-relay-internal has BAT, MOT, S; did you mean \"S\"?",
+            "1.1 Error HS4011: the new K2 has no terminal \"88\" | a starter-relay has 30, 87, 86, 85");
 
     [Fact]
     public void A_part_taken_out_leaves_no_wire_hanging() =>
@@ -113,23 +113,23 @@ public class EditProblemTests
     [Fact]
     public void The_moved_end_must_be_there() =>
         Expect([Move("w4", "H1.1 to X1"), Move("w3", "F2.2 to X1, F2.2 to H1.2"), Move("w1", "X1 to X1"), Move("w5", "K9.1 to X1")],
-            "1.1 Error HS4040: w4 has no end on H1.1; it runs from H1.2 to S1.1",
-            "2.1 Error HS4041: Both pairs move the end of w3 that is on F2.2",
+            "1.1 Error HS4040: w4 has no end on H1.1; it runs from H1.2 to S1.1 | the first end of a pair is the one that moves, named as it was",
+            "2.1 Error HS4041: both pairs move the end of w3 that is on F2.2",
             "3.1 Error HS4042: w1 is on X1 already",
-            "4.1 Error HS4040: w5 has no end on K9.1; it runs from S1.2 to chassis");
+            "4.1 Error HS4040: w5 has no end on K9.1; it runs from S1.2 to chassis | the first end of a pair is the one that moves, named as it was");
 
     [Fact]
     public void A_wire_has_two_ends_and_only_a_spare_hangs() =>
         Expect([Run("w6", "H1.2", "H1.2"), Move("w4", "H1.2 to S1.1"), Run("w7", "X1", "free"), Run("w8", "X1", "free", "spare")],
-            "1.1 Error HS4043: Both ends of w6 are on H1.2",
-            "2.1 Error HS4043: Both ends of w4 are on S1.1",
+            "1.1 Error HS4043: both ends of w6 are on H1.2",
+            "2.1 Error HS4043: both ends of w4 are on S1.1",
             "3.1 Error HS4045: w7 hangs free at one end, and is no spare | say `spare` if it is to be one");
 
     [Fact]
     public void A_renewed_wire_has_something_new() =>
         Expect([Renew("w3", ""), Renew("w4", "16 YE")],
-            "1.1 Error HS4044: w3 is renewed, but nothing about it is new",
-            "2.1 Error HS4044: w4 is renewed, but nothing about it is new");
+            "1.1 Error HS4044: w3 is renewed, but nothing about it is new | say what is new, such as size, colour or length",
+            "2.1 Error HS4044: w4 is renewed, but nothing about it is new | say what is new, such as size, colour or length");
 
     [Fact]
     public void No_wire_lands_on_a_part_that_is_taken_out() =>
@@ -148,7 +148,7 @@ public class EditProblemTests
     {
         var result = Apply(Horn, Do("G1", "measure at F2 first"), Do("F2", "label it Horn button"), Do("H1", "listen to the Horn buttons"), Do("S1", "clean the S1 contacts"));
         Assert.Equal(
-            ["1.1 Note HS4102: The work on G1 names F2, which is another part", "2.1 Note HS4102: The work on F2 names S1 (Horn button), which is another part"],
+            ["1.1 Note HS4102: the work on G1 names F2, which is another part", "2.1 Note HS4102: the work on F2 names S1 (Horn button), which is another part"],
             Problems(result));
         Assert.NotNull(result.Alteration);
     }

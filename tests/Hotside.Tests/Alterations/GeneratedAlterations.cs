@@ -140,6 +140,7 @@ internal sealed class GeneratedAlterations
             return;
         }
         string[] others = [.. ends.Where(e => wire.Ends.All(own => own.Part != e.Split('.')[0]))];
+        if (others.Length == 0) return;
         string to = others[dice.Next(others.Length)], also = others[dice.Next(others.Length)];
         bool isBoth = fate == 2 && to.Split('.')[0] != also.Split('.')[0] && !wire.To.IsChassis;
         moved.Add(Move(wire.Id, $"{wire.From} to {to}" + (isBoth ? $", {wire.To} to {also}" : ""), dice.Next(3) == 0 ? "4 PK" : ""));

@@ -10,7 +10,7 @@ internal static class Lines
     public static EditResult Apply(Circuit before, params EditGroup[] groups) => Apply(before, before.System, groups);
 
     public static EditResult Apply(Circuit before, ElectricalSystem system, params EditGroup[] groups) =>
-        EditList.Apply(before, "Test", system, before.Settings, [.. groups]);
+        EditList.Apply(before, "Test", system, [.. groups]);
 
     /// <summary>The alteration; fails with the problems where there is none.</summary>
     public static Alteration Made(Circuit before, params EditGroup[] groups) => Made(before, before.System, groups);

@@ -56,7 +56,7 @@ public class CircuitBuilderTests
 
     [Fact]
     public void An_unknown_part_is_named_with_the_nearest() =>
-        Assert.StartsWith("There is no part \"E2\"; did you mean \"E1\"?",
+        Assert.StartsWith("There is no part \"E2\" so far; a part comes before what ends on it; did you mean \"E1\"?",
             Assert.Throws<ArgumentException>(() => Begin().Wire("w1", "G1.pos", "E2.1")).Message, StringComparison.Ordinal);
 
     [Fact]
@@ -71,7 +71,7 @@ public class CircuitBuilderTests
     [Fact]
     public void A_connector_repeats_its_terminals_for_each_way()
     {
-        var details = new PartDetails { Ratings = System.Collections.Immutable.ImmutableDictionary<string, Hotside.Circuits.Quantity>.Empty.Add("ways", new(3, Unit.Ways)) };
+        var details = new PartDetails { Ratings = System.Collections.Immutable.ImmutableDictionary<string, StatedValue>.Empty.Add("ways", new(3, Unit.Ways)) };
         var circuit = Begin().Part("X1", Connector, details).Wire("w1", "X1.b3", "E1.1").Build();
         Assert.Equal("a1 a2 a3 b1 b2 b3", string.Join(' ', circuit.FindPart("X1")!.Kind.Terminals.Select(t => t.Name)));
         Assert.Equal("way1 way2 way3", string.Join(' ', circuit.FindPart("X1")!.Kind.Ratings[0].Elements));

@@ -75,7 +75,7 @@ public class KindFactTests
     public void The_defaults_of_a_relay_coil_agree_with_each_other()
     {
         var ratings = Catalogue.Standard.Find("relay")!.Ratings.Where(r => r.Default is not null).ToDictionary(r => r.Name, r => r.Default!);
-        Assert.Equal(new Quantity(12, Unit.Volt), ratings["coil ohm"].At);
+        Assert.Equal(new StatedValue(12, Unit.Volt), ratings["coil ohm"].At);
         Assert.Equal(12 / ratings["coil ohm"].Quantity.Value, ratings["coil A"].Quantity.Value, 0.005);
         Assert.Equal(12 * 12 / ratings["coil ohm"].Quantity.Value, ratings["coil W"].Quantity.Value, 0.05);
     }

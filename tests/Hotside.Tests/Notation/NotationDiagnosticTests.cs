@@ -10,7 +10,9 @@ public class NotationDiagnosticTests
 
     public static TheoryData<string, string, string?> Cases => new()
     {
-        { "HS1001", Head + "parts:\n  G1: battery\n ⟦w⟧ires: x\n", null },
+        { "HS1022", Head + "parts:\n  G1: battery\n⟦ ⟧wires: x\n", "column 3" },
+        { "HS1021", Head + "parts:\n  G1: battery\n  ⟦E1⟧ lamp\n" + Tail, "E1: …" },
+        { "HS1023", "⟦-⟧ G1: battery\n", "hotside new" },
         { "HS1003", "hotside: 1\nx: " + new string('[', 32) + "⟦[⟧]" + new string(']', 32) + "\n", null },
         { "HS1004", Head + "parts:\n  G1: ⟦&a battery⟧\n" + Tail, null },
         { "HS1005", Head + "parts:\n  G1: battery\n" + Tail + "⟦---⟧\nhotside: 1\n", null },

@@ -68,10 +68,7 @@ public class JobWriterTests
 
     private static string[] Lines(Circuit circuit) => [.. JobWriter.Text(circuit).Split('\n').Order(StringComparer.Ordinal)];
 
-    private static string Write(JobReading reading) => JobWriter.Write(reading.Title, reading.TitleBlock, reading.Alteration!, KindsOf(reading.Alteration!));
-
-    private static Catalogue KindsOf(Alteration alteration) => alteration.Before.Parts.Concat(alteration.After.Parts).Select(p => p.Kind)
-        .Where(k => Catalogue.Standard.Find(k.Id) is null).Aggregate(Catalogue.Standard, (all, kind) => all.With(kind));
+    private static string Write(JobReading reading) => JobWriter.Write(reading.Title, reading.TitleBlock, reading.Alteration!);
 
     private static string Text(Change change) => $"{change.Number} {change.Reason}: " + string.Join("; ", change.Acts.Select(a => a switch
     {

@@ -53,7 +53,25 @@ public class SeveralFilesTests
 
     [Fact]
     public void Files_that_include_each_other_come_to_an_end() =>
-        Assert.Contains(Read(Job, ("shared/supply.yaml", Shared + "include: shared/supply.yaml\n")).Diagnostics, d => d.Code == "HS1138");
+        Assert.Contains(Read(Job, ("shared/supply.yaml", Shared + "include: supply.yaml\n")).Diagnostics, d => d.Code == "HS1138");
+
+    [Fact]
+    public void An_included_file_names_others_from_its_own_folder()
+    {
+        var reading = Read(Job, ("shared/supply.yaml", Shared + "include: lamps.yaml\n"), ("shared/lamps.yaml", "parts:\n  E1: lamp, 6 V, 1 on H1.1, 2 on chassis\n"));
+        Assert.Empty(Errors(reading));
+        Assert.Equal("shared/lamps.yaml:2:3", reading.Places["E1"].ToString());
+    }
+
+    // Two jobs that name each other as what they become would never end.
+    [Fact]
+    public void What_an_after_file_alters_itself_is_another_job()
+    {
+        string other = Before + "  after: first.yaml\n";
+        var reading = Read(Before + "  after: second.yaml\n", ("second.yaml", other), ("first.yaml", other));
+        Assert.Empty(Errors(reading));
+        Assert.Empty(reading.Alteration!.Changes);
+    }
 
     private const string Before = "hotside: 1\nsystem: 6 V, negative ground, sizes in AWG\nparts:\n  G1: battery, 6 V\n  F1: fuse, 10 A\n  S1: switch\n  E1: lamp, 6 V, 21 W, 2 on chassis\nwires:\n" +
         "  w1: G1.neg to chassis\n  w2: G1.pos to F1.1, 14 RD\n  w3: F1.2 to S1.1, 14 RD\n  w4: S1.2 to E1.1, 14 YE\nsettings:\n  on: S1 on\nalteration:\n  title: Larger lamp\n";
@@ -68,7 +86,7 @@ public class SeveralFilesTests
     {
         JobReading list = Read(Before + Changes), files = Read(Before + "  after: after.yaml\n  same: w2 = w12\n", ("after.yaml", After));
         Assert.Empty(Errors(list).Concat(Errors(files)));
-        string Text(JobReading reading) => JobWriter.Write("", [], reading.Alteration!, Catalogue.Standard);
+        string Text(JobReading reading) => JobWriter.Write("", [], reading.Alteration!);
         Assert.Equal(Text(list), Text(files));
     }
 

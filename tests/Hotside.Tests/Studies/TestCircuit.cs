@@ -18,7 +18,7 @@ internal static class TestCircuit
         {
             string[] words = line.Split(' ', StringSplitOptions.RemoveEmptyEntries);
             if (builder is null) builder = Begin(words);
-            else if (words[0] == "-") builder.Wire("n" + ++count, words[1], words[3]);
+            else if (words[0] == "-") builder.Wire("n" + ++count, words[1], words[3], new() { Role = words[3] == "free" ? WireRole.Spare : WireRole.Wire });
             else if (words[0].EndsWith(':')) builder.Wire(words[0].TrimEnd(':'), words[1], words[3]);
             else builder.Part(words[0], TestKinds.Of(words[1]), DetailsOf(words[2..]));
         }

@@ -113,6 +113,35 @@ public sealed class CommandLineTests : IDisposable
         Assert.Contains(answer, result.Error, StringComparison.Ordinal);
     }
 
+    [Fact]
+    public void A_code_is_explained_with_an_example_and_what_to_do()
+    {
+        var result = Run("check", "--explain", "HS1104");
+        Assert.Equal(0, result.Code);
+        Assert.Equal("""
+            HS1104 error: Unknown terminal
+              says:  … has no terminal "…"
+              means: The part has no terminal of that name; its kind says which it has.
+              do:    Use one of the terminals in the hint; "hotside kinds KIND" shows what each is for.
+              example:
+                wires:
+                  w6: H1.3 to chassis, 14 BK
+
+            """.ReplaceLineEndings("\n"), result.Output.ReplaceLineEndings("\n"));
+    }
+
+    [Fact]
+    public void Without_a_code_all_codes_are_listed()
+    {
+        string output = Run("check", "--explain").Output;
+        Assert.All(Hotside.Diagnostics.DiagnosticKind.All, k => Assert.Contains(k.Code, output, StringComparison.Ordinal));
+    }
+
+    [Theory]
+    [InlineData("check", "--explain", "HS0000")]
+    [InlineData("check")]
+    public void A_check_of_nothing_is_wrong_usage(params string[] words) => Assert.Equal(64, Run(words).Code);
+
     public void Dispose() => Directory.Delete(folder, recursive: true);
 
     private void Write(string file, string text) => File.WriteAllText(Path.Combine(folder, file), text);

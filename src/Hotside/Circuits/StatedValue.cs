@@ -6,21 +6,21 @@ namespace Hotside.Circuits;
 /// A rated value as a person states it: <c>8 A</c>, a value an element (<c>45/35 W</c>), a range (<c>0..90 ohm</c>) or a count (<c>2x21 W</c>).
 /// </summary>
 /// <remarks>It is a statement, not a measurement: for computing take <see cref="Value"/> or <see cref="Values"/>, which are plain numbers in <see cref="Unit"/>.</remarks>
-public sealed record Quantity
+public sealed record StatedValue
 {
     /// <summary>States a single value.</summary>
     /// <param name="value">The value in <paramref name="unit"/>; finite.</param>
     /// <param name="unit">Its unit.</param>
-    public Quantity(double value, Unit unit) : this([value], unit) { }
+    public StatedValue(double value, Unit unit) : this([value], unit) { }
 
     /// <summary>States one or more values, one an element in the order of the kind's rating.</summary>
     /// <param name="values">At least one finite value in <paramref name="unit"/>.</param>
     /// <param name="unit">Their unit.</param>
     /// <exception cref="ArgumentException"><paramref name="values"/> is empty or holds a value that is not finite.</exception>
-    public Quantity(ImmutableArray<double> values, Unit unit)
+    public StatedValue(ImmutableArray<double> values, Unit unit)
     {
         if (values.IsDefaultOrEmpty || !values.All(double.IsFinite))
-            throw new ArgumentException("A quantity has at least one value, and every value is finite.", nameof(values));
+            throw new ArgumentException("A stated value has at least one value, and every value is finite.", nameof(values));
         Values = values;
         Unit = unit;
     }
@@ -42,7 +42,7 @@ public sealed record Quantity
 
     /// <summary>Whether both state the same; arrays are compared by content.</summary>
     /// <param name="other">The other statement.</param>
-    public bool Equals(Quantity? other) =>
+    public bool Equals(StatedValue? other) =>
         other is not null && Unit == other.Unit && Count == other.Count && UpTo == other.UpTo && Values.AsSpan().SequenceEqual(other.Values.AsSpan());
 
     /// <inheritdoc/>
