@@ -7,13 +7,13 @@ internal static class GalleryJobs
 {
     private static readonly Lazy<Drawing> Horn = new(() => Read("horn").Draw()), Overlay = new(() => Read("horn").Draw(View.Overlay));
 
-    /// <summary>Before and after of the horn, on A3; drawn once.</summary>
+    /// <summary>Before and after of the horn, on A4; drawn once.</summary>
     public static Drawing HornPair => Horn.Value;
 
     /// <summary>Both circuits of the horn over each other; drawn once.</summary>
     public static Drawing HornOverlay => Overlay.Value;
 
-    public static IEnumerable<string> Names => [.. Directory.GetDirectories(Repository.Path("gallery")).Select(d => Path.GetFileName(d)).Order(StringComparer.Ordinal)];
+    public static IEnumerable<string> Names => [.. Directory.GetDirectories(Repository.Path("gallery")).Where(d => File.Exists(Path.Combine(d, "job.yaml"))).Select(d => Path.GetFileName(d)).Order(StringComparer.Ordinal)];
 
     public static Job Read(string name) => Job.ReadFile(Repository.Path("gallery", name, "job.yaml")).OrThrow();
 

@@ -17,9 +17,9 @@ public sealed partial class PdfOutputTests : IDisposable
         Assert.Contains("Horn circuit, before and after", told, StringComparison.Ordinal);
         Assert.Matches(@"Pages:\s+1\n", told);
         var size = Size().Match(told);
-        // A3 lying, 420 × 297 mm (ISO 216), in points of 1/72 inch; no printer shows a twentieth of a point.
-        Assert.Equal(1190.55, double.Parse(size.Groups[1].Value, CultureInfo.InvariantCulture), 0.05);
-        Assert.Equal(841.89, double.Parse(size.Groups[2].Value, CultureInfo.InvariantCulture), 0.05);
+        // A4 lying, 297 × 210 mm (ISO 216), in points of 1/72 inch; no printer shows a twentieth of a point.
+        Assert.Equal(841.89, double.Parse(size.Groups[1].Value, CultureInfo.InvariantCulture), 0.05);
+        Assert.Equal(595.28, double.Parse(size.Groups[2].Value, CultureInfo.InvariantCulture), 0.05);
     }
 
     [Fact]
