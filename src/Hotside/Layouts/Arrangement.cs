@@ -112,8 +112,11 @@ internal sealed class Arrangement
             cancel.ThrowIfCancellationRequested();
             var levels = Heightening.Of(rows, netlist, blocks, options, extra);
             var layout = Placement.Of(input, netlist, rows, sides, text, blocks, levels, options);
-            var (labels, failed) = Passes.Labels.Of(input, layout.Boxes, layout.Wires, layout.Rails, levels.Bottom, attempt >= GrowthForOwnRun);
-            if (failed.IsEmpty || attempt == MostGrowth) return layout with { Labels = labels };
+            var room = new TakenRoom(input, layout.Boxes, layout.Wires, layout.Rails, levels.Bottom);
+            var (boxes, nameless) = NodeTexts.Of(input, layout.Boxes, layout.Rails, room);
+            var (labels, unplaced) = Labels.Of(input, layout.Wires, room, attempt >= GrowthForOwnRun);
+            ImmutableArray<int> failed = [.. nameless, .. unplaced];
+            if (failed.IsEmpty || attempt == MostGrowth) return layout with { Boxes = boxes, Labels = labels };
             extra = Grown(extra, failed, levels);
         }
     }

@@ -53,11 +53,7 @@ internal sealed class CircuitPicture
             var planned = id is null ? null : plan.Parts.FirstOrDefault(p => p.Box == id);
             if (planned?.In(view) is not { } part) continue;
             double railY = y + (rail.Y * M), first = x + ((rail.X1 + 1) * M), last = x + ((rail.X2 - 1) * M);
-            var number = plan.Alteration.NumbersOf(planned.PartId) is { IsEmpty: false } numbers ? new ChangeNumber(string.Join(",", numbers.Select(Numbers.Whole)), PartLook.ColourOf(part.Look)) : null;
-            var label = Rail.Label(part.Part.Title, rail.Box is null ? Potential() : "", number, plan.Lettering);
-            // Nothing is above the feed rail; an inner one lies amid lines and parts.
-            double left = rail.Box is null ? first - Rail.Overhang : x + RailName.Left(rail, label, plan, layout, l => lines[l].In(view) is not null, view);
-            yield return Group(Layer.Boxes, planned, part, [Rail.Line(first, last, railY), .. label.At(left, railY - 7 - label.Height)]);
+            yield return Group(Layer.Boxes, planned, part, [Rail.Line(first, last, railY, PartLook.ColourOf(part.Look)), .. rail.Box is null ? FeedName(planned, part, first, railY) : Name(rail.Box, part)]);
         }
         if (plan.Parts.FirstOrDefault(p => p.Role == PlannedRole.ReturnRail && p.In(view) is not null) is { } bus)
         {
@@ -66,6 +62,21 @@ internal sealed class CircuitPicture
             if (ends.Length > 0)
                 yield return Group(Layer.Boxes, bus, bus.In(view)!, [Rail.Line(ends.Min(), ends.Max(), busY), .. Rail.Label(bus.In(view)!.Part.Title, "return", null, plan.Lettering).At(ends.Min() - Rail.Overhang, busY + 6)]);
         }
+    }
+
+    // Nothing is above the feed rail.
+    private ImmutableArray<Shape> FeedName(PlannedPart planned, PartView part, double first, double railY)
+    {
+        var number = plan.Alteration.NumbersOf(planned.PartId) is { IsEmpty: false } numbers ? new ChangeNumber(string.Join(",", numbers.Select(Numbers.Whole)), PartLook.ColourOf(part.Look)) : null;
+        var label = Rail.Label(part.Part.Title, Potential(), number, plan.Lettering);
+        return [.. label.At(first - Rail.Overhang, railY - 7 - label.Height)];
+    }
+
+    // An inner rail lies amid lines and parts: the layout found a place for its name.
+    private ImmutableArray<Shape> Name(string box, PartView part)
+    {
+        var placed = layout.Boxes.First(b => b.Id == box);
+        return [.. part.Text.At(x + (placed.TextX * M), y + (placed.TextY * M))];
     }
 
     private string Potential() => SheetText.Potentials(Source(view == SeenIn.Both ? plan.Alteration.Before : circuit), Source(circuit));
@@ -83,7 +94,7 @@ internal sealed class CircuitPicture
     private IEnumerable<SceneGroup> Wires()
     {
         var shown = plan.Input.Wires.Zip(layout.Wires).Select(p => (Line: lines[p.First.Id], Placed: p.Second)).Where(l => l.Line.In(view) is not null).ToArray();
-        var stretches = OwnStretches.Of([.. shown.Select(l => (l.Placed.Points, l.Line.In(view)!.State))]);
+        var stretches = OwnStretches.Of([.. shown.Select(l => (l.Placed.Points, l.Line.In(view)!.State))], layout.Rails.Where(r => (r.Seen & view) != 0));
         // What goes is painted first: what stays and what comes lies over it.
         foreach (var ((line, placed), own) in shown.Zip(stretches).OrderBy(p => overlay is not null && p.First.Line.After is null ? 0 : 1))
         {

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Hotside.Drawings.Marks;
+using Hotside.Layouts;
 
 namespace Hotside.Drawings.Pictures;
 
@@ -12,8 +13,11 @@ internal static class OwnStretches
     private static readonly LineStyle[] Order = [LineStyle.Kept, LineStyle.Moved, LineStyle.Renewed, LineStyle.New, LineStyle.WhereItLay, LineStyle.TakenOut];
 
     /// <summary>The stretches that each line shows of itself; all of it where nothing else would be left.</summary>
-    public static ImmutableArray<ImmutableArray<ImmutableArray<(int X, int Y)>>> Of(ImmutableArray<(ImmutableArray<(int X, int Y)> Points, LineStyle Style)> lines)
+    /// <param name="lines">Points and look of each line.</param>
+    /// <param name="rails">The rails, whose bars stand for what runs along them.</param>
+    public static ImmutableArray<ImmutableArray<ImmutableArray<(int X, int Y)>>> Of(ImmutableArray<(ImmutableArray<(int X, int Y)> Points, LineStyle Style)> lines, IEnumerable<PlacedRail> rails)
     {
+        var bars = rails.SelectMany(r => Steps([(r.X1, r.Y), (r.X2, r.Y)])).Select(s => Key(s.From, s.To)).ToHashSet();
         var shown = new Dictionary<(int X, int Y, bool Down), LineStyle>();
         foreach (var (points, style) in lines)
             foreach (var (from, to) in Steps(points))
@@ -21,18 +25,18 @@ internal static class OwnStretches
                 var key = Key(from, to);
                 if (!shown.TryGetValue(key, out var other) || Rank(style) < Rank(other)) shown[key] = style;
             }
-        return [.. lines.Select(l => Own(l.Points, l.Style, shown))];
+        return [.. lines.Select(l => Own(l.Points, l.Style, shown, bars))];
     }
 
     private static int Rank(LineStyle style) => Array.IndexOf(Order, style);
 
-    private static ImmutableArray<ImmutableArray<(int X, int Y)>> Own(ImmutableArray<(int X, int Y)> points, LineStyle style, Dictionary<(int X, int Y, bool Down), LineStyle> shown)
+    private static ImmutableArray<ImmutableArray<(int X, int Y)>> Own(ImmutableArray<(int X, int Y)> points, LineStyle style, Dictionary<(int X, int Y, bool Down), LineStyle> shown, HashSet<(int X, int Y, bool Down)> bars)
     {
         var stretches = new List<List<(int X, int Y)>>();
         bool open = false;
         foreach (var (from, to) in Steps(points))
         {
-            bool own = shown[Key(from, to)] == style;
+            bool own = shown[Key(from, to)] == style && !bars.Contains(Key(from, to));
             if (own && !open) stretches.Add([from]);
             if (own) Extend(stretches[^1], to);
             open = own;

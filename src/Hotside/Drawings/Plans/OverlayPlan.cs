@@ -31,6 +31,7 @@ internal static class OverlayPlan
     // Round a splice old and new lines lie close: there its reference is enough, the list has its name.
     private static PartView? View(PlannedPart part, PartPlanner planner) =>
         part.Role is PlannedRole.Splice or PlannedRole.Stud && (part.After ?? part.Before) is { } node ? planner.Referenced(node)
+        : part.Role == PlannedRole.Rail ? part.After ?? part.Before
         : part is { Before: { } old, After: { } fresh } ? planner.Overlaid(old, fresh) : part.After ?? part.Before;
 
     private static LayoutBox Box(LayoutBox box, Dictionary<string, PlannedPart> parts)

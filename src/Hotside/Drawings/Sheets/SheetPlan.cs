@@ -14,6 +14,9 @@ internal sealed class SheetPlan
 {
     private static readonly SheetSize[] Sizes = [SheetSize.A4, SheetSize.A3, SheetSize.A2];
 
+    // Narrow relays save no more of the width than this.
+    private const double MostSaved = 0.25;
+
     // Channels need three modules for a triangle beside a run.
     private static readonly LayoutOptions[] Spacings = [new(), new(Channel: 5), new(Channel: 4), new(Channel: 3)];
 
@@ -35,12 +38,14 @@ internal sealed class SheetPlan
         foreach (var size in Sizes)
         {
             var furniture = Furniture.Of(plan, views, size, titleBlock, words);
-            foreach (var candidate in candidates.Select(c => c.Value))
+            bool isHopeless = false;
+            foreach (var candidate in candidates.TakeWhile(_ => !isHopeless).Select(c => c.Value))
                 foreach (var options in Spacings)
                 {
                     var natural = candidate.Arrangement.At(options, cancel);
                     var rooms = RoomsOf(furniture, candidate.Plan, natural);
                     if (rooms.Hold) return Draw(furniture, candidate.Plan, Stretched(furniture, candidate, natural, rooms, options));
+                    isHopeless = rooms.SpareWidth < -MostSaved * furniture.Room.Width;
                     // Closer rows make nothing narrower.
                     if (rooms.SpareWidth < 0) break;
                 }

@@ -150,7 +150,7 @@ internal sealed class Check
     private void Labels(SeenIn view)
     {
         var texts = new List<(string Of, double Left, double Top, double Right, double Bottom)>();
-        foreach (var (box, placed) in Bodies(view, points: false).Where(b => b.Box.HasText))
+        foreach (var (box, placed) in Bodies(view, points: true).Where(b => b.Box.HasText))
         {
             var (left, right) = placed.TextIn(view, box);
             texts.Add((box.Id, left, placed.TextY, right, placed.TextY + box.TextHeight));

@@ -10,26 +10,22 @@ namespace Hotside.Layouts.Passes;
 internal sealed class Labels
 {
     // Distances of a label from its line, in modules.
-    private const double FromVertical = 0.7, FromHorizontal = 0.5, Clear = 0.12;
+    private const double FromVertical = 0.7, FromHorizontal = 0.5;
 
-    private readonly List<(double Left, double Top, double Right, double Bottom, SeenIn Seen)> taken = [];
-    private readonly double height;
+    private readonly TakenRoom room;
     private readonly Dictionary<(int X, int Y, bool Down, SeenIn View), int> users = [];
 
-    private Labels(double height) => this.height = height;
+    private Labels(TakenRoom room) => this.room = room;
 
     /// <param name="input">What is laid out.</param>
-    /// <param name="boxes">Where its boxes stand.</param>
     /// <param name="wires">Where its conductors run.</param>
-    /// <param name="rails">Where its rails lie.</param>
-    /// <param name="bottom">The chassis line.</param>
+    /// <param name="room">What stands there already.</param>
     /// <param name="shared">Whether a label may stand where several conductors share a stretch, if it finds no room where its own runs alone.</param>
     /// <returns>The labels, and for each that found no place the height at which more room would help.</returns>
     public static (ImmutableArray<PlacedLabel> Placed, ImmutableArray<int> Failed) Of(
-        LayoutInput input, ImmutableArray<PlacedBox> boxes, ImmutableArray<PlacedWire> wires, IEnumerable<PlacedRail> rails, int bottom, bool shared)
+        LayoutInput input, ImmutableArray<PlacedWire> wires, TakenRoom room, bool shared)
     {
-        var labels = new Labels(bottom);
-        labels.Block(input, boxes, wires, rails);
+        var labels = new Labels(room);
         foreach (var (wire, line) in input.Wires.Zip(wires)) labels.Use(wire, line);
         var placed = new PlacedLabel?[input.Wires.Length];
         // Those with least choice first: short lines, then lines with few runs.
@@ -41,30 +37,6 @@ internal sealed class Labels
 
     private static int Longest(PlacedWire wire) =>
         Enumerable.Range(1, wire.Points.Length - 1).Max(i => Math.Abs(wire.Points[i].X - wire.Points[i - 1].X) + Math.Abs(wire.Points[i].Y - wire.Points[i - 1].Y));
-
-    private void Block(LayoutInput input, ImmutableArray<PlacedBox> boxes, ImmutableArray<PlacedWire> wires, IEnumerable<PlacedRail> rails)
-    {
-        foreach (var (box, placed) in input.Boxes.Zip(boxes))
-        {
-            if (!box.IsPoint) taken.Add((placed.X, placed.Y, placed.X + box.Width, placed.Y + box.Height, box.Seen));
-            foreach (var view in Extents.Views.Where(v => (v & box.Seen) != 0 && box.TextWidths.In(v) > 0))
-            {
-                var (left, right) = placed.TextIn(view, box);
-                taken.Add((left - Clear, placed.TextY - Clear, right + Clear, placed.TextY + box.TextHeight + Clear, view));
-            }
-        }
-        foreach (var (wire, line) in input.Wires.Zip(wires))
-            for (int i = 1; i < line.Points.Length; i++)
-            {
-                var (a, b) = (line.Points[i - 1], line.Points[i]);
-                taken.Add((Math.Min(a.X, b.X) - 0.25, Math.Min(a.Y, b.Y) - 0.25, Math.Max(a.X, b.X) + 0.25, Math.Max(a.Y, b.Y) + 0.25, wire.Seen));
-            }
-        // The name of a rail stands above its left end, that of an inner one perhaps with a triangle.
-        foreach (var rail in rails) taken.Add((rail.X1 - 1, rail.Y - (rail.Box is null ? 2.4 : 3.2), rail.X2 + 1, rail.Y + 0.3, rail.Seen));
-        foreach (var (wire, line) in input.Wires.Zip(wires))
-            foreach (var (end, point) in new[] { (wire.From, line.Points[0]), (wire.To, line.Points[^1]) })
-                if (end.Kind == EndKind.Chassis) taken.Add((point.X - 1.2, point.Y - 0.1, point.X + 1.2, point.Y + 1.2, wire.Seen));
-    }
 
     // The middle of the longest stretch where the conductor runs alone.
     private int WantedAt(LayoutWire wire, PlacedWire line)
@@ -83,16 +55,12 @@ internal sealed class Labels
         // A label belongs where its conductor runs alone; on a shared stretch nobody knows whose it is.
         foreach (var label in Candidates(wire, alone).Concat(shared || alone.Length == 0 ? Candidates(wire, runs) : []))
         {
-            if (!Fits(label, wire.Seen)) continue;
-            taken.Add((label.X - Clear, label.Y - Clear, label.X + label.Width + Clear, label.Y + label.Height + Clear, wire.Seen));
+            if (!room.IsFree(label.X, label.Y, label.Width, label.Height, wire.Seen)) continue;
+            room.Take(label.X, label.Y, label.Width, label.Height, wire.Seen);
             return label;
         }
         return null;
     }
-
-    private bool Fits(PlacedLabel label, SeenIn seen) =>
-        label.Y > -3 && label.Y + label.Height < height + 3 && taken.TrueForAll(t => (t.Seen & seen) == 0
-            || t.Left >= label.X + label.Width || t.Right <= label.X || t.Top >= label.Y + label.Height || t.Bottom <= label.Y);
 
     private void Use(LayoutWire wire, PlacedWire line)
     {

@@ -38,8 +38,7 @@ internal static class Placement
                     return new(box.Id, boxX, boxY, stand.Turned, left, textX, textY);
                 }
             var place = joints[Enumerable.Range(0, netlist.Joints.Length).First(j => netlist.Joints[j] == box)];
-            // The name of a splice stands below and right of its dot.
-            return new(box.Id, place.X, place.Y, false, false, place.X + 0.7, place.Y + 0.6);
+            return new(box.Id, place.X, place.Y, false, false, place.X, place.Y);
         }
     }
 }

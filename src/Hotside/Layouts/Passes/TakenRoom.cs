@@ -1,0 +1,51 @@
+using System.Collections.Immutable;
+using Hotside.Symbols;
+
+namespace Hotside.Layouts.Passes;
+
+/// <summary>What already stands on the drawing, view by view, so that a text finds a free place.</summary>
+internal sealed class TakenRoom
+{
+    private const double Clear = 0.12, BesideLine = 0.3, NameOfFeed = 2.4;
+
+    private readonly List<(double Left, double Top, double Right, double Bottom, SeenIn Seen)> taken = [];
+    private readonly double height;
+
+    /// <param name="input">What is laid out.</param>
+    /// <param name="boxes">Where its boxes stand.</param>
+    /// <param name="wires">Where its conductors run.</param>
+    /// <param name="rails">Where its rails lie.</param>
+    /// <param name="bottom">The chassis line.</param>
+    public TakenRoom(LayoutInput input, ImmutableArray<PlacedBox> boxes, ImmutableArray<PlacedWire> wires, IEnumerable<PlacedRail> rails, int bottom)
+    {
+        height = bottom;
+        foreach (var (box, placed) in input.Boxes.Zip(boxes).Where(b => !b.First.IsPoint))
+        {
+            taken.Add((placed.X, placed.Y, placed.X + box.Width, placed.Y + box.Height, box.Seen));
+            foreach (var view in Extents.Views.Where(v => (v & box.Seen) != 0 && box.TextWidths.In(v) > 0))
+            {
+                var (left, right) = placed.TextIn(view, box);
+                Take(left, placed.TextY, right - left, box.TextHeight, view);
+            }
+        }
+        foreach (var (wire, line) in input.Wires.Zip(wires))
+        {
+            for (int i = 1; i < line.Points.Length; i++)
+            {
+                var (a, b) = (line.Points[i - 1], line.Points[i]);
+                taken.Add((Math.Min(a.X, b.X) - BesideLine, Math.Min(a.Y, b.Y) - BesideLine, Math.Max(a.X, b.X) + BesideLine, Math.Max(a.Y, b.Y) + BesideLine, wire.Seen));
+            }
+            foreach (var (end, point) in new[] { (wire.From, line.Points[0]), (wire.To, line.Points[^1]) })
+                if (end.Kind == EndKind.Chassis) taken.Add((point.X - 1.2, point.Y - 0.1, point.X + 1.2, point.Y + 1.2, wire.Seen));
+        }
+        // The name of the feed rail stands above its left end; inner ones find a place of their own.
+        foreach (var rail in rails) taken.Add((rail.X1 - 1, rail.Y - (rail.Box is null ? NameOfFeed : 0.3), rail.X2 + 1, rail.Y + 0.3, rail.Seen));
+    }
+
+    /// <summary>Whether a text finds room here in all views that show it, and within the drawing.</summary>
+    public bool IsFree(double x, double y, double width, double textHeight, SeenIn seen) =>
+        y > -3 && y + textHeight < height + 3 && taken.TrueForAll(t => (t.Seen & seen) == 0 || t.Left >= x + width || t.Right <= x || t.Top >= y + textHeight || t.Bottom <= y);
+
+    /// <summary>From now on a text stands here.</summary>
+    public void Take(double x, double y, double width, double textHeight, SeenIn seen) => taken.Add((x - Clear, y - Clear, x + width + Clear, y + textHeight + Clear, seen));
+}
