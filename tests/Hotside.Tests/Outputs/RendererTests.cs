@@ -19,7 +19,8 @@ public sealed partial class RendererTests : IDisposable
         get
         {
             var all = new TheoryData<string, View>();
-            foreach (string name in GalleryJobs.Names)
+            // Four circuits with all sorts of marks between them; the rest of the gallery is drawn by the same shapes.
+            foreach (string name in GalleryJobs.Names.Where(n => n is "horn" or "starter" or "headlamps" or "courtesy"))
                 all.Add(name, View.Pair);
             all.Add("horn", View.Overlay);
             return all;
