@@ -14,6 +14,7 @@ var root = new RootCommand("""
     DrawCommand.Make(),
     WiresCommand.Make(),
     StudyCommand.Make(),
+    ExplainCommand.Make(),
     KindsCommand.Make(),
     CompletionsCommand.Make(),
 };

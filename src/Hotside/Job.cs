@@ -3,6 +3,7 @@ using Hotside.Alterations;
 using Hotside.Diagnostics;
 using Hotside.Drawings.Plans;
 using Hotside.Drawings.Sheets;
+using Hotside.Outputs;
 using Hotside.Reading;
 using Hotside.Studies;
 using Hotside.Symbols;
@@ -16,7 +17,7 @@ namespace Hotside;
 /// </summary>
 public sealed class Job
 {
-    private readonly Lazy<Study> study;
+    private Study? study;
     private readonly ImmutableDictionary<string, SourceSpan> places;
     private readonly ImmutableArray<Diagnostic> reading;
 
@@ -27,7 +28,6 @@ public sealed class Job
         Alteration = alteration;
         this.places = places;
         this.reading = reading;
-        study = new(() => Study.Of(alteration));
     }
 
     /// <summary>What the job is called.</summary>
@@ -40,7 +40,7 @@ public sealed class Job
     public Alteration Alteration { get; }
 
     /// <summary>On which side each load is switched, before and after; made when first asked for.</summary>
-    public Study Study => study.Value;
+    public Study Study => StudyUnless(CancellationToken.None);
 
     /// <summary>All that is wrong or doubtful about the file and about the circuits, with places where there is a file; by place, then code.</summary>
     public ImmutableArray<Diagnostic> Findings =>
@@ -87,12 +87,12 @@ public sealed class Job
     /// <param name="cancel">Stops the work.</param>
     /// <returns>The picture, to be written by one of the outputs.</returns>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="view"/> is none of the views.</exception>
-    /// <exception cref="OperationCanceledException"><paramref name="cancel"/> was called for; the study, made once for the job, is not stopped by it.</exception>
+    /// <exception cref="OperationCanceledException"><paramref name="cancel"/> was called for.</exception>
     public Drawing Draw(View view = View.Pair, DrawingOptions? options = null, CancellationToken cancel = default)
     {
         options ??= new();
         var words = Vocabulary.Of(options.Words);
-        var plan = DrawingPlan.Of(Alteration, Study, Lettering.Normal);
+        var plan = DrawingPlan.Of(Alteration, StudyUnless(cancel), Lettering.Normal, words);
         bool isAltered = !ReferenceEquals(Alteration.Before, Alteration.After);
         if (view == View.Overlay && isAltered) plan = OverlayPlan.Of(plan);
         SeenIn[] views = view switch
@@ -117,6 +117,27 @@ public sealed class Job
     /// </remarks>
     /// <returns>The text; lines end with a line feed, the last one too.</returns>
     public string ToYaml() => JobWriter.Write(Title, TitleBlock, Alteration);
+
+    /// <summary>Says in plain words what happens when a load is on and off, before and after: what feeds it, its current step by step, how to tell its side with a meter, what its switches carry.</summary>
+    /// <param name="load">A part's id, or one of its loads: <c>H1</c>, <c>E3.tail</c>.</param>
+    /// <param name="words">Whose words.</param>
+    /// <exception cref="ArgumentException">There is no such load before or after; the message names the nearest.</exception>
+    public Explanation Explain(string load, Words words = Words.American)
+    {
+        ArgumentException.ThrowIfNullOrWhiteSpace(load);
+        return Explanation.Of(load, Study, Vocabulary.Of(words));
+    }
+
+    /// <summary>All that was found, as JSON of the contract <c>hotside-study/1</c>: the same job gives the same bytes.</summary>
+    public string ToJson() => StudyJson.Write(Study, Findings);
+
+    // Made once; a study that was called off leaves nothing behind.
+    private Study StudyUnless(CancellationToken cancel)
+    {
+        if (Volatile.Read(ref study) is { } made) return made;
+        var fresh = Study.Of(Alteration, cancel);
+        return Interlocked.CompareExchange(ref study, fresh, null) ?? fresh;
+    }
 
     private static ReadResult Read(string text, string file, JobOptions? options, Func<string, string?> include)
     {

@@ -24,6 +24,21 @@ public sealed record CircuitStudy
     /// <summary>What is wrong or doubtful, gravest first.</summary>
     public ImmutableArray<Diagnostic> Findings { get; }
 
+    /// <summary>What is on in each of the circuit's named settings, in the order of the file.</summary>
+    public ImmutableArray<SettingStudy> Settings { get; internal init; } = [];
+
+    /// <summary>A named setting.</summary>
+    /// <param name="name">Its name.</param>
+    /// <exception cref="ArgumentException">There is no such setting; the message names the nearest.</exception>
+    public SettingStudy Setting(string name)
+    {
+        ArgumentNullException.ThrowIfNull(name);
+        if (Settings.FirstOrDefault(s => s.Setting.Name == name) is { } found) return found;
+        var names = Settings.Select(s => s.Setting.Name);
+        throw new ArgumentException($"There is no setting \"{name}\"" + (Settings.IsEmpty ? "; the job names none."
+            : NearestName.Of(name, names) is { } near ? $"; did you mean \"{near}\"?" : $"; the settings are {string.Join(", ", names.Select(n => $"\"{n}\""))}."), nameof(name));
+    }
+
     /// <summary>Studies a circuit.</summary>
     /// <param name="circuit">The circuit.</param>
     /// <param name="cancel">Ends the work early.</param>

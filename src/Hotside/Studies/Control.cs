@@ -10,14 +10,21 @@ public sealed record Control(ImmutableArray<Combination> Any)
     /// <summary>The most combinations that are listed.</summary>
     public const int Most = 16;
 
-    /// <summary>Whether there are more combinations than are listed.</summary>
-    public bool IsCut { get; init; }
+    /// <summary>All of it as one expression where there are more combinations than are listed; else <see langword="null"/>.</summary>
+    public ControlTerm? Whole { get; init; }
+
+    /// <summary>Whether there are more combinations than are listed: <see cref="Whole"/> has them all.</summary>
+    public bool IsCut => Whole is not null;
 
     /// <summary>Whether it stands in every state.</summary>
     public bool IsAlways => Any.Any(c => c.All.IsEmpty);
 
     /// <summary>As a setting would be written: <c>S1 run and S2 on, or S3 on</c>; <c>always</c>, <c>never</c>.</summary>
-    public override string ToString() => Any.IsEmpty ? "never" : IsAlways ? "always" : string.Join(", or ", Any) + (IsCut ? ", or …" : "");
+    public override string ToString() => Any.IsEmpty ? "never" : IsAlways ? "always" : Whole?.ToString() ?? string.Join(", or ", Any);
+
+    /// <summary>Whether it stands in a choice of positions.</summary>
+    /// <param name="isIn">Whether the variable of some positions stands in one of them.</param>
+    internal bool Holds(Predicate<PositionSet> isIn) => Whole?.Holds(isIn) ?? Any.Any(c => c.All.All(s => isIn(s)));
 }
 
 /// <summary>Positions that together feed a load.</summary>

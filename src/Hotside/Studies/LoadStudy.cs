@@ -22,6 +22,9 @@ public sealed record LoadStudy(Part Part, Element Element, SwitchedSide Side, Co
     /// <summary>For a load in series, through what it is fed, in the order of the file: ids, with the element where the part has several loads (<c>M1</c>, <c>E3.stop</c>).</summary>
     public ImmutableArray<string> InSeriesWith { get; init; } = [];
 
+    /// <summary>For a load in series, through what it is fed when: <see cref="InSeriesWith"/> by combinations.</summary>
+    public ImmutableArray<LoadString> Strings { get; init; } = [];
+
     /// <summary>For a load in series, the side on which its string is switched; else <see langword="null"/>.</summary>
     public SwitchedSide? StringSide { get; init; }
 
@@ -52,13 +55,19 @@ public sealed record LoadStudy(Part Part, Element Element, SwitchedSide Side, Co
     /// <summary>Whether relays race for it.</summary>
     public bool IsInRace { get; init; }
 
-    /// <summary>Whether the verdict was told from what is joined for good, since the whole was too large.</summary>
+    /// <summary>
+    /// Whether states may be missing, or the verdict be another: a search for paths was given up, a relay that feeds it was looked at in some positions only, or the whole
+    /// was told from what is joined for good. A finding says which.
+    /// </summary>
     public bool IsApproximate { get; init; }
+
+    /// <summary>Whether a dead load would be on if its leads were swapped.</summary>
+    internal bool IsTurnedRound { get; init; }
 
     /// <summary>Why a dead load is dead, in a few words such as <c>polarity</c>; else <see langword="null"/>.</summary>
     public string? DeadBecause { get; init; }
 
-    /// <summary>One way to the feed and one to the return, by the ids of their conductors, for a state in which it is fed; empty when never.</summary>
+    /// <summary>A way to the feed and one to the return for each of the listed combinations, different ones once; empty when it is never fed.</summary>
     public ImmutableArray<LoadPath> Paths { get; init; } = [];
 
     /// <summary>The name of a load.</summary>
@@ -69,7 +78,25 @@ public sealed record LoadStudy(Part Part, Element Element, SwitchedSide Side, Co
 /// <summary>A way from the feed to the load and one from the load to the return.</summary>
 /// <param name="Hot">The ids of the conductors from the feed to the load, in order.</param>
 /// <param name="Ground">The ids of the conductors from the load to the return, in order.</param>
-public sealed record LoadPath(ImmutableArray<string> Hot, ImmutableArray<string> Ground);
+public sealed record LoadPath(ImmutableArray<string> Hot, ImmutableArray<string> Ground)
+{
+    /// <summary>The ids of the parts and conductors passed from the source to the load, both among them, in order.</summary>
+    public ImmutableArray<string> HotWay { get; init; } = [];
+
+    /// <summary>The ids of the parts and conductors passed from the load to the return, the load among them, in order; the last may be <c>chassis</c>.</summary>
+    public ImmutableArray<string> GroundWay { get; init; } = [];
+
+    /// <summary>The load's end on the hot side; a node within the part where it is no terminal.</summary>
+    public End FeedEnd { get; init; }
+
+    /// <summary>The load's end on the side of the return; a node within the part where it is no terminal.</summary>
+    public End ReturnEnd { get; init; }
+}
+
+/// <summary>Through what a load in series is fed in some combinations.</summary>
+/// <param name="With">The other loads, in the order of the file.</param>
+/// <param name="When">The combinations.</param>
+public sealed record LoadString(ImmutableArray<string> With, Control When);
 
 /// <summary>A relay that keeps itself.</summary>
 /// <param name="Relay">The relay's id.</param>

@@ -16,9 +16,9 @@ internal static class Cautions
         if ((before ?? after) is not null) yield return FirstAndLast(alteration, before, after, words) + " Rings off, eyes protected, no flame near the battery.";
         if (isTurned) yield return "Prove the new battery's polarity with a meter before a cable goes on, and mark the cables: old colours may say the contrary.";
         if (Ids(alteration.After, p => p.Kind.Symbol == "alternator") is { Length: > 0 } alternators)
-            yield return $"Never run {alternators} without its battery, never polarise it, never turn its battery round.";
+            yield return $"Never run {alternators} without its battery, never {words.Polarize} it, never turn its battery round.";
         if (Ids(alteration.After, p => p.Kind.Polarity == "polarise" && (isTurned || alteration.StateOf(p.Id) is not (PartState.Left or PartState.Remounted))) is { Length: > 0 } machines)
-            yield return $"Polarise {machines} before the first start, as its own field circuit asks.";
+            yield return $"{Vocabulary.Capital(words.Polarize)} {machines} before the first start, as its own field circuit asks.";
         if (alteration.After.Parts.Any(p => p.Kind.Polarity == "destroyed" && !p.Kind.Elements.Any(e => e.IsSource)))
             yield return "Lamps, flashers and modules that mind polarity go on after the final polarity is proved.";
         yield return "First power through a small fuse or a lamp in series. This sheet is an aid; the workshop manual, local codes and licensed practice decide.";

@@ -1,4 +1,5 @@
 using Hotside.Studies;
+using Hotside.Wording;
 
 namespace Hotside;
 
@@ -7,21 +8,19 @@ public static class LoadText
 {
     /// <summary>The side, by what, and when: <c>hot-switched by K1; on when S1 pressed</c>.</summary>
     /// <param name="load">The load.</param>
-    public static string Summary(this LoadStudy load)
+    /// <param name="words">Whose words.</param>
+    public static string Summary(this LoadStudy load, Words words = Words.American)
     {
         ArgumentNullException.ThrowIfNull(load);
         string by = string.Join(", ", load.Chain.Concat(load.SwitchedBy));
         string text = load.Side switch
         {
-            SwitchedSide.HotSwitched => "hot-switched",
-            SwitchedSide.GroundSwitched => "ground-switched",
-            SwitchedSide.BothSides => "switched on both sides",
-            SwitchedSide.Unswitched => "unswitched",
             SwitchedSide.InSeries => "in series with " + string.Join(", ", load.InSeriesWith),
-            _ => load.DeadBecause is { } why ? $"never on ({why})" : "never on",
+            SwitchedSide.Dead when load.DeadBecause is { } why => $"never on ({why})",
+            var side => SideText.Of(side, Vocabulary.Of(words)),
         };
         if (by.Length > 0 && load.Side is not (SwitchedSide.InSeries or SwitchedSide.Unswitched)) text += " by " + by;
-        if (load.Side is not (SwitchedSide.Dead or SwitchedSide.Unswitched)) text += "; on when " + load.Control;
+        if (load.Side is not (SwitchedSide.Dead or SwitchedSide.Unswitched)) text += load.Control.Whole is { } all && all.Shared.Length > 0 ? "; on in more combinations than can be listed" : "; on when " + load.Control;
         if (load.Until is { } until) text += $", until {until.Part} {until.Position}";
         if (load.Holds is { } hold) text += $"; {hold.Relay} then holds until {hold.Released}";
         if (!load.ShortedBy.IsEmpty) text += "; shorted by " + string.Join(", ", load.ShortedBy);

@@ -82,12 +82,9 @@ internal static class SheetText
         string by = caption.By.StartsWith(load.Element.Name + " ", StringComparison.Ordinal) ? caption.By[(load.Element.Name.Length + 1)..] : caption.By;
         string side = load.Side switch
         {
-            SwitchedSide.HotSwitched => "is hot-switched",
-            SwitchedSide.GroundSwitched => $"is {words.Ground}-switched",
-            SwitchedSide.BothSides => "is switched on both sides",
             SwitchedSide.Unswitched => "is always fed",
-            SwitchedSide.InSeries => "is in series",
-            _ => "never comes on:",
+            SwitchedSide.Dead => "never comes on:",
+            var other => "is " + SideText.Of(other, words),
         };
         return by.Length == 0 ? side : side + " " + by;
     }

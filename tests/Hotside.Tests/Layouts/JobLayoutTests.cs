@@ -4,6 +4,7 @@ using Hotside.Layouts.Passes;
 using Hotside.Studies;
 using Hotside.Symbols.Texts;
 using Hotside.Tests.Support;
+using Hotside.Wording;
 
 namespace Hotside.Tests.Layouts;
 
@@ -16,7 +17,7 @@ public class JobLayoutTests
     public void A_job_that_nobody_tuned_the_layout_to_breaks_no_rule(string file)
     {
         var alteration = JobFiles.Read(file).Alteration!;
-        var plan = DrawingPlan.Of(alteration, Study.Of(alteration), Lettering.Normal);
+        var plan = DrawingPlan.Of(alteration, Study.Of(alteration), Lettering.Normal, Vocabulary.Of(Words.American));
         // Three labels of all these circuits find no room between lines that lie as close as a relay's pins; they are left out, never put over something.
         string[] faults = [.. Check.Of(plan.Input, Layout.Of(plan.Input, new()))];
         Assert.Equal([], faults.Where(f => !f.EndsWith("is lost", StringComparison.Ordinal)));

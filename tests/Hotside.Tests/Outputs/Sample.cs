@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using Hotside.Drawings;
 using Hotside.Drawings.Marks;
 using Hotside.Drawings.Sheets;
+using Hotside.Studies;
 using Hotside.Symbols;
 using Hotside.Symbols.Shapes;
 using Hotside.Symbols.Texts;
@@ -25,7 +26,7 @@ internal static class Sample
             {
                 Id = "part-" + (text ?? symbol.Name), Classes = ["part", text ?? "kept"], Data = [("ref", text ?? symbol.Name)], Title = text ?? symbol.Name,
             });
-            groups.Add(new(Layer.Marks, new TextBlock { Reference = text ?? "K1", Name = text ?? "Horn relay", Number = new("4", ColourRole.New), Verdict = Verdict.Hot }.Measure().At(x + 100, y)));
+            groups.Add(new(Layer.Marks, new TextBlock { Reference = text ?? "K1", Name = text ?? "Horn relay", Number = new("4", ColourRole.New), Side = SwitchedSide.HotSwitched, SideText = "HOT-SWITCHED" }.Measure().At(x + 100, y)));
         }
 
         foreach (LineStyle state in Enum.GetValues<LineStyle>())

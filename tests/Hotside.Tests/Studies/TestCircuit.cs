@@ -25,7 +25,7 @@ internal static class TestCircuit
         return builder!.Build();
     }
 
-    public static CircuitStudy Study(string text) => CircuitStudy.Of(Read(text), TestContext.Current.CancellationToken);
+    public static CircuitStudy Study(string text) => CircuitStudy.Of(Read(text));
 
     public static CircuitBuilder Begin(string[] words)
     {

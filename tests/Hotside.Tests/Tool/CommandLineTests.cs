@@ -76,6 +76,7 @@ public sealed class CommandLineTests : IDisposable
     [InlineData("check")]
     [InlineData("draw")]
     [InlineData("study")]
+    [InlineData("explain")]
     [InlineData("kinds")]
     public void Every_command_shows_an_example(string command) => Assert.Contains("Example:", Run(command, "--help").Output, StringComparison.Ordinal);
 

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Hotside.Studies;
 using Hotside.Symbols.Shapes;
 using Hotside.Symbols.Texts;
 
@@ -26,7 +27,10 @@ internal sealed record TextBlock
     public string StateWord { get; init; } = "";
 
     /// <summary>On which side it is switched.</summary>
-    public Verdict? Verdict { get; init; }
+    public SwitchedSide? Side { get; init; }
+
+    /// <summary>The words on the badge of that side.</summary>
+    public string SideText { get; init; } = "";
 
     /// <summary>By whom, and with what current.</summary>
     public string By { get; init; } = "";
@@ -61,8 +65,8 @@ internal sealed record TextBlock
 
         if (StateWord.Length > 0)
             rows.Text(TextMeasure.Shorten(StateWord, Lettering.SmallBold, Room), Lettering.SmallBold, Number?.Colour ?? ColourRole.Ink, null);
-        if (Verdict is { } verdict)
-            rows.Gap(4 * f).Add(Badge.Of(verdict, Lettering));
+        if (Side is { } side)
+            rows.Gap(4 * f).Add(Badge.Of(side, SideText, Lettering));
         foreach (string line in TextLines.Break(By, Lettering.Small, Room, 2))
             rows.Text(line, Lettering.Small, ColourRole.Quiet, Whole(line, By));
         return rows.Done();

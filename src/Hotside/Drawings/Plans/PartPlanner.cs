@@ -12,7 +12,7 @@ using Look = Hotside.Drawings.Marks.PartStyle;
 namespace Hotside.Drawings.Plans;
 
 /// <summary>Plans the parts of both circuits: symbol, text block, look.</summary>
-internal sealed class PartPlanner(Alteration alteration, Study study, Lettering lettering, string? feedRail, bool closeRelays)
+internal sealed class PartPlanner(Alteration alteration, Study study, Lettering lettering, Vocabulary words, string? feedRail, bool closeRelays)
 {
     // Between a relay's axes where nothing asks for more.
     private const int Close = 11;
@@ -113,15 +113,15 @@ internal sealed class PartPlanner(Alteration alteration, Study study, Lettering 
             Name = caption.Name,
             Ratings = [.. ratings.Where(r => r.Length > 0)],
             StateWord = caption.State,
-            Verdict = caption.Verdicts.IsEmpty ? null : BadgeOf(caption.Verdicts[0].Side),
-            By = string.Join("; ", Before(caption).Concat(caption.Verdicts.Select((v, i) => i == 0 || v.Side == caption.Verdicts[0].Side ? v.By : $"{Badge.TextOf(BadgeOf(v.Side)).ToLowerInvariant()} {v.By}")).Where(b => b.Length > 0)),
+            Side = caption.Verdicts.IsEmpty ? null : caption.Verdicts[0].Side,
+            SideText = caption.Verdicts.IsEmpty ? "" : SideText.Badge(caption.Verdicts[0].Side, words),
+            By = string.Join("; ", Before(caption).Concat(caption.Verdicts.Select((v, i) => i == 0 || v.Side == caption.Verdicts[0].Side ? v.By : $"{SideText.Of(v.Side, words)} {v.By}")).Where(b => b.Length > 0)),
             RightAligned = left,
             Lettering = lettering,
         }.Measure();
     }
 
-    private static IEnumerable<string> Before(PartCaption caption) =>
-        caption.SideBefore is { } side ? ["before " + Badge.TextOf(BadgeOf(side)).ToLowerInvariant()] : [];
+    private IEnumerable<string> Before(PartCaption caption) => caption.SideBefore is { } side ? ["before " + SideText.Of(side, words)] : [];
 
     private ChangeNumber? NumberOf(string id)
     {
@@ -144,15 +144,5 @@ internal sealed class PartPlanner(Alteration alteration, Study study, Lettering 
         Change.Replaced or Change.ReplacedReversed => isBefore ? Look.ToBeReplaced : Look.New,
         Change.Reversed or Change.Remounted => Look.Moved,
         _ => Look.Kept,
-    };
-
-    private static Verdict BadgeOf(SwitchedSide side) => side switch
-    {
-        SwitchedSide.HotSwitched => Verdict.Hot,
-        SwitchedSide.GroundSwitched => Verdict.Ground,
-        SwitchedSide.BothSides => Verdict.Both,
-        SwitchedSide.Unswitched => Verdict.Unswitched,
-        SwitchedSide.InSeries => Verdict.InSeries,
-        _ => Verdict.Dead,
     };
 }

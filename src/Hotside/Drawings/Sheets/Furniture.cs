@@ -27,7 +27,7 @@ internal sealed record Furniture(SheetSize Size, double HeadTop, Box Room, Immut
         double y = frame.Frame.Bottom - TitleBlock.Height;
         var block = TitleBlock.Of(new Dictionary<string, string>(fields) { ["paper size"] = size.Name, ["sheet"] = fields.GetValueOrDefault("sheet", "1 / 1") });
         groups.Add(new(Layer.Notes, block.At(frame.Frame.Right - TitleBlock.Width, y)) { Id = "title-block", Classes = ["title-block"] });
-        var legend = Legend.Of(UsedOnSheet.Entries(plan, views), frame.Frame.Right - TitleBlock.Width - inside.Left - Gap, TitleBlock.Height, plan.Lettering);
+        var legend = Legend.Of(UsedOnSheet.Entries(plan, views, words), frame.Frame.Right - TitleBlock.Width - inside.Left - Gap, TitleBlock.Height, plan.Lettering);
         double legendTop = Math.Min(y + 2, frame.Frame.Bottom - legend.Height - 2);
         groups.Add(new(Layer.Notes, legend.At(inside.Left, legendTop)) { Id = "legend", Classes = ["legend"] });
         y = Math.Min(y, legendTop) - Gap;

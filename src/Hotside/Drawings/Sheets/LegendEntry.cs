@@ -1,4 +1,5 @@
 using Hotside.Drawings.Marks;
+using Hotside.Studies;
 using Hotside.Symbols.Shapes;
 using Hotside.Symbols.Texts;
 
@@ -32,7 +33,7 @@ internal sealed record LegendEntry(Piece Sample, string Text)
     }
 
     /// <summary>A verdict's badge.</summary>
-    public static LegendEntry Of(Verdict verdict, string text) => new(Badge.Mini(verdict), text);
+    public static LegendEntry Of(SwitchedSide side, string text) => new(Badge.Mini(side), text);
 
     /// <summary>A written sample, such as a wire's label or a zone.</summary>
     public static LegendEntry Written(string sample, string text, Lettering lettering)

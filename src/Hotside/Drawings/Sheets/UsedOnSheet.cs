@@ -9,7 +9,7 @@ namespace Hotside.Drawings.Sheets;
 /// <summary>The legend's entries: all that the shown views use, and nothing else.</summary>
 internal static class UsedOnSheet
 {
-    public static ImmutableArray<LegendEntry> Entries(DrawingPlan plan, IReadOnlyCollection<SeenIn> views)
+    public static ImmutableArray<LegendEntry> Entries(DrawingPlan plan, IReadOnlyCollection<SeenIn> views, Vocabulary words)
     {
         var lines = views.SelectMany(v => plan.Lines.Select(l => l.In(v))).OfType<LineView>().ToArray();
         var parts = views.SelectMany(v => plan.Parts.Select(p => p.In(v))).OfType<PartView>().ToArray();
@@ -28,12 +28,8 @@ internal static class UsedOnSheet
         if (lines.Select(l => l.Label).FirstOrDefault(l => l.Contains(' ', StringComparison.Ordinal) && !l.Contains('→', StringComparison.Ordinal)) is { } label)
             entries.Add(LegendEntry.Written(label, SheetText.LabelMeaning(plan.Alteration), plan.Lettering));
         var sides = views.SelectMany(v => v switch { SeenIn.Before => plan.Study.Before.Loads, SeenIn.After => plan.Study.After.Loads, _ => OverlayLoads(plan) }).Where(l => !l.Element.IsInternal).Select(l => l.Side).ToHashSet();
-        foreach (var (side, verdict, text) in new[]
-        {
-            (Studies.SwitchedSide.HotSwitched, Verdict.Hot, "switched on the hot side"), (Studies.SwitchedSide.GroundSwitched, Verdict.Ground, "on the ground side"),
-            (Studies.SwitchedSide.BothSides, Verdict.Both, "on both sides"), (Studies.SwitchedSide.Unswitched, Verdict.Unswitched, "always fed"), (Studies.SwitchedSide.InSeries, Verdict.InSeries, "fed through another load"), (Studies.SwitchedSide.Dead, Verdict.Dead, "never on; may be hot"),
-        })
-            if (sides.Contains(side)) entries.Add(LegendEntry.Of(verdict, text));
+        foreach (var side in SideText.Order)
+            if (sides.Contains(side)) entries.Add(LegendEntry.Of(side, SideText.Legend(side, words)));
         return entries.ToImmutable();
     }
 

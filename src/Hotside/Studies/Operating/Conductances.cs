@@ -1,44 +1,100 @@
 namespace Hotside.Studies.Operating;
 
 /// <summary>
-/// Node potentials of a network of conductances with currents fed in, by eliminating node after node (star to mesh). Nothing is subtracted, so that conductances
-/// of any spread may stand side by side; an island without a way to the reference gets 0 V somewhere, and the right differences.
+/// Node potentials of a network of conductances with currents fed in, by eliminating node after node (star to mesh), the one with fewest neighbours first: wiring is
+/// nearly a tree. Nothing is subtracted, so that conductances of any spread may stand side by side; an island without a way to the reference gets 0 V somewhere, and
+/// the right differences.
 /// </summary>
-internal static class Conductances
+internal sealed class Conductances
 {
-    /// <summary>Solves a network.</summary>
-    /// <param name="between">Conductances between nodes in siemens; symmetric; is used up.</param>
-    /// <param name="toReference">Conductances to the reference in siemens; is used up.</param>
-    /// <param name="injected">Currents into the nodes in amperes; is used up.</param>
-    /// <returns>The potentials against the reference in volts.</returns>
-    public static double[] Solve(double[,] between, double[] toReference, double[] injected)
+    private readonly List<Node> nodes = [];
+
+    private sealed class Node
     {
-        int count = injected.Length;
-        double[] sums = new double[count], potentials = new double[count];
-        for (int k = count - 1; k >= 0; k--)
+        public List<(int Node, double Siemens)> Others { get; } = new(4);
+
+        public double ToReference { get; set; }
+
+        public double Injected { get; set; }
+
+        public double Sum { get; set; }
+
+        public bool IsGone { get; set; }
+
+        public void Add(int other, double siemens)
         {
-            double sum = toReference[k];
-            for (int j = 0; j < k; j++) sum += between[k, j];
-            sums[k] = sum;
-            if (sum == 0) continue;
-            for (int i = 0; i < k; i++)
-            {
-                double share = between[k, i] / sum;
-                if (share == 0) continue;
-                toReference[i] += share * toReference[k];
-                injected[i] += share * injected[k];
-                for (int j = 0; j < k; j++)
-                    if (j != i)
-                        between[i, j] += share * between[k, j];
-            }
+            int at = Others.FindIndex(o => o.Node == other);
+            if (at < 0) Others.Add((other, siemens));
+            else Others[at] = (other, Others[at].Siemens + siemens);
         }
-        for (int k = 0; k < count; k++)
+    }
+
+    /// <summary>Adds a node; the first has number 0.</summary>
+    public void AddNode() => nodes.Add(new());
+
+    /// <summary>Adds a conductance.</summary>
+    /// <param name="a">A node; below 0 the reference.</param>
+    /// <param name="b">Another node; below 0 the reference.</param>
+    /// <param name="siemens">The conductance in siemens, above 0.</param>
+    public void Add(int a, int b, double siemens)
+    {
+        if (a == b) return;
+        if (a < 0) nodes[b].ToReference += siemens;
+        else if (b < 0) nodes[a].ToReference += siemens;
+        else
         {
-            if (sums[k] == 0) continue;
-            double flow = injected[k];
-            for (int j = 0; j < k; j++) flow += between[k, j] * potentials[j];
-            potentials[k] = flow / sums[k];
+            nodes[a].Add(b, siemens);
+            nodes[b].Add(a, siemens);
+        }
+    }
+
+    /// <summary>Feeds a current into a node; the reference, below 0, takes any.</summary>
+    public void Inject(int node, double amperes)
+    {
+        if (node >= 0) nodes[node].Injected += amperes;
+    }
+
+    /// <summary>The potentials against the reference in volts; uses the network up.</summary>
+    public double[] Solve()
+    {
+        Stack<int> order = new();
+        while (order.Count < nodes.Count)
+        {
+            int next = -1;
+            for (int i = 0; i < nodes.Count; i++)
+                if (!nodes[i].IsGone && (next < 0 || nodes[i].Others.Count < nodes[next].Others.Count))
+                    next = i;
+            order.Push(next);
+            Eliminate(next);
+        }
+        double[] potentials = new double[nodes.Count];
+        foreach (int k in order)
+        {
+            var node = nodes[k];
+            if (node.Sum == 0) continue;
+            double flow = node.Injected;
+            foreach (var (other, siemens) in node.Others) flow += siemens * potentials[other];
+            potentials[k] = flow / node.Sum;
         }
         return potentials;
+    }
+
+    // Its neighbours take over its conductances; it keeps its own, to be solved from later.
+    private void Eliminate(int k)
+    {
+        var node = nodes[k];
+        node.IsGone = true;
+        node.Sum = node.ToReference;
+        foreach (var (_, siemens) in node.Others) node.Sum += siemens;
+        foreach (var (other, siemens) in node.Others)
+        {
+            double share = siemens / node.Sum;
+            nodes[other].Others.RemoveAll(o => o.Node == k);
+            nodes[other].ToReference += share * node.ToReference;
+            nodes[other].Injected += share * node.Injected;
+        }
+        for (int a = 0; a < node.Others.Count; a++)
+        for (int b = a + 1; b < node.Others.Count; b++)
+            Add(node.Others[a].Node, node.Others[b].Node, node.Others[a].Siemens / node.Sum * node.Others[b].Siemens);
     }
 }

@@ -29,6 +29,24 @@ internal sealed record Branch(int Number, Part Part, Element Element, int Source
     /// <summary>Whether current passes from the first end to the second only.</summary>
     public bool IsOneWay => Element.Directs;
 
+    /// <summary>Whether it is a winding that moves an actuator of its part.</summary>
+    public bool Pulls => Part.Kind.Actuators.Any(a => a.Pulls.Any(p => p.Coils.Contains(Element.Name)));
+
+    /// <summary>Whether it is a winding that moves an actuator of its part, or keeps one where it is.</summary>
+    public bool Moves => Pulls || Part.Kind.Actuators.Any(a => a.KeptBy.Contains(Element.Name));
+
+    // A branch is one thing of its graph: it is told by its number, not by what it holds.
+    public bool Equals(Branch? other) => ReferenceEquals(this, other);
+
+    public override int GetHashCode() => Number;
+
     /// <summary>The other end.</summary>
     public int Other(int point) => point == Source ? Target : Source;
 }
+
+/// <summary>A source between two points of the contact graph.</summary>
+/// <param name="Plus">The point of its plus pole.</param>
+/// <param name="Minus">The point of its minus pole.</param>
+/// <param name="Volts">Its rated volts.</param>
+/// <param name="When">When it gives.</param>
+internal sealed record SourceBranch(int Plus, int Minus, double Volts, Condition When);

@@ -35,7 +35,7 @@ internal sealed class Chains(SwitchingStudy study)
     public ImmutableArray<string> ChainOf(int index, Regime regime, Condition fed)
     {
         string own = regime.Feeding.Loads[index].Load.Part.Id;
-        List<string> chain = [.. RelaysOf(RoutesOf(index, regime, fed)).Where(r => r != own || !IsDrivenBy(index, regime))];
+        List<string> chain = [.. RelaysOf(RoutesOf(index, regime, fed)).Where(r => r != own || !regime.Feeding.Loads[index].Load.Pulls)];
         for (int i = 0; i < chain.Count; i++)
         foreach (string next in BehindCoilsOf(chain[i], regime))
             if (!chain.Contains(next) && next != own)
@@ -62,20 +62,13 @@ internal sealed class Chains(SwitchingStudy study)
         return study.Routes.JointOf(load, state, regime.Feeding.Supplies);
     }
 
-    // Whether the load is a winding that moves its part's contacts.
-    private static bool IsDrivenBy(int index, Regime regime)
-    {
-        var load = regime.Feeding.Loads[index].Load;
-        return load.Part.Kind.Actuators.Any(a => a.Pulls.Any(p => p.Coils.Contains(load.Element.Name)));
-    }
-
     private ImmutableArray<string> BehindCoilsOf(string relay, Regime regime)
     {
         var behind = ImmutableArray.CreateBuilder<string>();
         for (int i = 0; i < regime.Feeding.Loads.Length; i++)
         {
             var load = regime.Feeding.Loads[i].Load;
-            if (load.Part.Id != relay || !IsDrivenBy(i, regime)) continue;
+            if (load.Part.Id != relay || !load.Pulls) continue;
             if (!direct.TryGetValue((i, regime), out var own))
             {
                 var fed = regime.Settling.Settled(regime.Feeding.Loads[i].Fed) & !regime.Short;

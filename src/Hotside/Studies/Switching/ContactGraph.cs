@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Hotside.Circuits;
+using Hotside.Studies.Operating;
 using QuikGraph;
 
 namespace Hotside.Studies.Switching;
@@ -11,6 +12,7 @@ internal sealed class ContactGraph
     private readonly Dictionary<End, int> numbers = [];
     private readonly UnionFind joined;
     private readonly Dictionary<int, Condition[]> joints = [];
+    private readonly double[] ohms;
     private readonly UndirectedGraph<int, Branch> graph = new(allowParallelEdges: true);
 
     public ContactGraph(Circuit circuit, Positions positions)
@@ -34,6 +36,9 @@ internal sealed class ContactGraph
         Branches = [.. Lay(elements.Zip(conditions, (e, when) => (e.part, e.element, when)))];
         graph.AddVertexRange(Enumerable.Range(0, numbers.Count).Where(p => joined.Find(p) == p));
         graph.AddEdgeRange(Branches.Where(b => b.Source != b.Target));
+        ohms = [.. Branches.Select(b => b.Role == BranchRole.Link ? 0 : Consumption.ResistanceOf(b.Part, b.Element, circuit.System.Volts[0]))];
+        Sources = [.. circuit.Sources.Select(s => new SourceBranch(
+            PointOf(s.PlusIsFeed ? s.Feed : s.Return), PointOf(s.PlusIsFeed ? s.Return : s.Feed), s.Volts, positions.WhenOf(s.Part, s.Element)))];
         Loads = [.. Branches.Where(b => b.Element.IsConsumer)];
     }
 
@@ -52,6 +57,12 @@ internal sealed class ContactGraph
 
     /// <summary>The consumers among the branches.</summary>
     public ImmutableArray<Branch> Loads { get; }
+
+    /// <summary>The sources, by their poles.</summary>
+    public ImmutableArray<SourceBranch> Sources { get; }
+
+    /// <summary>The ohms that stand for what is no link.</summary>
+    public double OhmsOf(Branch branch) => ohms[branch.Number];
 
     /// <summary>What hangs at a point; what has both ends there is left out.</summary>
     public IEnumerable<Branch> At(int point) => graph.AdjacentEdges(point);

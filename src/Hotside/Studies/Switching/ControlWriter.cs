@@ -9,6 +9,7 @@ internal sealed class ControlWriter
     private readonly Positions positions;
     private readonly PrimeImplicants primes;
     private readonly Dictionary<Variable, int> ranks = [];
+    private readonly Dictionary<int, ControlTerm> terms = [];
 
     public ControlWriter(Circuit circuit, Positions positions)
     {
@@ -25,7 +26,8 @@ internal sealed class ControlWriter
         var all = CubesOf(wanted, indifferent).Select(Combine)
             .OrderBy(c => c.All.Length)
             .ThenBy(c => string.Concat(c.All.SelectMany(Key)), StringComparer.Ordinal).ToImmutableArray();
-        return new(all.Length > Control.Most ? all[..Control.Most] : all) { IsCut = primes.IsCut(wanted, indifferent) || all.Length > Control.Most };
+        bool isCut = primes.IsCut(wanted, indifferent) || all.Length > Control.Most;
+        return new(all.Length > Control.Most ? all[..Control.Most] : all) { Whole = isCut ? TermOf(wanted & !indifferent) : null };
     }
 
     /// <summary>The combinations as products over the diagram's variables.</summary>
@@ -35,6 +37,24 @@ internal sealed class ControlWriter
     public Condition StatesOf(Combination combination) =>
         combination.All.Aggregate(positions.Space.AlwaysHolds, (all, set) =>
             all & positions.Space.Where(positions.NumberOf(set.Variable)!.Value, set.Positions.Select(p => set.Variable.Actuator.Positions.IndexOf(p))));
+
+    // What holds for all positions of the first variable stands alone; the rest goes with the positions for which it holds. Equal conditions become one term.
+    private ControlTerm TermOf(Condition condition)
+    {
+        if (terms.TryGetValue(condition.Node, out var known)) return known;
+        int variable = condition.TopVariable;
+        var children = Enumerable.Range(0, positions.Space.ArityOf(variable)).Select(v => (Value: v, Left: condition.Given(variable, v))).ToArray();
+        var common = children.Aggregate(positions.Space.AlwaysHolds, (all, c) => all & c.Left);
+        var any = ImmutableArray.CreateBuilder<ControlTerm>();
+        if (!common.IsNever) any.Add(TermOf(common));
+        foreach (var group in children.Where(c => !c.Left.IsNever && c.Left != common).GroupBy(c => c.Left))
+        {
+            var of = positions.VariableAt(variable);
+            var set = ControlTerm.Of(new(of, [.. group.Select(c => of.Actuator.Positions[c.Value])]));
+            any.Add(group.Key.IsAlways ? set : ControlTerm.AllOf(set, TermOf(group.Key)));
+        }
+        return terms[condition.Node] = ControlTerm.AnyOf(any.ToImmutable());
+    }
 
     private Combination Combine(Cube cube) => new([.. cube.Sets
         .Select(s => (Variable: positions.VariableAt(s.Variable), s.Values))

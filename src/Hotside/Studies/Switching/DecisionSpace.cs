@@ -12,6 +12,7 @@ internal sealed class DecisionSpace
 
     private readonly ImmutableArray<int> arities;
     private readonly int budget;
+    private readonly CancellationToken cancel;
     private readonly List<int> variables = [int.MaxValue, int.MaxValue];
     private readonly List<int[]> children = [[], []];
     private readonly Dictionary<int, List<int>> unique = [];
@@ -23,10 +24,12 @@ internal sealed class DecisionSpace
     /// <summary>An empty diagram.</summary>
     /// <param name="arities">The number of values of each variable, in the order of the diagram.</param>
     /// <param name="budget">The greatest number of nodes.</param>
-    public DecisionSpace(ImmutableArray<int> arities, int budget = 200_000)
+    /// <param name="cancel">Ends the work at the next node.</param>
+    public DecisionSpace(ImmutableArray<int> arities, int budget = 200_000, CancellationToken cancel = default)
     {
         this.arities = arities;
         this.budget = budget;
+        this.cancel = cancel;
     }
 
     public int VariableCount => arities.Length;
@@ -167,6 +170,7 @@ internal sealed class DecisionSpace
         foreach (int node in bucket)
             if (variables[node] == variable && children[node].AsSpan().SequenceEqual(kids))
                 return node;
+        cancel.ThrowIfCancellationRequested();
         if (variables.Count >= budget) throw new DecisionBudgetException(budget);
         variables.Add(variable);
         children.Add(kids);

@@ -8,17 +8,13 @@ internal sealed class Feeding
     private readonly ContactGraph graph;
     private readonly Neighbourhoods neighbourhoods;
     private readonly Dictionary<int, Condition> strings = [];
-    private readonly ImmutableArray<(Supply Supply, Way Hot, Way Return, PathSearch InLine, PathSearch Strings)> supplies;
+    private readonly ImmutableArray<SupplyWays> supplies;
 
     public Feeding(ContactGraph graph, Supplies found, Neighbourhoods neighbourhoods)
     {
         this.graph = graph;
         this.neighbourhoods = neighbourhoods;
-        supplies = [.. found.All.Select(s => (s,
-            Ways.Through(graph, s.Hot, s.Return.Concat(s.Others), s.HotIsHigher),
-            Ways.Through(graph, s.Return, s.Hot.Concat(s.Others), !s.HotIsHigher),
-            new PathSearch(graph, s, throughConsumers: false),
-            new PathSearch(graph, s, throughConsumers: true)))];
+        supplies = [.. found.All.Select(s => new SupplyWays(graph, s))];
         Short = found.PostsJoined;
         foreach (var supply in found.All)
         foreach (var hot in supply.Hot)
@@ -33,24 +29,28 @@ internal sealed class Feeding
     /// <summary>What holds for each load, in the order of the graph's loads.</summary>
     public ImmutableArray<LoadFeed> Loads { get; }
 
+    /// <summary>The ways of the supply, where there is but one.</summary>
+    public SupplyWays? OnlySupply => supplies.Length == 1 ? supplies[0] : null;
+
     public IEnumerable<Supply> Supplies => supplies.Select(s => s.Supply);
 
-    /// <summary>Whether a search was given up.</summary>
-    public bool IsApproximate => supplies.Any(s => s.InLine.IsApproximate || s.Strings.IsApproximate);
+    /// <summary>Whether the search for a load's own paths was given up.</summary>
+    public bool IsGivenUp(Branch load) => supplies.Any(s => s.InLine.GivenUp.Contains(load));
 
-    /// <summary>When a path through other consumers passes the load; states in which it is fed without them are in it too.</summary>
-    /// <param name="load">The load.</param>
-    /// <param name="confirm">Asked of each set of states with a path whether it counts; <see langword="null"/>: it does.</param>
-    public Condition InSeries(Branch load, Func<int[], Condition>? confirm = null)
+    /// <summary>Whether the search for paths of a load through other consumers was given up.</summary>
+    public bool IsStringGivenUp(Branch load) => supplies.Any(s => s.Strings.GivenUp.Contains(load));
+
+    /// <summary>When a path through other consumers passes a load that is not fed without them.</summary>
+    /// <param name="feed">The load.</param>
+    public Condition InSeries(LoadFeed feed)
     {
-        if (confirm is null && strings.TryGetValue(load.Number, out var known)) return known;
+        var load = feed.Load;
+        if (strings.TryGetValue(load.Number, out var known)) return known;
         var result = graph.Positions.Space.NeverHolds;
         if (neighbourhoods.HasOtherConsumer(load))
             foreach (var supply in supplies)
-                result |= supply.Strings.When(load, other => neighbourhoods.AreTogether(load, other), confirm);
-        result &= !Short;
-        if (confirm is null) strings[load.Number] = result;
-        return result;
+                result |= supply.Strings.When(load, supply.MayBeInSeries(load, !feed.Fed & !Short), other => neighbourhoods.AreTogether(load, other));
+        return strings[load.Number] = result;
     }
 
     /// <summary>The other branches of a path through consumers in a full state, and the supply that drives it.</summary>
@@ -66,7 +66,7 @@ internal sealed class Feeding
     public string WhyNever(Branch load)
     {
         if (load.Source == load.Target) return "both ends on one point";
-        bool Reaches(Func<(Supply, Way Hot, Way Return, PathSearch, PathSearch), Way> way, int end) => supplies.Any(s => !way(s).Reached[end].IsNever);
+        bool Reaches(Func<SupplyWays, Way> way, int end) => supplies.Any(s => !way(s).Reached[end].IsNever);
         bool hotFirst = Reaches(s => s.Hot, load.Source), hotSecond = Reaches(s => s.Hot, load.Target);
         bool coldFirst = Reaches(s => s.Return, load.Source), coldSecond = Reaches(s => s.Return, load.Target);
         return hotFirst && hotSecond && !coldFirst && !coldSecond ? "both ends on equal feeds"
@@ -80,14 +80,16 @@ internal sealed class Feeding
 
     private LoadFeed Feed(Branch load)
     {
-        var ways = ImmutableArray.CreateBuilder<LoadWays>();
+        var found = ImmutableArray.CreateBuilder<LoadWays>();
         var never = graph.Positions.Space.NeverHolds;
         Condition forward = never, backward = never, blind = never;
         var near = neighbourhoods.InLineWith(load);
         bool hasResistance = near.Any(b => b.Role == BranchRole.InLine);
-        foreach (var (supply, hot, ground, inLine, _) in supplies)
+        foreach (var ways in supplies)
         {
-            var exact = hasResistance ? inLine.When(load, near.Contains) : graph.Positions.Space.AlwaysHolds;
+            var (supply, hot, ground) = (ways.Supply, ways.Hot, ways.Return);
+            var possible = load.When & !Short & ways.Between(load);
+            var exact = hasResistance ? ways.InLine.When(load, possible, near.Contains) : possible;
             foreach (bool isForward in new[] { true, false })
             {
                 // Forward: current, not heat, runs from the first end to the second.
@@ -101,12 +103,12 @@ internal sealed class Feeding
                 }
                 fed &= exact;
                 if (fed.IsNever) continue;
-                ways.Add(new(supply, fed, hot.Reached[hotEnd], ground.Reached[coldEnd]));
+                found.Add(new(supply, fed, hot.Reached[hotEnd], ground.Reached[coldEnd]));
                 if (isForward) forward |= fed;
                 else backward |= fed;
             }
         }
-        return new(load, forward, backward, ways.ToImmutable(), blind) { IsSearched = hasResistance };
+        return new(load, forward, backward, found.ToImmutable(), blind);
     }
 }
 
@@ -118,9 +120,6 @@ internal sealed class Feeding
 /// <param name="Blocked">When it would be fed if it let current through the other way.</param>
 internal sealed record LoadFeed(Branch Load, Condition Forward, Condition Backward, ImmutableArray<LoadWays> Ways, Condition Blocked)
 {
-    /// <summary>Whether a resistance lies near it, so that single states had to be searched.</summary>
-    public bool IsSearched { get; init; }
-
     /// <summary>When it is fed.</summary>
     public Condition Fed { get; } = Forward | Backward;
 }

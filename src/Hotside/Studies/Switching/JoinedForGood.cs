@@ -5,6 +5,9 @@ namespace Hotside.Studies.Switching;
 /// <summary>Verdicts told from what is joined for good, for circuits whose positions are too entangled for anything better.</summary>
 internal static class JoinedForGood
 {
+    private static string Names(ContactGraph graph) =>
+        string.Join(", ", graph.Loads.Where(l => !l.Element.IsInternal).Select(l => LoadStudy.NameOf(l.Part, l.Element)));
+
     public static CircuitStudy Tell(Circuit circuit)
     {
         Positions positions = new(circuit);
@@ -19,14 +22,8 @@ internal static class JoinedForGood
         return new(circuit, [.. graph.Loads.Select(load =>
         {
             bool hot = IsHot(load.Source) || IsHot(load.Target), ground = IsReturn(load.Source) || IsReturn(load.Target);
-            var side = (hot, ground) switch
-            {
-                (true, true) => SwitchedSide.Unswitched,
-                (false, true) => SwitchedSide.HotSwitched,
-                (true, false) => SwitchedSide.GroundSwitched,
-                _ => SwitchedSide.BothSides,
-            };
+            var side = LoadJudge.SideOf(hot, ground);
             return new LoadStudy(load.Part, load.Element, side, new(side == SwitchedSide.Unswitched ? [new([])] : [])) { IsApproximate = true };
-        })], [SwitchingFindings.Approximate.Of([])]);
+        })], [SwitchingFindings.Approximate.Of(graph.Loads.Select(l => l.Part.Id).Distinct(), Names(graph))]);
     }
 }

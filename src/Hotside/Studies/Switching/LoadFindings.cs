@@ -14,7 +14,7 @@ internal sealed class LoadFindings(SwitchingStudy study)
         string name = study.NameOf(load);
         string[] items = [load.Part.Id];
         if (verdict.Side == SwitchedSide.Dead && !load.Element.IsInternal)
-            yield return verdict.DeadBecause == "polarity" ? SwitchingFindings.TurnedRound.Of(items, name) with { Hint = "turn its leads, and check first that it has survived" }
+            yield return verdict.IsTurnedRound ? SwitchingFindings.TurnedRound.Of(items, name) with { Hint = "turn its leads, and check first that it has survived" }
                 : SwitchingFindings.DeadLoad.Of(items, name, verdict.DeadBecause ?? "") with { Hint = "look for a wire, a feed or a return that is missing" };
         if (verdict is { Side: SwitchedSide.InSeries, IsMomentary: false } && !load.Element.IsInternal)
             yield return (HasLostReturn(load) ? SwitchingFindings.LostReturn : SwitchingFindings.OnlyInSeries)
@@ -28,7 +28,7 @@ internal sealed class LoadFindings(SwitchingStudy study)
         if (verdict.Side is SwitchedSide.InSeries or SwitchedSide.Dead || verdict.Element.IsInternal || verdict.IsMomentary) return null;
         var regime = study.Whole;
         var feed = regime.Feeding.Loads[index];
-        var along = study.InSeries(index) & !feed.Fed;
+        var along = study.InSeries(index);
         var sneaks = regime.Settling.Settled(along) & !regime.Short & !regime.Settling.Settled(feed.Fed);
         if (sneaks.IsNever) return null;
         double rated = Consumption.RatedVolts(feed.Load.Part, feed.Load.Element, study.Graph.Circuit.System.Volts[0]), worst = 0;
@@ -37,7 +37,7 @@ internal sealed class LoadFindings(SwitchingStudy study)
         foreach (var states in study.ExamplesOf(sneaks, regime.Short).Take(SneakPath.Looked))
         {
             int[] state = regime.Settling.StateOf(states, along);
-            double volts = Math.Abs(OperatingPoint.Of(study.Graph, c => c.HoldsIn(state)).VoltsAcross(feed.Load));
+            double volts = Math.Abs(OperatingPoint.Of(study.Graph, state).VoltsAcross(feed.Load));
             if (volts <= worst || regime.Feeding.StringIn(feed.Load, state) is not { } found) continue;
             (worst, when, through) = (volts, states, found.Branches);
         }

@@ -37,7 +37,11 @@ internal sealed class LoadJudge
 
     /// <summary>On which side a load is switched whose ways stand in some states.</summary>
     public static SwitchedSide SideOf(Condition hotWay, Condition returnWay, Condition except) =>
-        ((hotWay | except).IsAlways, (returnWay | except).IsAlways) switch
+        SideOf((hotWay | except).IsAlways, (returnWay | except).IsAlways);
+
+    /// <summary>The side by whether the way to the feed, and that to the return, always stands.</summary>
+    public static SwitchedSide SideOf(bool hotStands, bool returnStands) =>
+        (hotStands, returnStands) switch
         {
             (true, true) => SwitchedSide.Unswitched,
             (false, true) => SwitchedSide.HotSwitched,
@@ -82,8 +86,8 @@ internal sealed class LoadJudge
             Braked = Braked(regime, feed, fed),
             AlsoFedBy = AlsoFedBy(index, regime, fed),
             IsInRace = InRace(regime, feed),
-            IsApproximate = regime.Feeding.IsApproximate && feed.IsSearched,
-            Paths = [.. routes.Take(1).Select(r => r.AsPath())],
+            IsApproximate = regime.Feeding.IsGivenUp(feed.Load) || study.IsDoubtful(feed.Fed),
+            Paths = study.Routes.PathsOf(feed.Load, routes),
         };
     }
 
@@ -121,10 +125,11 @@ internal sealed class LoadJudge
         var feed = study.Whole.Feeding.Loads[index];
         return new(feed.Load.Part, feed.Load.Element, SwitchedSide.Dead, new([]))
         {
+            IsTurnedRound = Settled(study.Whole, feed.Blocked) != Never,
             DeadBecause = Settled(study.Whole, feed.Blocked) != Never ? "polarity"
                 : study.Whole.Settling.Passing(feed.Fed) != Never ? "whatever would feed it meets a short circuit"
                 : study.Whole.Feeding.WhyNever(feed.Load),
-            IsApproximate = study.Whole.Feeding.IsApproximate,
+            IsApproximate = study.Whole.Feeding.IsGivenUp(feed.Load) || study.Whole.Feeding.IsStringGivenUp(feed.Load) || study.IsDoubtful(feed.Fed),
         };
     }
 }

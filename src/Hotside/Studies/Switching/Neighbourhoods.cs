@@ -12,6 +12,7 @@ internal sealed class Neighbourhoods
     private readonly UnionFind merged;
     private readonly ImmutableArray<(int, int)> poleEdges;
     private readonly Dictionary<int, int> consumers = [];
+    private readonly Dictionary<Branch, HashSet<Branch>> inLineWith = [];
 
     public Neighbourhoods(ContactGraph graph, ImmutableArray<Supply> supplies)
     {
@@ -30,19 +31,21 @@ internal sealed class Neighbourhoods
     }
 
     /// <summary>What may lie on a path with the load that passes no other consumer.</summary>
-    public HashSet<Branch> InLineWith(Branch load)
-    {
-        var inLine = graph.Branches.Where(b => b == load || b.Role != BranchRole.Consumer).ToImmutableArray();
-        int[] own = BlocksOf(inLine);
-        int block = own[inLine.IndexOf(load)];
-        return block < 0 ? [] : [.. inLine.Where((_, i) => own[i] == block)];
-    }
+    public HashSet<Branch> InLineWith(Branch load) => inLineWith.TryGetValue(load, out var known) ? known : inLineWith[load] = FindInLineWith(load);
 
     /// <summary>Whether another consumer may lie on a path with the load.</summary>
     public bool HasOtherConsumer(Branch load) => consumers.GetValueOrDefault(blocks[load.Number]) > 1;
 
     /// <summary>Whether two branches may lie on one path.</summary>
     public bool AreTogether(Branch a, Branch b) => blocks[a.Number] >= 0 && blocks[a.Number] == blocks[b.Number];
+
+    private HashSet<Branch> FindInLineWith(Branch load)
+    {
+        var inLine = graph.Branches.Where(b => b == load || b.Role != BranchRole.Consumer).ToImmutableArray();
+        int[] own = BlocksOf(inLine);
+        int block = own[inLine.IndexOf(load)];
+        return block < 0 ? [] : [.. inLine.Where((_, i) => own[i] == block)];
+    }
 
     private int[] BlocksOf(IEnumerable<Branch> branches) =>
         Blocks.Of(graph.Size, [.. branches.Select(b => (merged.Find(b.Source), merged.Find(b.Target))), .. poleEdges]);

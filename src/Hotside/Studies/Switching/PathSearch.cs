@@ -3,105 +3,130 @@ using System.Collections.Immutable;
 namespace Hotside.Studies.Switching;
 
 /// <summary>
-/// Finds when a path from one group of poles to another meets no point twice and passes a load, exactly: by single states where it must, by whole sets of states
-/// where a path is found that nothing still undecided can disturb.
+/// Finds when a path from one group of poles to another meets no point twice and passes a load, exactly. A state is taken and searched; what is found there is widened
+/// to all states in which it holds for the same reason, and these are done with.
 /// </summary>
 /// <remarks>
-/// A partial state decides some contacts. If even with all others as passable edges there is no path, there is none in any completion. If there is a path through decided
-/// contacts alone, and no undecided contact can join two of its points or one of them to a foreign pole, it stands in all completions. Otherwise a variable
-/// of a contact that matters is decided next.
+/// A path passes resistances and consumers in some order, and between them what is joined. It stands in every state in which these conduct, their ends are joined as
+/// they are here, and no two of its points are joined to each other, nor any to a pole: that is one condition, not a list of states. Where there is no path, positions are
+/// forgotten one after the other as long as there is none even with every contact that they move taken as passable.
 /// </remarks>
 internal sealed class PathSearch
 {
+    /// <summary>The most paths and gaps that are looked at for one load.</summary>
+    private const int Most = 400;
+
     private readonly ContactGraph graph;
     private readonly DecisionSpace space;
     private readonly Supply supply;
     private readonly ImmutableArray<Branch> branches;
-    private int budget;
 
     /// <summary>Prepares a search.</summary>
     /// <param name="graph">The circuit.</param>
     /// <param name="supply">Between which poles.</param>
     /// <param name="throughConsumers">Whether other consumers are let through.</param>
-    /// <param name="budget">The greatest number of partial states looked at over all loads.</param>
-    public PathSearch(ContactGraph graph, Supply supply, bool throughConsumers, int budget = 20_000)
+    public PathSearch(ContactGraph graph, Supply supply, bool throughConsumers)
     {
         this.graph = graph;
         this.supply = supply;
-        this.budget = budget;
         space = graph.Positions.Space;
         branches = [.. graph.Branches.Where(b => b.Source != b.Target && !b.When.IsNever && (throughConsumers || b.Role != BranchRole.Consumer))];
     }
 
-    /// <summary>Whether a search was given up.</summary>
-    public bool IsApproximate { get; private set; }
+    /// <summary>The loads whose search was given up: paths may be missing.</summary>
+    public HashSet<Branch> GivenUp { get; } = [];
 
     /// <summary>When there is such a path.</summary>
     /// <param name="load">The load.</param>
-    /// <param name="within">What the path must lie in: branches of other blocks are left out; <see langword="null"/>: everywhere.</param>
-    /// <param name="confirm">Asked of each set of states with a path, given by the values known (−1: any): whether it counts; open where that differs within the set.</param>
-    public Condition When(Branch load, Func<Branch, bool>? within = null, Func<int[], Condition>? confirm = null)
+    /// <param name="possible">The states that matter; there are paths in no others.</param>
+    /// <param name="within">What the path must lie in: branches of other blocks are left out.</param>
+    public Condition When(Branch load, Condition possible, Func<Branch, bool> within)
     {
-        if (load.Source == load.Target || load.When.IsNever) return space.NeverHolds;
-        var others = branches.Where(b => b != load && (within is null || within(b))).ToArray();
-        int limit = Math.Min(budget, 2_000);
-        budget -= limit;
-        int[] known = new int[space.VariableCount];
-        Array.Fill(known, -1);
-        known[graph.Positions.Candour] = 0;
-        PathView view = new(supply, load, others);
-        Condition Now(Condition c) => c.Given(graph.Positions.Candour, 0);
-        var result = Decide(view, [.. others.Select(b => Now(b.When))], [.. supply.Poles.Select(p => Now(p.When))], known, confirm, ref limit);
-        budget += Math.Max(limit, 0);
-        IsApproximate |= view.IsApproximate;
-        return result & load.When;
+        possible = Now(possible);
+        var result = space.NeverHolds;
+        if (load.Source == load.Target || possible.IsNever) return result;
+        PathView view = new(supply, load, [.. branches.Where(b => b != load && within(b))]);
+        var left = possible;
+        for (int looked = 0; !left.IsNever; looked++)
+        {
+            graph.Positions.Cancel.ThrowIfCancellationRequested();
+            if (looked == Most)
+            {
+                GivenUp.Add(load);
+                break;
+            }
+            int[] state = space.AnyState(left);
+            Condition alike;
+            if (Find(view, state) is { } path) result |= alike = Now(StatesOf(path)) & possible;
+            else alike = WithoutPath(view, state);
+            left &= !alike;
+        }
+        if (view.IsApproximate) GivenUp.Add(load);
+        return result;
     }
 
     /// <summary>The path in a full state.</summary>
     /// <param name="load">The load.</param>
     /// <param name="state">A value for each variable.</param>
     /// <returns>The branches passed beside the load; <see langword="null"/> when there is no path.</returns>
-    public ImmutableArray<Branch>? PathIn(Branch load, int[] state)
+    public ImmutableArray<Branch>? PathIn(Branch load, int[] state) =>
+        load.Source == load.Target || Find(new(supply, load, [.. branches.Where(b => b != load)]), state) is not { } path ? null
+        : [.. path.Steps.Select(s => s.Branch).Where(b => b != load)];
+
+    private Condition Now(Condition condition) => condition.Given(graph.Positions.Candour, 0);
+
+    private FoundPath? Find(PathView view, int[] state)
     {
-        if (load.Source == load.Target) return null;
-        var others = branches.Where(b => b != load).ToArray();
         Condition Known(Condition c) => c.HoldsIn(state) ? space.AlwaysHolds : space.NeverHolds;
-        PathView view = new(supply, load, others);
-        return view.Find([.. others.Select(b => Known(b.When))], [.. supply.Poles.Select(p => Known(p.When))])?.Branches;
+        return view.Find([.. view.Others.Select(b => Known(b.When))], [.. supply.Poles.Select(p => Known(p.When))]);
     }
 
-    private Condition Decide(PathView view, Condition[] conducts, Condition[] poles, int[] known, Func<int[], Condition>? confirm, ref int limit)
+    // All states in which a path stands: its branches conduct, between them is joined what is joined here, and nothing else joins it to itself or to a pole.
+    private Condition StatesOf(FoundPath path)
     {
-        if (--limit < 0)
+        var steps = path.Steps;
+        var stands = From(supply.Hot, steps[0].From) & From(supply.Return, steps[^1].To);
+        foreach (var step in steps) stands &= step.Branch.When;
+        for (int i = 0; i + 1 < steps.Length; i++)
         {
-            IsApproximate = true;
-            return space.NeverHolds;
+            var joined = graph.JoinedTo(steps[i].To);
+            stands &= joined[steps[i + 1].From];
+            for (int j = i + 1; j + 1 < steps.Length; j++) stands &= !joined[steps[j].To];
+            foreach (var pole in supply.Poles) stands &= !(pole.When & joined[pole.Point]);
         }
-        int variable;
-        if (Array.FindIndex(poles, p => p.IsOpen) is >= 0 and var open) variable = poles[open].TopVariable;
-        else if (view.Find(conducts, poles) is not { } path) return space.NeverHolds;
-        else if (path.FirstOpen is { } undecided) variable = undecided.TopVariable;
-        else
-        {
-            if (view.Disturber(conducts, path) is { } disturber) variable = disturber.TopVariable;
-            else if (confirm is null) return space.AlwaysHolds;
-            else
-            {
-                var confirmed = confirm(known);
-                if (!confirmed.IsOpen) return confirmed;
-                variable = confirmed.TopVariable;
-            }
-        }
+        return stands;
+    }
 
-        var result = space.NeverHolds;
-        for (int value = 0; value < space.ArityOf(variable); value++)
+    private Condition From(ImmutableArray<Pole> poles, int point)
+    {
+        var joined = graph.JoinedTo(point);
+        return poles.Aggregate(space.NeverHolds, (sum, pole) => sum | (pole.When & joined[pole.Point]));
+    }
+
+    // A set of states around one without a path in which there is none either.
+    private Condition WithoutPath(PathView view, int[] state)
+    {
+        int[] known = (int[])state.Clone();
+        HashSet<int> needed = [graph.Positions.Candour, .. supply.Poles.SelectMany(p => space.SupportOf(p.When))];
+        int[] free = [.. Enumerable.Range(0, known.Length).Where(v => !needed.Contains(v))];
+        var poles = supply.Poles.Select(p => p.When.Given(known)).ToArray();
+        Forget(free);
+        var alike = space.AlwaysHolds;
+        for (int v = 0; v < known.Length; v++)
+            if (known[v] >= 0 && v != graph.Positions.Candour)
+                alike &= space.Where(v, known[v]);
+        return alike;
+
+        // All at once if it can be, else half by half.
+        void Forget(ReadOnlySpan<int> some)
         {
-            int v = value;
-            int[] more = (int[])known.Clone();
-            more[variable] = value;
-            var sub = Decide(view, [.. conducts.Select(c => c.Given(variable, v))], [.. poles.Select(c => c.Given(variable, v))], more, confirm, ref limit);
-            result |= space.Where(variable, value) & sub;
+            if (some.IsEmpty) return;
+            foreach (int v in some) known[v] = -1;
+            if (view.Find([.. view.Others.Select(b => b.When.Given(known))], poles) is null) return;
+            foreach (int v in some) known[v] = state[v];
+            if (some.Length == 1) return;
+            Forget(some[..(some.Length / 2)]);
+            Forget(some[(some.Length / 2)..]);
         }
-        return result;
     }
 }

@@ -29,6 +29,9 @@ internal sealed class PathView
         size = numbers.Count;
     }
 
+    /// <summary>All branches but the load.</summary>
+    public IReadOnlyList<Branch> Others => others;
+
     /// <summary>Whether a directed search was given up.</summary>
     public bool IsApproximate { get; private set; }
 
@@ -58,40 +61,10 @@ internal sealed class PathView
         {
             var directed = DirectedWalk(edges, supply.HotIsHigher ? hot : ground, supply.HotIsHigher ? ground : hot);
             if (directed is null) return null;
+            if (!supply.HotIsHigher) directed.Reverse();
             along = directed;
         }
-        return Describe(along.Where(i => i >= 0).ToArray(), conducts, (hot, ground), foreign);
-    }
-
-    /// <summary>An undecided contact that could join two points of a path, or one of them to a foreign pole.</summary>
-    public Condition? Disturber(Condition[] conducts, FoundPath path)
-    {
-        int[] labels = new int[size];
-        Dictionary<int, List<int>> open = [];
-        for (int i = 0; i < others.Length; i++)
-            if (others[i].Role == BranchRole.Link && conducts[i].IsOpen)
-                foreach (int point in new[] { sources[i], targets[i] })
-                    (open.TryGetValue(joined.Find(point), out var list) ? list : open[joined.Find(point)] = []).Add(i);
-        // Labels: 1 the hot pole, 2 the return, 3 foreign poles, then one for each inner point.
-        Queue<int> queue = new();
-        void Mark(int point, int label)
-        {
-            labels[point] = label;
-            queue.Enqueue(point);
-        }
-        Mark(path.Poles.Hot, 1);
-        Mark(path.Poles.Return, 2);
-        foreach (int point in path.Foreign) Mark(point, 3);
-        int next = 4;
-        foreach (int point in path.Inner) Mark(point, next++);
-        while (queue.TryDequeue(out int point))
-            foreach (int i in open.GetValueOrDefault(point) ?? [])
-            {
-                int a = joined.Find(sources[i]), other = a == point ? joined.Find(targets[i]) : a;
-                if (labels[other] == 0) Mark(other, labels[point]);
-                else if (labels[other] != labels[point] && Math.Max(labels[other], labels[point]) > 3) return conducts[i];
-            }
-        return null;
+        return Describe(along, hot);
     }
 
     // The poles of a group are one point in a state in which they stand.
@@ -121,16 +94,24 @@ internal sealed class PathView
         return first;
     }
 
-    private FoundPath Describe(int[] passed, Condition[] conducts, (int Hot, int Return) poles, HashSet<int> foreign)
+    // Step by step from the hot pole to the return.
+    private FoundPath Describe(IEnumerable<int> along, int hot)
     {
-        HashSet<int> inner = [joined.Find(loadSource), joined.Find(loadTarget)];
-        foreach (int i in passed) inner.UnionWith([joined.Find(sources[i]), joined.Find(targets[i])]);
-        inner.ExceptWith([poles.Hot, poles.Return]);
-        int open = Array.FindIndex(passed, i => conducts[i].IsOpen);
-        return new([.. passed.Select(i => others[i])], inner, poles, foreign, open < 0 ? null : conducts[passed[open]]);
+        var steps = ImmutableArray.CreateBuilder<PathStep>();
+        int at = hot;
+        foreach (int i in along)
+        {
+            var branch = BranchAt(i);
+            bool isForward = SourceAt(i) == at;
+            steps.Add(isForward ? new(branch, branch.Source, branch.Target) : new(branch, branch.Target, branch.Source));
+            at = isForward ? TargetAt(i) : SourceAt(i);
+        }
+        return new(steps.ToImmutable());
     }
 
     private int SourceAt(int i) => joined.Find(i < 0 ? loadSource : sources[i]);
+
+    private int TargetAt(int i) => joined.Find(i < 0 ? loadTarget : targets[i]);
 
     private Branch BranchAt(int i) => i < 0 ? load : others[i];
 
@@ -141,7 +122,7 @@ internal sealed class PathView
         int at = higher;
         foreach (int i in order)
         {
-            int source = SourceAt(i), target = joined.Find(i < 0 ? loadTarget : targets[i]);
+            int source = SourceAt(i), target = TargetAt(i);
             if (BranchAt(i).IsOneWay && source != at) return false;
             at = source == at ? target : source;
         }
@@ -180,9 +161,11 @@ internal sealed class PathView
 }
 
 /// <summary>A path found.</summary>
-/// <param name="Branches">The branches passed beside the load.</param>
-/// <param name="Inner">The points met, the two poles left out.</param>
-/// <param name="Poles">The two poles.</param>
-/// <param name="Foreign">The points of foreign poles.</param>
-/// <param name="FirstOpen">A condition on it that is undecided.</param>
-internal sealed record FoundPath(ImmutableArray<Branch> Branches, HashSet<int> Inner, (int Hot, int Return) Poles, HashSet<int> Foreign, Condition? FirstOpen);
+/// <param name="Steps">What it passes, the load among it, from the hot pole to the return.</param>
+internal sealed record FoundPath(ImmutableArray<PathStep> Steps);
+
+/// <summary>A branch that a path passes.</summary>
+/// <param name="Branch">The branch.</param>
+/// <param name="From">The point of the contact graph on the hot side.</param>
+/// <param name="To">The point on the side of the return.</param>
+internal sealed record PathStep(Branch Branch, int From, int To);

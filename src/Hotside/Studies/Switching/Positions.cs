@@ -12,16 +12,20 @@ internal sealed class Positions
     private readonly Dictionary<Variable, int> numbers = [];
     private readonly int candour;
 
-    public Positions(Circuit circuit)
+    public Positions(Circuit circuit, CancellationToken cancel = default)
     {
         this.circuit = circuit;
+        Cancel = cancel;
         var moved = circuit.Variables.Where(v => !v.Actuator.Cycles && !v.Actuator.IsNoControl).ToArray();
         Free = [.. moved.Where(v => v.Actuator.Drive != ActuatorDrive.Driven)];
         Driven = [.. moved.Where(v => v.Actuator.Drive == ActuatorDrive.Driven)];
         foreach (var variable in Free.Concat(Driven)) numbers.Add(variable, numbers.Count);
         candour = numbers.Count;
-        Space = new([.. Free.Concat(Driven).Select(v => v.Actuator.Positions.Length), 2]);
+        Space = new([.. Free.Concat(Driven).Select(v => v.Actuator.Positions.Length), 2], cancel: cancel);
     }
+
+    /// <summary>Ends whatever is worked out from these variables.</summary>
+    public CancellationToken Cancel { get; }
 
     /// <summary>The diagram.</summary>
     public DecisionSpace Space { get; }

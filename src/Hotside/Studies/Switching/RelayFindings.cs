@@ -34,13 +34,13 @@ internal static class RelayFindings
         foreach (var feed in regime.Feeding.Loads)
         {
             var load = feed.Load;
-            if (!load.Part.Kind.Actuators.Any(a => a.Pulls.Any(p => p.Coils.Contains(load.Element.Name)))) continue;
+            if (!load.Pulls) continue;
             double rated = Consumption.RatedVolts(load.Part, load.Element, study.Graph.Circuit.System.Volts[0]);
             var fed = regime.Settling.Settled(feed.Fed) & !regime.Short;
             foreach (var states in study.ExamplesOf(fed, regime.Short).Take(SneakPath.Looked))
             {
                 int[] state = regime.Settling.StateOf(states, feed.Fed & !regime.Feeding.Short);
-                double volts = Math.Abs(OperatingPoint.Of(study.Graph, c => c.HoldsIn(state)).VoltsAcross(load));
+                double volts = Math.Abs(OperatingPoint.Of(study.Graph, state).VoltsAcross(load));
                 if (volts >= PullIn.Least * rated) continue;
                 yield return SwitchingFindings.WeakCoil.Of([load.Part.Id], study.NameOf(load), Numbers.Plain(volts, 1), Numbers.Plain(rated, 1), study.Words(states)) with
                 {

@@ -12,6 +12,7 @@ internal sealed class Routes
     private readonly Dictionary<End, int> numbers = [];
     private readonly List<List<Step>> steps = [];
     private readonly List<int> points = [];
+    private readonly List<End> ends = [];
 
     public Routes(ContactGraph graph)
     {
@@ -48,7 +49,7 @@ internal sealed class Routes
             var cold = firstIsHot ? second : first;
             if ((Search(cold, supply.Return, met, load, state, throughConsumers) ?? Search(cold, supply.Return, closed, load, state, throughConsumers)) is not { } ground)
                 continue;
-            return new([.. hot], [.. ground]);
+            return new([.. hot], [.. ground], firstIsHot);
         }
         return null;
     }
@@ -62,6 +63,36 @@ internal sealed class Routes
         var joint = Search(first, other, [], load, state, null) ?? [];
         if (joint.Count == 0) joint = [.. Search(first, poles, [], load, state, null) ?? [], .. Search(second, poles, [], load, state, null) ?? []];
         return [.. joint.Where(s => s.IsControl).Select(s => s.Part!.Id).Distinct()];
+    }
+
+    /// <summary>Routes as the study gives them, different ones once.</summary>
+    public ImmutableArray<LoadPath> PathsOf(Branch load, IEnumerable<Route> routes) =>
+        [.. routes.Select(r => PathOf(load, r)).DistinctBy(p => string.Join(' ', p.HotWay.Concat(p.GroundWay)))];
+
+    private LoadPath PathOf(Branch load, Route route)
+    {
+        End first = Nodes.NodeOf(load.Part, load.Element.From), second = Nodes.NodeOf(load.Part, load.Element.To);
+        bool firstIsHot = route.FirstIsHot;
+        return new([.. route.Hot.Reverse().Select(s => s.Conductor).OfType<string>()], [.. route.Ground.Select(s => s.Conductor).OfType<string>()])
+        {
+            FeedEnd = firstIsHot ? first : second,
+            ReturnEnd = firstIsHot ? second : first,
+            HotWay = [.. Passed(load.Part.Id, route.Hot).Reverse()],
+            GroundWay = [.. Passed(load.Part.Id, route.Ground)],
+        };
+    }
+
+    // Conductors and parts, each part once as long as it is not left.
+    private IEnumerable<string> Passed(string load, IEnumerable<Step> route)
+    {
+        string last = load;
+        yield return load;
+        foreach (var step in route)
+        {
+            if (step.Conductor is { } conductor) yield return last = conductor;
+            string at = ends[step.To].Part ?? ends[step.To].Terminal;
+            if (at != last) yield return last = at;
+        }
     }
 
     // A machine that stands lets current through its windings.
@@ -91,6 +122,7 @@ internal sealed class Routes
     {
         if (numbers.TryGetValue(end, out int number)) return number;
         steps.Add([]);
+        ends.Add(end);
         points.Add(graph.PointOf(end));
         return numbers[end] = steps.Count - 1;
     }
@@ -161,13 +193,10 @@ internal sealed record Step(int To, int Cost)
 /// <summary>How a load is fed in one state.</summary>
 /// <param name="Hot">From the load to the feed.</param>
 /// <param name="Ground">From the load to the return.</param>
-internal sealed record Route(ImmutableArray<Step> Hot, ImmutableArray<Step> Ground)
+/// <param name="FirstIsHot">Whether the load's first end is the one on the hot side.</param>
+internal sealed record Route(ImmutableArray<Step> Hot, ImmutableArray<Step> Ground, bool FirstIsHot)
 {
     /// <summary>All steps, those on the hot side first, each side from the load outwards.</summary>
     public IEnumerable<Step> All => Hot.Concat(Ground);
 
-    /// <summary>The conductors as the study gives them: from the feed to the load, and from the load to the return.</summary>
-    public LoadPath AsPath() => new(
-        [.. Hot.Reverse().Select(s => s.Conductor).OfType<string>()],
-        [.. Ground.Select(s => s.Conductor).OfType<string>()]);
 }

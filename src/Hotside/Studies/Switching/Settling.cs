@@ -50,14 +50,37 @@ internal sealed class Settling
     {
         int[] state = space.AnyState(free);
         var known = condition.Given(positions.Candour, 0);
+        if (Searches.Length <= 1)
+        {
+            // Where the other relays rest is known at once; at most one group is left to be put somewhere.
+            int[] settled = (int[])state.Clone();
+            Put(settled, WithoutSearched(rounds[^1]));
+            var left = Searches.IsEmpty ? known : Searches[0].Fix(settled, known, isPassing: false, c => c.HoldsIn(settled));
+            if (left.HoldsIn(settled)) return settled;
+        }
         bool isPassing = !Settled(known).HoldsIn(state);
         foreach (var search in Searches)
             known = search.Fix(state, known, isPassing, c => (isPassing ? Passing(c) : Settled(c)).HoldsIn(state));
         var round = isPassing ? rounds.FirstOrDefault(r => space.Compose(known, r).HoldsIn(state), rounds[^1]) : rounds[^1];
+        Put(state, WithoutSearched(round));
+        return state;
+    }
+
+    /// <summary>A full state with relays where they come to rest; one of several rests, or of the states passed where there is none.</summary>
+    /// <param name="free">The free positions.</param>
+    public int[] RestOf(int[] free)
+    {
+        int[] state = (int[])free.Clone();
+        Put(state, WithoutSearched(rounds[^1]));
+        foreach (var search in Searches) search.Fix(state, space.AlwaysHolds, isPassing: false, _ => true);
+        return state;
+    }
+
+    private Condition[]?[] WithoutSearched(Condition[]?[] round)
+    {
         round = (Condition[]?[])round.Clone();
         foreach (var relay in Searches.SelectMany(s => s.Relays)) round[relay.Number] = null;
-        Put(state, round);
-        return state;
+        return round;
     }
 
     /// <summary>When a relay that is in a position stays there, as a function of free positions: the rounds begun from rest, but with it there.</summary>

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Hotside.Studies.Operating;
 
 namespace Hotside.Studies.Switching;
@@ -10,13 +11,14 @@ internal static class StringJudge
     {
         var regime = study.Whole;
         var feed = regime.Feeding.Loads[index];
-        var along = study.InSeries(index) & !feed.Fed;
+        var along = study.InSeries(index);
         var settling = regime.Settling;
         var fed = settling.Settled(along) & !regime.Short;
         bool isMomentary = fed.IsNever;
         if (isMomentary) fed = settling.Passing(along) & !regime.Short;
         if (fed.IsNever) return null;
         List<Branch> others = [];
+        Dictionary<string, (ImmutableArray<string> With, Condition When)> strings = [];
         List<Route> routes = [];
         foreach (var states in study.ExamplesOf(fed, regime.Short))
         {
@@ -24,21 +26,29 @@ internal static class StringJudge
             if (regime.Feeding.StringIn(feed.Load, state) is not { } found) continue;
             // Several may stand beside each other in the string; the current tells which carry it, the path is one of them at least.
             var carriers = OperatingPoint.Carriers(study.Graph, feed.Load, state);
-            others.AddRange(carriers.IsEmpty ? found.Branches.Where(b => b.Role == BranchRole.Consumer) : carriers);
+            Branch[] with = [.. carriers.IsEmpty ? found.Branches.Where(b => b.Role == BranchRole.Consumer) : carriers];
+            others.AddRange(with);
+            var names = Names(with, feed.Load);
+            string key = string.Join(',', names);
+            strings[key] = (names, strings.TryGetValue(key, out var more) ? more.When | states : states);
             if (study.Routes.Of(feed.Load, state, [found.Supply], null, throughConsumers: true) is { } route) routes.Add(route);
         }
         var until = isMomentary ? settling.EndedBy(along, fed) : null;
         return new(feed.Load.Part, feed.Load.Element, SwitchedSide.InSeries, study.Writer.Write(fed, regime.Short))
         {
-            InSeriesWith = [.. others.Distinct().OrderBy(b => b.Number).Select(b => NameOf(b, feed.Load)).Distinct()],
+            InSeriesWith = Names(others, feed.Load),
+            Strings = [.. strings.OrderBy(s => s.Key, StringComparer.Ordinal).Select(s => new LoadString(s.Value.With, study.Writer.Write(s.Value.When, regime.Short)))],
             StringSide = study.StringSideOf(feed.Load, regime, isMomentary),
             SwitchedBy = Chains.SwitchesOf(routes),
             Chain = [.. Chains.RelaysOf(routes)],
             Until = until is { } end ? new(end.Relay.Variable.Part, end.Relay.Variable.Actuator.Name, end.Relay.Variable.Actuator.Positions[end.Position]) : null,
-            IsApproximate = regime.Feeding.IsApproximate,
-            Paths = [.. routes.Take(1).Select(r => r.AsPath())],
+            IsApproximate = regime.Feeding.IsGivenUp(feed.Load) || regime.Feeding.IsStringGivenUp(feed.Load) || study.IsDoubtful(along),
+            Paths = study.Routes.PathsOf(feed.Load, routes),
         };
     }
+
+    private static ImmutableArray<string> Names(IEnumerable<Branch> others, Branch load) =>
+        [.. others.Distinct().OrderBy(b => b.Number).Select(b => NameOf(b, load)).Distinct()];
 
     // A machine's own winding is the machine; a lamp of two filaments says which.
     public static string NameOf(Branch branch, Branch load) =>

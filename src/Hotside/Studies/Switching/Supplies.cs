@@ -82,7 +82,11 @@ internal sealed class Supplies
         for (int hot = 1; hot < groups.Count; hot++)
         for (int cold = 0; cold < hot; cold++)
             yield return new([.. groups[hot].Poles], [.. groups[cold].Poles],
-                [.. groups.Where((_, i) => i != hot && i != cold).SelectMany(g => g.Poles)], groups[hot].Potential > groups[cold].Potential);
+                [.. groups.Where((_, i) => i != hot && i != cold).SelectMany(g => g.Poles)], groups[hot].Potential > groups[cold].Potential)
+            {
+                Volts = Levels(groups[hot].Potential).SelectMany(_ => Levels(groups[cold].Potential), (a, b) => Math.Abs(a - b)).Max(),
+            };
+        IEnumerable<double> Levels(double group) => levels.Values.SelectMany(l => l.Select(x => x.Potential)).Where(p => AreEqual(group, p));
     }
 
     private IEnumerable<End> EndsAt(int point) =>
@@ -95,7 +99,7 @@ internal sealed class Supplies
             if (hot == cold || (levels.TryGetValue(cold, out var known) && known.Any(l => l.When.IsAlways))) continue;
             var others = levels.Where(l => l.Key != hot && l.Key != cold).OrderBy(l => l.Key)
                 .SelectMany(l => l.Value.SelectMany(x => EndsAt(l.Key).Select(end => new Pole(l.Key, x.When, end))));
-            yield return new([new(hot, gives, poles.Feed)], [new(cold, graph.Positions.Space.AlwaysHolds, poles.Return)], [.. others], poles.PlusIsFeed) { IsAcrossPosts = true };
+            yield return new([new(hot, gives, poles.Feed)], [new(cold, graph.Positions.Space.AlwaysHolds, poles.Return)], [.. others], poles.PlusIsFeed) { Volts = poles.Volts, IsAcrossPosts = true };
         }
     }
 }

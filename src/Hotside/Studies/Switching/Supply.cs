@@ -19,6 +19,9 @@ internal sealed record Supply(ImmutableArray<Pole> Hot, ImmutableArray<Pole> Ret
     /// <summary>All poles: the hot ones, the return's, the others.</summary>
     public IEnumerable<Pole> Poles => Hot.Concat(Return).Concat(Others);
 
+    /// <summary>The most volts between a pole of one group and one of the other, by what they are rated.</summary>
+    public required double Volts { get; init; }
+
     /// <summary>Whether these are a source's own posts, of which neither need stand on anything.</summary>
     public bool IsAcrossPosts { get; init; }
 }

@@ -24,7 +24,7 @@ internal static class SwitchingFindings
         "{0} lets current through one way only and is connected the other way round");
 
     public static readonly DiagnosticKind Approximate = new("HS3007", Severity.Note, "Verdict by what is joined for good",
-        "the positions of this circuit are too entangled to be searched out; verdicts marked approximate are told from what is joined for good");
+        "the positions of this circuit are too entangled to be worked out; the verdicts of {0} are told from what is joined for good");
 
     public static readonly DiagnosticKind UnequalDischarge = new("HS3008", Severity.Warning, "Unequal discharge",
         "{0} hangs on the tap of a bank and draws from {1} alone");
@@ -53,10 +53,16 @@ internal static class SwitchingFindings
     public static readonly DiagnosticKind LostReturn = new("HS3017", Severity.Warning, "No return of its own",
         "{0} has no return of its own: its current goes back through {1}");
 
+    public static readonly DiagnosticKind GivenUp = new("HS3018", Severity.Note, "Search given up",
+        "there are too many ways through other loads to look at all: {0} may also be on, or get current against the verdict, where nothing is said of it");
+
+    public static readonly DiagnosticKind DoubtfulPullIn = new("HS3019", Severity.Note, "Pull-in told from samples",
+        "whether {0} pulls in through other loads was computed for some positions only; verdicts that hang on it are marked approximate");
+
     /// <summary>All kinds, in the order of their codes.</summary>
     public static readonly DiagnosticKind[] All =
     [
         ShortCircuit, NeverSettles, Race, BothCoils, DeadLoad, TurnedRound, Approximate, UnequalDischarge, BackFeed,
-        OrdersNotTried, Sneak, FaintSneak, SecondFeed, WeakCoil, OnlyInSeries, LostReturn,
+        OrdersNotTried, Sneak, FaintSneak, SecondFeed, WeakCoil, OnlyInSeries, LostReturn, GivenUp, DoubtfulPullIn,
     ];
 }

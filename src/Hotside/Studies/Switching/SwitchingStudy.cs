@@ -9,9 +9,9 @@ internal sealed class SwitchingStudy
 {
     private readonly Dictionary<int, string> names = [];
 
-    private SwitchingStudy(Circuit circuit)
+    private SwitchingStudy(Circuit circuit, CancellationToken cancel)
     {
-        Positions = new(circuit);
+        Positions = new(circuit, cancel);
         Graph = new(circuit, Positions);
         Routes = new(Graph);
         foreach (var load in Graph.Loads) names[load.Number] = LoadStudy.NameOf(load.Part, load.Element);
@@ -38,13 +38,23 @@ internal sealed class SwitchingStudy
 
     public Regime Whole => Regimes[^1];
 
-    /// <summary>When a path through other consumers passes a load, as a function of free positions and of relays, with all supplies.</summary>
-    public Condition InSeries(int index) => Whole.Feeding.InSeries(Graph.Loads[index]);
+    /// <summary>When a path through other consumers passes a load that is not fed without them, as a function of free positions and of relays, with all supplies.</summary>
+    public Condition InSeries(int index) => Whole.Feeding.InSeries(Whole.Feeding.Loads[index]);
 
-    /// <summary>Sets of states to take examples from: for each minimal combination every choice of positions, at most <see cref="Control.Most"/> in all.</summary>
+    /// <summary>
+    /// Sets of states to take examples from: for each minimal combination every choice of positions. Beyond <see cref="Control.Most"/> combinations, for each position of
+    /// each variable that matters the states in which it does.
+    /// </summary>
     public IEnumerable<Condition> ExamplesOf(Condition wanted, Condition indifferent)
     {
         var all = Positions.Space.AlwaysHolds;
+        if (Writer.CubesOf(wanted, indifferent).Length > Control.Most)
+        {
+            var states = wanted & !indifferent;
+            return Positions.Space.SupportOf(states).SelectMany(v => Enumerable.Range(0, Positions.Space.ArityOf(v)).Select(value =>
+                states.Given(v, value) & Positions.Space.Where(v, value)
+                & !Enumerable.Range(0, Positions.Space.ArityOf(v)).Aggregate(all, (every, other) => every & states.Given(v, other)))).Where(s => !s.IsNever);
+        }
         return Writer.CubesOf(wanted, indifferent).OrderBy(c => c.Sets.Length)
             .SelectMany(cube => cube.Sets.Aggregate((IEnumerable<Condition>)[all], (some, set) =>
                 some.SelectMany(s => set.Values.Select(v => s & Positions.Space.Where(set.Variable, v)))))
@@ -66,6 +76,10 @@ internal sealed class SwitchingStudy
         return LoadJudge.SideOf(hotWay, returnWay, regime.Short);
     }
 
+    /// <summary>Whether something depends on a relay of which samples alone tell whether it pulls in.</summary>
+    public bool IsDoubtful(Condition condition) =>
+        !Whole.Doubtful.IsEmpty && Positions.Space.SupportOf(condition).Intersect(Whole.Doubtful.Select(r => r.Number)).Any();
+
     /// <summary>The name of a load as the study has it.</summary>
     public string NameOf(Branch load) => names[load.Number];
 
@@ -82,7 +96,7 @@ internal sealed class SwitchingStudy
         cancel.ThrowIfCancellationRequested();
         try
         {
-            return new SwitchingStudy(circuit).Tell(cancel);
+            return new SwitchingStudy(circuit, cancel).Tell(cancel);
         }
         catch (DecisionBudgetException)
         {
@@ -115,8 +129,19 @@ internal sealed class SwitchingStudy
             loads.Add(verdict);
         }
         found.AddRange(SneakPath.Findings(this, sneaks));
-        if (loads.Any(l => l.IsApproximate)) found.Add(SwitchingFindings.Approximate.Of([]));
-        return new(Graph.Circuit, loads.ToImmutable(), [.. found.OrderByDescending(f => f.Severity).ThenBy(f => f.Code, StringComparer.Ordinal)]);
+        found.AddRange(Limits());
+        return new(Graph.Circuit, loads.ToImmutable(), [.. found.OrderByDescending(f => f.Severity).ThenBy(f => f.Code, StringComparer.Ordinal)])
+        {
+            Settings = [.. Graph.Circuit.Settings.Select(s => SettingJudge.Judge(this, s))],
+        };
+    }
+
+    // What could not be worked out to the end.
+    private IEnumerable<Diagnostic> Limits()
+    {
+        var givenUp = Graph.Loads.Where(l => Whole.Feeding.IsGivenUp(l) || Whole.Feeding.IsStringGivenUp(l)).ToArray();
+        if (givenUp.Length > 0) yield return SwitchingFindings.GivenUp.Of(givenUp.Select(l => l.Part.Id).Distinct(), string.Join(", ", givenUp.Select(NameOf)));
+        if (!Whole.Doubtful.IsEmpty) yield return SwitchingFindings.DoubtfulPullIn.Of(Whole.Doubtful.Select(r => r.Part).Distinct(), string.Join(", ", Whole.Doubtful.Select(r => r.Part).Distinct()));
     }
 
     private IEnumerable<string> ShortedParts() => Positions.Space.SupportOf(Whole.Short).Select(v => Positions.VariableAt(v).Part).OfType<string>().Distinct();

@@ -1,4 +1,5 @@
 using Hotside.Drawings.Marks;
+using Hotside.Studies;
 using Hotside.Symbols.Shapes;
 using Hotside.Symbols.Texts;
 
@@ -22,7 +23,7 @@ public sealed class MarksTests
             {
                 TextBlock block = new()
                 {
-                    Reference = "K1", Number = Eleven, Name = name, Ratings = [name, "12 V"], StateWord = "replaced", Verdict = Verdict.Both, By = name,
+                    Reference = "K1", Number = Eleven, Name = name, Ratings = [name, "12 V"], StateWord = "replaced", Side = SwitchedSide.BothSides, SideText = "SWITCHED BOTH SIDES", By = name,
                     RightAligned = right, Lettering = lettering, MaxWidth = 130,
                 };
                 Piece piece = block.Measure();
@@ -76,13 +77,13 @@ public sealed class MarksTests
     [Fact]
     public void The_bar_of_a_badge_lies_on_the_side_of_the_switch()
     {
-        static int[] Bars(Verdict v) => [.. Badge.Of(v, Lettering.Normal).Shapes.OfType<PolylineShape>().Select(p => p.Points[0].Y < 10 ? 1 : -1)];
-        Assert.Equal([1], Bars(Verdict.Hot));
-        Assert.Equal([-1], Bars(Verdict.Ground));
-        Assert.Equal([1, -1], Bars(Verdict.Both));
-        Assert.Empty(Bars(Verdict.Unswitched));
-        Dash Outline(Verdict v) => Badge.Mini(v).Shapes[0].Pen!.Dash;
-        Assert.Equal(3, new[] { Verdict.Unswitched, Verdict.InSeries, Verdict.Dead }.Select(Outline).Distinct().Count());
+        static int[] Bars(SwitchedSide v) => [.. Badge.Of(v, "ON", Lettering.Normal).Shapes.OfType<PolylineShape>().Select(p => p.Points[0].Y < 10 ? 1 : -1)];
+        Assert.Equal([1], Bars(SwitchedSide.HotSwitched));
+        Assert.Equal([-1], Bars(SwitchedSide.GroundSwitched));
+        Assert.Equal([1, -1], Bars(SwitchedSide.BothSides));
+        Assert.Empty(Bars(SwitchedSide.Unswitched));
+        Dash Outline(SwitchedSide v) => Badge.Mini(v).Shapes[0].Pen!.Dash;
+        Assert.Equal(3, new[] { SwitchedSide.Unswitched, SwitchedSide.InSeries, SwitchedSide.Dead }.Select(Outline).Distinct().Count());
     }
 
     [Theory]

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Hotside.Drawings.Marks;
 using Hotside.Drawings.Sheets;
+using Hotside.Studies;
 using Hotside.Symbols.Shapes;
 using Hotside.Symbols.Texts;
 
@@ -115,7 +116,7 @@ public sealed class SheetTests
         [
             LegendEntry.Of(LineStyle.TakenOut, "take out"), LegendEntry.Of(LineStyle.New, "run new, or fit"), LegendEntry.Of(LineStyle.Moved, "move one end"),
             LegendEntry.Of(LineStyle.Kept, "leave as is"), LegendEntry.OfTriangle("line n of the change list", L), LegendEntry.Written("14 BK", "AWG 14, black (IEC 60757)", L),
-            LegendEntry.Of(Verdict.Hot, "switched on the hot side"), LegendEntry.Of(Verdict.Ground, "on the ground side"), LegendEntry.OfFlag("goes on elsewhere"),
+            LegendEntry.Of(SwitchedSide.HotSwitched, "switched on the hot side"), LegendEntry.Of(SwitchedSide.GroundSwitched, "on the ground side"), LegendEntry.OfFlag("goes on elsewhere"),
             LegendEntry.OfJoint("joined; no dot, not joined"), LegendEntry.OfReversal("leads swapped"), LegendEntry.Written("E4", "zone of the sheet", L),
         ];
         Piece legend = Legend.Of([.. all[..count]], width, height, L);

@@ -1,0 +1,206 @@
+using System.Collections.Immutable;
+using System.Text;
+using System.Text.Encodings.Web;
+using System.Text.Json;
+using Hotside.Circuits;
+using Hotside.Diagnostics;
+using Hotside.Studies;
+using Hotside.Wording;
+
+namespace Hotside.Outputs;
+
+/// <summary>
+/// A study as JSON of the contract <c>hotside-study/1</c>, which may be extended but in which nothing is renamed. Only what is computed stands in it.
+/// </summary>
+internal sealed class StudyJson
+{
+    private const string Schema = "hotside-study/1";
+
+    private readonly Utf8JsonWriter json;
+    private readonly Dictionary<ControlTerm, string> shared = [];
+
+    private StudyJson(Utf8JsonWriter json) => this.json = json;
+
+    public static string Write(Study study, ImmutableArray<Diagnostic> findings)
+    {
+        using MemoryStream stream = new();
+        using (Utf8JsonWriter json = new(stream, new() { Indented = true, NewLine = "\n", Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping }))
+            new StudyJson(json).All(study, findings);
+        return Encoding.UTF8.GetString(stream.ToArray()) + "\n";
+    }
+
+    private void All(Study study, ImmutableArray<Diagnostic> findings)
+    {
+        json.WriteStartObject();
+        json.WriteString("schema", Schema);
+        OneCircuit("before", study.Before);
+        OneCircuit("after", study.After);
+        List("changes", study.Alteration.Changes, change =>
+        {
+            json.WriteNumber("number", change.Number);
+            Texts("items", change.Acts.SelectMany(a => a.Items));
+            if (change.Reason is { } reason) json.WriteString("reason", reason);
+            json.WriteString("text", ChangeText.Of(change, study.Alteration, Vocabulary.Of(Words.American)));
+        });
+        List("findings", findings, finding =>
+        {
+            json.WriteString("code", finding.Code);
+            json.WriteString("severity", finding.Severity.ToString().ToLowerInvariant());
+            if (finding.Span is { } span) json.WriteString("at", span.ToString());
+            Texts("items", finding.Items);
+            json.WriteString("message", finding.Message);
+            if (finding.Hint is { } hint) json.WriteString("hint", hint);
+        });
+        json.WriteEndObject();
+    }
+
+    private void OneCircuit(string name, CircuitStudy study)
+    {
+        json.WriteStartObject(name);
+        json.WriteStartObject("system");
+        json.WriteNumber("voltage", study.Circuit.System.Volts[0]);
+        json.WriteString("ground", study.Circuit.System.Ground.ToString().ToLowerInvariant());
+        json.WriteEndObject();
+        List("loads", study.Loads.Where(l => !l.Element.IsInternal), Load);
+        List("settings", study.Settings, Setting);
+        json.WriteEndObject();
+    }
+
+    private void Load(LoadStudy load)
+    {
+        json.WriteString("part", load.Part.Id);
+        json.WriteString("element", load.Element.Name);
+        json.WriteString("side", Side(load.Side));
+        Texts("through", load.InSeriesWith);
+        Texts("chain", load.Chain);
+        Texts("switchedBy", load.SwitchedBy);
+        Hold(load.Holds);
+        Control("control", load.Control);
+        List("paths", load.Paths, path =>
+        {
+            Texts("hot", path.Hot);
+            Texts("ground", path.Ground);
+        });
+        // Where they apply.
+        if (load.Until is { } until)
+        {
+            json.WriteBoolean("momentary", true);
+            json.WriteStartObject("until");
+            json.WriteString(LabelOf(until), until.Position);
+            json.WriteEndObject();
+        }
+        if (load.Strings.Length > 1)
+            List("strings", load.Strings, part =>
+            {
+                Texts("through", part.With);
+                Control("control", part.When);
+            });
+        if (!load.ShortedBy.IsEmpty) Texts("shortedBy", load.ShortedBy);
+        if (!load.ReversedBy.IsEmpty) Texts("reversedBy", load.ReversedBy);
+        if (!load.AlsoFedBy.IsEmpty) Texts("alsoFedBy", load.AlsoFedBy);
+        if (load.StringSide is { } side) json.WriteString("stringSide", Side(side));
+        if (load.Braked is { } braked) Control("braked", braked);
+        if (load.IsInRace) json.WriteBoolean("race", true);
+        if (load.Sneaks is { } sneaks) Control("sneaks", sneaks);
+        if (load.DeadBecause is { } why) json.WriteString("deadBecause", why);
+        if (load.IsApproximate) json.WriteBoolean("approximate", true);
+    }
+
+    private void Hold(Hold? hold)
+    {
+        if (hold is null)
+        {
+            json.WriteNull("holds");
+            return;
+        }
+        json.WriteStartObject("holds");
+        json.WriteString("relay", hold.Relay);
+        json.WriteString("by", hold.Element);
+        Control("while", hold.While);
+        Control("released", hold.Released);
+        json.WriteEndObject();
+    }
+
+    private void Setting(SettingStudy setting)
+    {
+        json.WriteString("name", setting.Setting.Name);
+        Positions("positions", setting.Positions);
+        Positions("relays", setting.Relays);
+        Texts("on", setting.On);
+        Texts("inSeries", setting.InSeries);
+        if (setting.IsShort) json.WriteBoolean("short", true);
+        if (setting.IsUnsettled) json.WriteBoolean("unsettled", true);
+    }
+
+    private void Positions(string name, ImmutableArray<SetPosition> positions)
+    {
+        var several = positions.GroupBy(p => p.Part).Where(g => g.Key is not null && g.Count() > 1).Select(g => g.Key).ToHashSet();
+        json.WriteStartObject(name);
+        foreach (var position in positions)
+            json.WriteString(position.Part is { } part && !several.Contains(part) ? part : LabelOf(position), position.Position);
+        json.WriteEndObject();
+    }
+
+    private static string LabelOf(SetPosition position) => position.Part is { } part ? $"{part} {position.Actuator}" : position.Actuator;
+
+    private void Control(string name, Control control)
+    {
+        json.WritePropertyName(name);
+        if (control.Whole is { } whole)
+        {
+            var often = whole.Shared;
+            Term(whole, often);
+            return;
+        }
+        json.WriteStartObject();
+        List("any", control.Any, combination => List("all", combination.All, Set));
+        json.WriteEndObject();
+    }
+
+    private void Set(PositionSet set) => Texts(set.Variable.Label, set.Positions);
+
+    // A term that stands in several places is written once, with an id; elsewhere it is named.
+    private void Term(ControlTerm term, ImmutableArray<ControlTerm> often)
+    {
+        json.WriteStartObject();
+        if (shared.TryGetValue(term, out string? known)) json.WriteString("ref", known);
+        else if (term.Position is { } set) Set(set);
+        else
+        {
+            if (often.Contains(term)) json.WriteString("id", shared[term] = "c" + Numbers.Whole(shared.Count + 1));
+            json.WriteStartArray(term.Any.IsEmpty ? "all" : "any");
+            foreach (var part in term.All.Concat(term.Any)) Term(part, often);
+            json.WriteEndArray();
+        }
+        json.WriteEndObject();
+    }
+
+    private void List<T>(string name, IEnumerable<T> items, Action<T> write)
+    {
+        json.WriteStartArray(name);
+        foreach (var item in items)
+        {
+            json.WriteStartObject();
+            write(item);
+            json.WriteEndObject();
+        }
+        json.WriteEndArray();
+    }
+
+    private void Texts(string name, IEnumerable<string> texts)
+    {
+        json.WriteStartArray(name);
+        foreach (string text in texts) json.WriteStringValue(text);
+        json.WriteEndArray();
+    }
+
+    private static string Side(SwitchedSide side) => side switch
+    {
+        SwitchedSide.HotSwitched => "hot-switched",
+        SwitchedSide.GroundSwitched => "ground-switched",
+        SwitchedSide.BothSides => "both-sides",
+        SwitchedSide.Unswitched => "unswitched",
+        SwitchedSide.InSeries => "in-series",
+        _ => "dead",
+    };
+}

@@ -1,0 +1,60 @@
+using System.Collections.Immutable;
+using Hotside.Circuits;
+using Hotside.Studies;
+using Hotside.Wording;
+
+namespace Hotside;
+
+/// <summary>What happens to a load, in sentences for somebody with the hood open.</summary>
+/// <param name="Title">The load, with name and ratings.</param>
+/// <param name="Sections">Before, after, what changes, and what to mind.</param>
+public sealed record Explanation(string Title, ImmutableArray<ExplanationSection> Sections)
+{
+    /// <summary>The whole as text: a heading and its sentences, each on a line.</summary>
+    public override string ToString() => Title + "\n" + string.Concat(Sections.Select(s => $"\n{s.Heading}\n" + string.Concat(s.Sentences.Select(t => $"  {t}\n"))));
+
+    internal static Explanation Of(string name, Study study, Vocabulary words)
+    {
+        LoadStudy[] before = Named(name, study.Before), after = Named(name, study.After);
+        if (before.Length + after.Length == 0) throw new ArgumentException(Unknown(name, study), nameof(name));
+        bool isAltered = !ReferenceEquals(study.Before, study.After);
+        var sections = ImmutableArray.CreateBuilder<ExplanationSection>();
+        if (isAltered) sections.AddRange(Told("Before", before, study.Before, words, "it is fitted in the alteration"));
+        sections.AddRange(Told(isAltered ? "After" : "As it is", after, study.After, words, "it is taken out"));
+        if (isAltered) sections.Add(new("What changes", LoadChanges.Of(name, before, after, study, words)));
+        sections.Add(new("Mind",
+        [
+            "This is read from the job file; currents are ratings, nothing was measured. Measure with one hand, clear of fans and belts, and pull no plug under load.",
+            "The workshop manual, local codes and licensed practice take precedence.",
+        ]));
+        var shown = after.Length > 0 ? after[0].Part : before[0].Part;
+        return new(string.Join(", ", new[] { PartWords.Named(shown, words) }.Concat(shown.Ratings.Select(QuantityWords.Of))), sections.ToImmutable());
+    }
+
+    private static IEnumerable<ExplanationSection> Told(string moment, LoadStudy[] loads, CircuitStudy study, Vocabulary words, string ifNone)
+    {
+        string system = $"{moment}, {SheetText.System(study.Circuit.System, words)}";
+        if (loads.Length == 0) yield return new(system, [$"Not there: {ifNone}."]);
+        foreach (var load in loads)
+            yield return new(loads.Length > 1 ? $"{system}: {load.Name}" : system, new LoadExplanation(load, study, words).Sentences());
+    }
+
+    private static LoadStudy[] Named(string name, CircuitStudy study)
+    {
+        LoadStudy[] exact = [.. study.Loads.Where(l => l.Name == name || l.Part.Id + "." + l.Element.Name == name)];
+        return exact.Length > 0 ? exact : [.. study.Loads.Where(l => l.Part.Id == name && !l.Element.IsInternal)];
+    }
+
+    private static string Unknown(string name, Study study)
+    {
+        string[] loads = [.. study.Before.Loads.Concat(study.After.Loads).Where(l => !l.Element.IsInternal).Select(l => l.Name).Distinct(StringComparer.Ordinal)];
+        bool isPart = study.Before.Circuit.FindPart(name) is not null || study.After.Circuit.FindPart(name) is not null;
+        string what = isPart ? $"{name} is a part, but no load" : $"There is no load \"{name}\"";
+        return NearestName.Of(name, loads) is { } near ? $"{what}; did you mean \"{near}\"?" : $"{what}; the loads are {string.Join(", ", loads)}.";
+    }
+}
+
+/// <summary>A heading with its sentences.</summary>
+/// <param name="Heading">The heading.</param>
+/// <param name="Sentences">The sentences, in order.</param>
+public sealed record ExplanationSection(string Heading, ImmutableArray<string> Sentences);

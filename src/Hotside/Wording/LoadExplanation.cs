@@ -1,0 +1,103 @@
+using System.Collections.Immutable;
+using Hotside.Circuits;
+using Hotside.Studies;
+
+namespace Hotside.Wording;
+
+/// <summary>One load in one circuit, told in sentences.</summary>
+internal sealed class LoadExplanation(LoadStudy load, CircuitStudy study, Vocabulary words)
+{
+    private readonly Circuit circuit = study.Circuit;
+
+    private string Name => load.Name;
+
+    public ImmutableArray<string> Sentences() =>
+        [.. Control(), .. Steps(), .. MeterText.Of(load, study, words), .. Carried(), .. Oddities()];
+
+    private IEnumerable<string> Control()
+    {
+        switch (load.Side)
+        {
+            case SwitchedSide.Dead:
+                yield return $"{Name} never comes on: {load.DeadBecause}. That does not make it safe: its terminals may be {words.Hot}.";
+                yield break;
+            case SwitchedSide.InSeries:
+                yield return $"{Name} is in series: its current also passes {PartWords.And([.. load.InSeriesWith])}, so it gets only part of the volts"
+                    + (load.StringSide is { } side ? $"; the string is {SideText.Of(side, words)}." : ".");
+                break;
+            case SwitchedSide.Unswitched:
+                yield return load.ShortedBy.IsEmpty ? $"Nothing switches {Name}: it is on as long as its source is connected."
+                    : $"No switch lies in its way; {Named(load.ShortedBy)} puts it out by shorting it.";
+                break;
+            case SwitchedSide.HotSwitched:
+                yield return $"{Name} is {SideText.Of(load.Side, words)}: what switches it lies between the feed and {Name}; its other end stays on {Ground}.";
+                break;
+            case SwitchedSide.GroundSwitched:
+                yield return $"{Name} is {SideText.Of(load.Side, words)}: its feed end stays {words.Hot}, on or off; what switches it lies between {Name} and {Ground}.";
+                break;
+            default:
+                yield return $"{Name} is {SideText.Of(load.Side, words)}: both its way to the feed and its way to {Ground} are opened.";
+                break;
+        }
+        if (load.Control.IsAlways || load.Control.Any.IsEmpty) yield break;
+        if (load.Side == SwitchedSide.InSeries && load.Strings.Length > 1)
+            foreach (var part in load.Strings) yield return $"It comes on, through {PartWords.And([.. part.With])}, when {PartWords.Clause(part.When, circuit, words)}.";
+        else if (load.Side != SwitchedSide.Unswitched || load.Control.Any.Length > 0)
+            yield return $"It comes on when {PartWords.Clause(load.Control, circuit, words)}.";
+    }
+
+    // From the switch that a hand moves to the load, relay by relay.
+    private IEnumerable<string> Steps()
+    {
+        if (load.Paths.IsEmpty) yield break;
+        List<string> steps = [];
+        foreach (string relay in load.Chain.Reverse())
+        foreach (var coil in study.Loads.Where(l => l.Part.Id == relay && l.Part.Kind.Actuators.Any(a => a.Pulls.Any(p => p.Coils.Contains(l.Element.Name)))))
+        {
+            if (coil.Paths.IsEmpty || coil == load) continue;
+            bool pulls = load.Control.Any.IsEmpty || load.Control.Any.Any(c => IsPart(coil.Control, c));
+            string coilName = coil.Part.Kind.Elements.Count(e => e.Type == ElementType.Coil) > 1 ? coil.Element.Name : "coil";
+            string way = $"the {coilName} of {PartWords.Named(relay, circuit, words)} {Over(coil.Paths[0])}";
+            steps.Add(pulls
+                ? $"{(coil.Control.IsAlways ? "At all times current" : "Current")} passes {way}. {relay} pulls in."
+                : $"{relay} is at rest. When {PartWords.Clause(coil.Control, circuit, words)}, current passes {way}; {relay} pulls in and its contact opens the way below.");
+        }
+        steps.Add($"Current passes {Name} {Over(load.Paths[0])}.");
+        if (load.Paths.Length > 1)
+            steps.Add(load.Paths.Length == 2 ? $"In other positions it goes {Over(load.Paths[1])}." : $"{Numbers.Whole(load.Paths.Length - 1)} other ways, such as {Over(load.Paths[1])}.");
+        for (int i = 0; i < steps.Count; i++) yield return steps.Count == 1 ? steps[0] : $"{Numbers.Whole(i + 1)}. {steps[i]}";
+    }
+
+    private IEnumerable<string> Carried()
+    {
+        foreach (string id in load.SwitchedBy.Concat(load.Chain.Where(r => load.Paths.Any(p => p.HotWay.Concat(p.GroundWay).Contains(r) && r != load.Part.Id))))
+            yield return $"{PartWords.Named(id, circuit, words)} carries {CarriedCurrent.Of(id, study).InWords()}.";
+        foreach (string relay in load.Chain)
+        foreach (string id in study.Loads.Where(l => l.Part.Id == relay).SelectMany(l => l.SwitchedBy).Distinct().Except(load.SwitchedBy))
+            yield return $"{PartWords.Named(id, circuit, words)} carries {CarriedCurrent.Of(id, study).InWords()}.";
+    }
+
+    private IEnumerable<string> Oddities()
+    {
+        if (load.Until is { } until) yield return $"It is on for a moment only, until {until.Part} is {until.Position}.";
+        if (load.Holds is { } hold) yield return $"Once pulled in, {PartWords.Named(hold.Relay, circuit, words)} keeps itself in and {Name} stays on while {PartWords.Clause(hold.While, circuit, words)}. "
+            + (hold.Released.Any.IsEmpty ? "Only loss of the feed lets it go." : $"It lets go when {PartWords.Clause(hold.Released, circuit, words)}, or when the feed is lost.");
+        if (!load.ShortedBy.IsEmpty && load.Side != SwitchedSide.Unswitched) yield return $"{Named(load.ShortedBy)} can put it out by shorting it.";
+        if (!load.ReversedBy.IsEmpty) yield return $"{Named(load.ReversedBy)} turns its current round.";
+        if (load.Braked is { } braked) yield return $"It is braked, both ends joined, when {PartWords.Clause(braked, circuit, words)}.";
+        if (!load.AlsoFedBy.IsEmpty) yield return $"{Named(load.AlsoFedBy)} feeds it too while it runs, even with the battery cut off.";
+        if (load.IsInRace) yield return "Relays race for it: which way it goes depends on which is quicker.";
+        if (load.Sneaks is { } sneaks) yield return $"Sneak path: some current reaches it through other loads when {PartWords.Clause(sneaks, circuit, words)}; it may glow, or hold something in.";
+        if (load.IsApproximate) yield return "This could not be worked out to the end; some states may be missing.";
+    }
+
+    private string Ground => circuit.System.Return is { } node ? $"the return, {circuit.TextOf(node)}" : words.Ground;
+
+    private string Named(ImmutableArray<string> ids) => PartWords.And([.. ids.Select(id => PartWords.Named(id, circuit, words))]);
+
+    private string Over(LoadPath path) => $"this way: {PartWords.Way(path.HotWay.Concat(path.GroundWay.Skip(1)), circuit)}";
+
+    // Whether a combination brings about what a control asks for.
+    private static bool IsPart(Control control, Combination combination) =>
+        control.Holds(set => combination.All.FirstOrDefault(s => s.Variable == set.Variable) is { } own && own.Positions.All(set.Positions.Contains));
+}

@@ -1,0 +1,17 @@
+using Hotside.Benchmarks;
+
+// A benchmark a command; each prints what it measured and returns 1 where it is slower than it may be.
+string command = args.Length > 0 ? args[0] : "";
+string[] rest = args.Length > 1 ? args[1..] : [];
+switch (command)
+{
+    case "study": return StudyBenchmark.Run(rest, Console.Out);
+    case "vehicle": return VehicleCommand.Run(rest, Console.Out);
+    default:
+        Console.Error.WriteLine("""
+            Usage: dotnet run -c Release --project tests/Hotside.Benchmarks -- COMMAND
+              study [COUNT]   studies COUNT generated whole vehicles (10) and small circuits, beside a peer on the same work
+              vehicle SEED    writes the job file of a generated vehicle, to be looked at
+            """);
+        return 64;
+}
