@@ -25,7 +25,7 @@ public sealed record LoadStudy(Part Part, Element Element, SwitchedSide Side, Co
     /// <summary>For a load in series, through what it is fed when: <see cref="InSeriesWith"/> by combinations.</summary>
     public ImmutableArray<LoadString> Strings { get; init; } = [];
 
-    /// <summary>For a load in series, the side on which its string is switched; else <see langword="null"/>.</summary>
+    /// <summary>For a load in series, the side on which its string is switched, where that could be worked out; else <see langword="null"/>.</summary>
     public SwitchedSide? StringSide { get; init; }
 
     /// <summary>The relay that keeps the load fed once it has pulled in, and what releases it; else <see langword="null"/>.</summary>

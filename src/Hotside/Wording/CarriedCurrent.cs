@@ -7,28 +7,40 @@ namespace Hotside.Wording;
 /// <summary>What the contacts of a part carry, by the ratings of the loads fed through them.</summary>
 /// <param name="Loads">The loads fed through it.</param>
 /// <param name="Amperes">Their rated amperes together, as far as they are stated.</param>
+/// <param name="Peak">The most of it that positions allow at once, by the combinations of each load.</param>
 /// <param name="Unstated">The names of the loads that state none.</param>
-internal sealed record CarriedCurrent(ImmutableArray<LoadStudy> Loads, double Amperes, ImmutableArray<string> Unstated)
+internal sealed record CarriedCurrent(ImmutableArray<LoadStudy> Loads, double Amperes, double Peak, ImmutableArray<string> Unstated)
 {
     public static CarriedCurrent Of(string part, CircuitStudy study)
     {
-        ImmutableArray<LoadStudy> loads = [.. study.Loads.Where(l => l.Part.Id != part && !l.Element.IsInternal && l.Side is not (SwitchedSide.Dead or SwitchedSide.InSeries))
+        ImmutableArray<LoadStudy> loads = [.. study.Loads.Where(l => (l.Part.Id != part || l.Element.Type != ElementType.Coil) && !l.Element.IsInternal && l.Side is not (SwitchedSide.Dead or SwitchedSide.InSeries))
             .Where(l => l.SwitchedBy.Contains(part) || (l.Chain.Contains(part) && l.Paths.Any(p => p.HotWay.Concat(p.GroundWay).Contains(part))))];
-        return new(loads, loads.Sum(l => VerdictCaption.Amperes(l) ?? 0), [.. loads.Where(l => VerdictCaption.Amperes(l) is null).Select(NameOf)]);
+        return new(loads, loads.Sum(Rated), PeakOf(loads), [.. loads.Where(l => VerdictCaption.Amperes(l) is null).Select(NameOf)]);
     }
 
     /// <summary>In words: <c>8 A, the rating of H1</c>; <c>14 A if all are on: E1 10 A, E2 4 A</c>.</summary>
     public string InWords()
     {
-        if (Loads.IsEmpty) return "nothing";
+        if (Loads.IsEmpty) return "the current of a string, which is below the ratings in it";
         string unstated = Unstated.IsEmpty ? "" : $"; {PartWords.And(Unstated)} {(Unstated.Length == 1 ? "states" : "state")} no current";
         var stated = Loads.Where(l => VerdictCaption.Amperes(l) is not null).ToArray();
         if (stated.Length == 0) return $"the current of {PartWords.And(Unstated)}, not stated";
         if (stated.Length == 1) return $"{QuantityWords.Amperes(Amperes)}, the rating of {NameOf(stated[0])}{unstated}";
         const int most = 6;
         string each = string.Join(", ", stated.Take(most).Select(l => $"{NameOf(l)} {QuantityWords.Amperes(VerdictCaption.Amperes(l)!.Value)}"));
-        return $"{QuantityWords.Amperes(Amperes)} by ratings if all it feeds is on at once ({each}{(stated.Length > most ? $" and {Numbers.Whole(stated.Length - most)} more" : "")}){unstated}";
+        string sum = Peak < Amperes - 0.001 ? $"up to {QuantityWords.Amperes(Peak)} by ratings, not all at once" : $"{QuantityWords.Amperes(Amperes)} by ratings if all it feeds is on at once";
+        return $"{sum} ({each}{(stated.Length > most ? $" and {Numbers.Whole(stated.Length - most)} more" : "")}){unstated}";
     }
+
+    private static double Rated(LoadStudy load) => VerdictCaption.Amperes(load) ?? 0;
+
+    // With each combination goes what some combination of its own allows beside it.
+    private static double PeakOf(ImmutableArray<LoadStudy> loads) =>
+        loads.SelectMany(l => l.Control.IsCut ? [] : l.Control.Any).Select(c => loads.Where(l => l.Control.IsCut || l.Control.Any.Any(o => AreCompatible(c, o))).Sum(Rated))
+            .DefaultIfEmpty(loads.Sum(Rated)).Max();
+
+    private static bool AreCompatible(Combination one, Combination other) =>
+        one.All.All(s => other.All.All(t => t.Variable != s.Variable || t.Positions.Intersect(s.Positions).Any()));
 
     private static string NameOf(LoadStudy load) => load.Element.Type == ElementType.Coil && load.Part.Kind.Actuators.Length > 0 ? $"the coil of {load.Part.Id}" : load.Name;
 }

@@ -6,7 +6,7 @@ using Hotside.Wording;
 namespace Hotside;
 
 /// <summary>What happens to a load, in sentences for somebody with the hood open.</summary>
-/// <param name="Title">The load, with name and ratings.</param>
+/// <param name="Title">The load, with its name.</param>
 /// <param name="Sections">Before, after, what changes, and what to mind.</param>
 public sealed record Explanation(string Title, ImmutableArray<ExplanationSection> Sections)
 {
@@ -28,7 +28,7 @@ public sealed record Explanation(string Title, ImmutableArray<ExplanationSection
             "The workshop manual, local codes and licensed practice take precedence.",
         ]));
         var shown = after.Length > 0 ? after[0].Part : before[0].Part;
-        return new(string.Join(", ", new[] { PartWords.Named(shown, words) }.Concat(shown.Ratings.Select(QuantityWords.Of))), sections.ToImmutable());
+        return new(PartWords.Named(shown, words), sections.ToImmutable());
     }
 
     private static IEnumerable<ExplanationSection> Told(string moment, LoadStudy[] loads, CircuitStudy study, Vocabulary words, string ifNone)
@@ -36,8 +36,11 @@ public sealed record Explanation(string Title, ImmutableArray<ExplanationSection
         string system = $"{moment}, {SheetText.System(study.Circuit.System, words)}";
         if (loads.Length == 0) yield return new(system, [$"Not there: {ifNone}."]);
         foreach (var load in loads)
-            yield return new(loads.Length > 1 ? $"{system}: {load.Name}" : system, new LoadExplanation(load, study, words).Sentences());
+            yield return new(loads.Length > 1 ? $"{system}: {load.Name}" : system, [.. Rated(load.Part), .. new LoadExplanation(load, study, words).Sentences()]);
     }
+
+    private static IEnumerable<string> Rated(Part part) =>
+        part.Ratings.IsEmpty ? [] : [$"{part.Id} is rated {string.Join(", ", part.Ratings.Select(QuantityWords.Of))}."];
 
     private static LoadStudy[] Named(string name, CircuitStudy study)
     {

@@ -19,10 +19,10 @@ internal sealed class LoadExplanation(LoadStudy load, CircuitStudy study, Vocabu
         switch (load.Side)
         {
             case SwitchedSide.Dead:
-                yield return $"{Name} never comes on: {load.DeadBecause}. That does not make it safe: its terminals may be {words.Hot}.";
+                yield return $"{Name} never comes on: {(load.IsTurnedRound ? "it lets current through one way only and is connected the other way round" : load.DeadBecause)}. That does not make it safe: its terminals may be {words.Hot}.";
                 yield break;
             case SwitchedSide.InSeries:
-                yield return $"{Name} is in series: its current also passes {PartWords.And([.. load.InSeriesWith])}, so it gets only part of the volts"
+                yield return $"{Name} is in series: its current also passes {PartWords.And([.. load.InSeriesWith])}, so it gets what they leave of the volts"
                     + (load.StringSide is { } side ? $"; the string is {SideText.Of(side, words)}." : ".");
                 break;
             case SwitchedSide.Unswitched:
@@ -52,15 +52,9 @@ internal sealed class LoadExplanation(LoadStudy load, CircuitStudy study, Vocabu
         if (load.Paths.IsEmpty) yield break;
         List<string> steps = [];
         foreach (string relay in load.Chain.Reverse())
-        foreach (var coil in study.Loads.Where(l => l.Part.Id == relay && l.Part.Kind.Actuators.Any(a => a.Pulls.Any(p => p.Coils.Contains(l.Element.Name)))))
         {
-            if (coil.Paths.IsEmpty || coil == load) continue;
-            bool pulls = load.Control.Any.IsEmpty || load.Control.Any.Any(c => IsPart(coil.Control, c));
-            string coilName = coil.Part.Kind.Elements.Count(e => e.Type == ElementType.Coil) > 1 ? coil.Element.Name : "coil";
-            string way = $"the {coilName} of {PartWords.Named(relay, circuit, words)} {Over(coil.Paths[0])}";
-            steps.Add(pulls
-                ? $"{(coil.Control.IsAlways ? "At all times current" : "Current")} passes {way}. {relay} pulls in."
-                : $"{relay} is at rest. When {PartWords.Clause(coil.Control, circuit, words)}, current passes {way}; {relay} pulls in and its contact opens the way below.");
+            var coils = study.Loads.Where(l => l.Part.Id == relay && l != load && !l.Paths.IsEmpty && l.Part.Kind.Actuators.Any(a => a.Pulls.Any(p => p.Coils.Contains(l.Element.Name)))).ToArray();
+            foreach (var coil in coils) steps.Add(StepOf(relay, coil, coil == coils[^1]));
         }
         steps.Add($"Current passes {Name} {Over(load.Paths[0])}.");
         if (load.Paths.Length > 1)
@@ -68,12 +62,20 @@ internal sealed class LoadExplanation(LoadStudy load, CircuitStudy study, Vocabu
         for (int i = 0; i < steps.Count; i++) yield return steps.Count == 1 ? steps[0] : $"{Numbers.Whole(i + 1)}. {steps[i]}";
     }
 
+    private string StepOf(string relay, LoadStudy coil, bool isLast)
+    {
+        bool pulls = load.Control.Any.IsEmpty || load.Control.Any.Any(c => IsPart(coil.Control, c));
+        string winding = coil.Part.Kind.Elements.Count(e => e.Type == ElementType.Coil) > 1 ? coil.Element.Name + " winding" : "coil";
+        string way = $"the {winding} of {PartWords.Named(relay, circuit, words)} {Over(coil.Paths[0])}";
+        return pulls ? $"{(coil.Control.IsAlways ? "At all times current" : "Current")} passes {way}.{(isLast ? $" {relay} pulls in." : "")}"
+            : $"{relay} is at rest. When {PartWords.Clause(coil.Control, circuit, words)}, current passes {way}; {relay} pulls in and its contact opens the way below.";
+    }
+
     private IEnumerable<string> Carried()
     {
-        foreach (string id in load.SwitchedBy.Concat(load.Chain.Where(r => load.Paths.Any(p => p.HotWay.Concat(p.GroundWay).Contains(r) && r != load.Part.Id))))
-            yield return $"{PartWords.Named(id, circuit, words)} carries {CarriedCurrent.Of(id, study).InWords()}.";
-        foreach (string relay in load.Chain)
-        foreach (string id in study.Loads.Where(l => l.Part.Id == relay).SelectMany(l => l.SwitchedBy).Distinct().Except(load.SwitchedBy))
+        var own = load.SwitchedBy.Concat(load.Chain.Where(r => load.Paths.Any(p => p.HotWay.Concat(p.GroundWay).Contains(r) && r != load.Part.Id)));
+        var behind = load.Chain.SelectMany(relay => study.Loads.Where(l => l.Part.Id == relay)).SelectMany(l => l.SwitchedBy);
+        foreach (string id in own.Concat(behind).Distinct())
             yield return $"{PartWords.Named(id, circuit, words)} carries {CarriedCurrent.Of(id, study).InWords()}.";
     }
 
@@ -83,7 +85,7 @@ internal sealed class LoadExplanation(LoadStudy load, CircuitStudy study, Vocabu
         if (load.Holds is { } hold) yield return $"Once pulled in, {PartWords.Named(hold.Relay, circuit, words)} keeps itself in and {Name} stays on while {PartWords.Clause(hold.While, circuit, words)}. "
             + (hold.Released.Any.IsEmpty ? "Only loss of the feed lets it go." : $"It lets go when {PartWords.Clause(hold.Released, circuit, words)}, or when the feed is lost.");
         if (!load.ShortedBy.IsEmpty && load.Side != SwitchedSide.Unswitched) yield return $"{Named(load.ShortedBy)} can put it out by shorting it.";
-        if (!load.ReversedBy.IsEmpty) yield return $"{Named(load.ReversedBy)} turns its current round.";
+        if (!load.ReversedBy.IsEmpty) yield return $"{Named(load.ReversedBy)} {(load.ReversedBy.Length == 1 ? "turns" : "turn")} its current round.";
         if (load.Braked is { } braked) yield return $"It is braked, both ends joined, when {PartWords.Clause(braked, circuit, words)}.";
         if (!load.AlsoFedBy.IsEmpty) yield return $"{Named(load.AlsoFedBy)} feeds it too while it runs, even with the battery cut off.";
         if (load.IsInRace) yield return "Relays race for it: which way it goes depends on which is quicker.";

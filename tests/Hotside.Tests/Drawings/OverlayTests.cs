@@ -21,7 +21,7 @@ public sealed class OverlayTests
     public void Nothing_lies_on_a_text_or_a_body_though_no_circuit_has_both(string file)
     {
         var alteration = JobFiles.Read(file).Alteration!;
-        var plan = OverlayPlan.Of(DrawingPlan.Of(alteration, Study.Of(alteration), Lettering.Normal));
+        var plan = OverlayPlan.Of(DrawingPlan.Of(alteration, Study.Of(alteration), Lettering.Normal, Hotside.Wording.Vocabulary.Of(Words.American)));
         var layout = Layout.Of(plan.Input, new());
         Assert.Equal([], Check.Of(plan.Input, layout).Where(f => !f.EndsWith("is lost", StringComparison.Ordinal)));
         var together = Check.Of(plan.Input.AllSeen(), layout).Where(f => f.Contains("overlap", StringComparison.Ordinal) || f.Contains("the text of", StringComparison.Ordinal) || f.Contains("runs through", StringComparison.Ordinal));

@@ -84,6 +84,23 @@ public class SheetWordsTests
         Assert.Equal("no way to the return", ByOf(OneBattery, "E2"));
     }
 
+    [Fact]
+    public void British_words_reach_badges_legends_and_verdicts()
+    {
+        var british = Vocabulary.Of(Words.British);
+        Assert.Equal("EARTH-SWITCHED", SideText.Badge(SwitchedSide.GroundSwitched, british));
+        Assert.Equal("on the earth side", SideText.Legend(SwitchedSide.GroundSwitched, british));
+        var study = CircuitStudy.Of(Made("12 V, negative ground", OneBattery, null).Before, TestContext.Current.CancellationToken);
+        Assert.StartsWith("live-switched by S1", study.Load("E1").Summary(Words.British), StringComparison.Ordinal);
+        string svg = Job.ReadFile(Support.Repository.Path("gallery", "horn", "job.yaml")).OrThrow().Draw(View.Pair, new() { Words = Words.British }).ToSvg();
+        Assert.Contains("EARTH-SWITCHED", svg, StringComparison.Ordinal);
+        Assert.DoesNotContain("GROUND-SWITCHED", svg, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Polarize_is_spelt_as_its_reader_does() =>
+        Assert.Equal(("polarize", "polarise"), (Vocabulary.Of(Words.American).Polarize, Vocabulary.Of(Words.British).Polarize));
+
     private static string ByOf(string parts, string load)
     {
         var study = CircuitStudy.Of(Made("12 V, negative ground", parts, null).Before, TestContext.Current.CancellationToken);

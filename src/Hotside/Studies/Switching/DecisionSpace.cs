@@ -11,7 +11,7 @@ internal sealed class DecisionSpace
     private const int Never = 0, Always = 1;
 
     private readonly ImmutableArray<int> arities;
-    private readonly int budget;
+    private int budget;
     private readonly CancellationToken cancel;
     private readonly List<int> variables = [int.MaxValue, int.MaxValue];
     private readonly List<int[]> children = [[], []];
@@ -53,6 +53,25 @@ internal sealed class DecisionSpace
     }
 
     public Condition Where(int variable, int value) => Where(variable, [value]);
+
+    /// <summary>Does something that may take only so many more nodes; <see langword="null"/> when they do not suffice.</summary>
+    public T? Within<T>(int nodes, Func<T> work) where T : struct
+    {
+        int whole = budget;
+        budget = Math.Min(whole, variables.Count + nodes);
+        try
+        {
+            return work();
+        }
+        catch (DecisionBudgetException)
+        {
+            return null;
+        }
+        finally
+        {
+            budget = whole;
+        }
+    }
 
     public int And(int f, int g)
     {

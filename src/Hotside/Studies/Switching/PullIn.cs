@@ -8,10 +8,10 @@ internal sealed class PullIn
     /// <summary>The least volts with which a relay pulls in, in parts of its rated volts (own choice, no source; relays differ).</summary>
     public const double Least = 2.0 / 3;
 
-    // Up to so many undecided variables every choice is computed. Beyond, samples decide as long as they agree: all at rest, all in their last position, and each position
+    // Where there are few states, or few undecided variables, every choice is computed. Beyond, samples decide as long as they agree: all at rest, all in their last position, and each position
     // alone. Where they come near to what pulls in, or no more can be computed, the answer is marked.
     private const int Searched = 6;
-    private const int MostSplits = 64, MostPoints = 400;
+    private const int FewStates = 1_000, MostSplits = 24, MostPoints = 150;
     private const double Near = 0.5;
 
     private readonly ContactGraph graph;
@@ -20,6 +20,7 @@ internal sealed class PullIn
     private readonly Branch[] near;
     private readonly Branch[] fellows;
     private readonly double needed;
+    private readonly bool isSmall;
     private int points, splits;
 
     private PullIn(ContactGraph graph, Feeding feeding, LoadFeed feed)
@@ -30,6 +31,7 @@ internal sealed class PullIn
         near = [.. graph.Branches.Where(b => feeding.AreTogether(coil, b))];
         var together = coil.Part.Kind.Actuators.SelectMany(a => a.Pulls).Select(p => p.Coils).Where(c => c.Contains(coil.Element.Name)).ToArray();
         fellows = [.. graph.Loads.Where(l => l != coil && l.Part == coil.Part && together.Any(c => c.Contains(l.Element.Name)))];
+        isSmall = near.SelectMany(b => space.SupportOf(b.When)).Distinct().Aggregate(1.0, (states, v) => states * space.ArityOf(v)) <= FewStates;
         needed = Least * Consumption.RatedVolts(coil.Part, coil.Element, graph.Circuit.System.Volts[0]);
     }
 
@@ -77,7 +79,7 @@ internal sealed class PullIn
     {
         graph.Positions.Cancel.ThrowIfCancellationRequested();
         if (left.IsNever) return left;
-        if (left.IsOpen && splits < MostSplits) return Split(left.TopVariable, known, left);
+        if (left.IsOpen && (isSmall || splits < MostSplits)) return Split(left.TopVariable, known, left);
         if (left.IsOpen)
         {
             // One of the states that are left speaks for all.
@@ -86,8 +88,8 @@ internal sealed class PullIn
         }
         int[] undecided = [.. near.Select(b => b.When.Given(known)).Where(c => c.IsOpen).SelectMany(c => space.SupportOf(c)).Distinct().Order()];
         if (undecided.Length == 0) return Told(Volts(known) >= needed);
-        bool isSearched = splits < MostSplits && points < MostPoints;
-        if (isSearched && undecided.Length <= Searched) return Split(undecided[0], known, left);
+        bool isSearched = isSmall || (splits < MostSplits && points < MostPoints);
+        if (isSmall || (isSearched && undecided.Length <= Searched)) return Split(undecided[0], known, left);
         double[] samples = [.. Samples(known, undecided)];
         bool any = samples.Any(v => v >= needed);
         if (isSearched && any && !samples.All(v => v >= needed)) return Split(undecided[0], known, left);

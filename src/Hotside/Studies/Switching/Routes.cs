@@ -137,7 +137,7 @@ internal sealed class Routes
         Array.Fill(costs, int.MaxValue);
         costs[from] = 0;
         int count = 0;
-        PriorityQueue<int, (int, int)> open = new([(from, (0, 0))]);
+        PriorityQueue<int, long> open = new([(from, 0L)]);
         while (open.TryDequeue(out int at, out _))
         {
             if (isDone[at]) continue;
@@ -149,7 +149,8 @@ internal sealed class Routes
                 if (isDone[step.To] || costs[step.To] <= costs[at] + step.Cost) continue;
                 if (!step.LetsThrough(state, throughConsumers) || (step.Part == load.Part && step.Element == load.Element)) continue;
                 (costs[step.To], before[step.To], by[step.To]) = (costs[at] + step.Cost, at, step);
-                open.Enqueue(step.To, (costs[step.To], ++count));
+                // Of equal costs the first found comes first.
+                open.Enqueue(step.To, ((long)costs[step.To] << 32) + ++count);
             }
         }
         return null;

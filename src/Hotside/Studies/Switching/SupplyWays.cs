@@ -3,6 +3,9 @@ namespace Hotside.Studies.Switching;
 /// <summary>How far the poles of a supply reach, and the searches for paths between them.</summary>
 internal sealed class SupplyWays(ContactGraph graph, Supply supply)
 {
+    // The narrower bound is a help, and nothing hangs on it.
+    private const int MostForBound = 5_000;
+
     private readonly Lazy<(Way Hot, Way Return)> throughConsumers = new(() => (Grow(graph, supply, isHot: true, true), Grow(graph, supply, isHot: false, true)));
 
     public Supply Supply => supply;
@@ -29,7 +32,8 @@ internal sealed class SupplyWays(ContactGraph graph, Supply supply)
     {
         // Reached by way of the load itself, at first: that is worked out once for all, and mostly answers the question.
         var may = wanted & load.When & Between(load, throughConsumers.Value.Hot, throughConsumers.Value.Return);
-        return may.IsNever ? may : may & Between(load, Grow(graph, supply, isHot: true, true, load), Grow(graph, supply, isHot: false, true, load));
+        return may.IsNever ? may : graph.Positions.Space.Within(MostForBound,
+            () => may & Between(load, Grow(graph, supply, isHot: true, true, load), Grow(graph, supply, isHot: false, true, load))) ?? may;
     }
 
     private static Condition Between(Branch load, Way hot, Way ground) =>

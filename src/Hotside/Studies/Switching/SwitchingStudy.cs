@@ -7,6 +7,8 @@ namespace Hotside.Studies.Switching;
 /// <summary>Everything that the verdicts of one circuit are told from.</summary>
 internal sealed class SwitchingStudy
 {
+    private const int MostForStringSide = 5_000;
+
     private readonly Dictionary<int, string> names = [];
 
     private SwitchingStudy(Circuit circuit, CancellationToken cancel)
@@ -61,8 +63,12 @@ internal sealed class SwitchingStudy
             .Select(states => states & wanted & !indifferent).Where(s => !s.IsNever).Take(Control.Most);
     }
 
-    /// <summary>The side on which a load's string is switched: the rule for a single load, with the other consumers let through.</summary>
-    public SwitchedSide StringSideOf(Branch load, Regime regime, bool isMomentary)
+    /// <summary>The side on which a load's string is switched; <see langword="null"/> where the ways through all other consumers are too many for so small a matter.</summary>
+    public SwitchedSide? StringSideOf(Branch load, Regime regime, bool isMomentary) =>
+        Positions.Space.Within(MostForStringSide, () => FindStringSide(load, regime, isMomentary));
+
+    // The rule for a single load, with the other consumers let through.
+    private SwitchedSide FindStringSide(Branch load, Regime regime, bool isMomentary)
     {
         List<LoadWays> ways = [];
         foreach (var supply in regime.Feeding.Supplies)
