@@ -8,6 +8,8 @@ public class JobVerdictTests
 {
     public static TheoryData<string> Files => [.. JobFiles.All];
 
+    public static TheoryData<string> Cases => [.. Directory.GetDirectories(Repository.Path("gallery")).Where(d => File.Exists(Path.Combine(d, "job.yaml"))).Select(d => Path.GetFileName(d)).Order(StringComparer.Ordinal)];
+
     [Theory]
     [MemberData(nameof(Files))]
     public void Every_load_has_the_verdict_written_beside_the_circuit(string file)
@@ -15,6 +17,17 @@ public class JobVerdictTests
         string text = JobFiles.Text(file);
         var study = StudyOf(file);
         Assert.True(ExpectedVerdicts.Parse(text).Length > 0 || file.StartsWith("more/parts", StringComparison.Ordinal), "no verdict is written in " + file);
+        Assert.Empty(ExpectedVerdicts.Differences(text, "before", study.Before));
+        Assert.Empty(ExpectedVerdicts.Differences(text, "after", study.After));
+    }
+
+    [Theory]
+    [MemberData(nameof(Cases))]
+    public void Every_load_of_the_gallery_has_the_verdict_written_beside_the_circuit(string name)
+    {
+        string file = Repository.Path("gallery", name, "job.yaml"), text = File.ReadAllText(file);
+        var study = Study.Of(Job.ReadFile(file).OrThrow().Alteration, TestContext.Current.CancellationToken);
+        Assert.NotEmpty(ExpectedVerdicts.Parse(text));
         Assert.Empty(ExpectedVerdicts.Differences(text, "before", study.Before));
         Assert.Empty(ExpectedVerdicts.Differences(text, "after", study.After));
     }
