@@ -18,7 +18,7 @@ public class ExplanationTests
         ["HS1015"] = () => "parts: [" + string.Concat(Enumerable.Repeat("a,", 210_000)) + "]",
     };
 
-    private static readonly string[] Elsewhere = ["HS1201", "HS3007", "HS3010"];
+    private static readonly string[] Elsewhere = ["HS1201", "HS3007", "HS3010", "HS3018", "HS3019"];
 
     [Theory]
     [MemberData(nameof(Codes))]

@@ -106,9 +106,10 @@ public partial class GalleryTests
         var (job, text) = Drawn(name);
         var svg = XDocument.Parse(text);
         var shifts = job.Alteration.Before.Conductors.Where(c => job.Alteration.StateOfConductor(c.Id) == ConductorState.LeftAsIs)
-            .Select(c => (Was: Start(svg, "b-wire-" + c.Id), Now: Start(svg, "a-wire-" + c.Id))).Select(p => (X: p.Now.X - p.Was.X, Y: p.Now.Y - p.Was.Y)).Distinct().ToArray();
-        Assert.True(shifts.Length <= 1, "kept conductors do not shift by one constant");
-        if (shifts.Length == 1) Assert.Equal(0, shifts[0].Y);
+            .Select(c => (Was: Ends(svg, "b-wire-" + c.Id), Now: Ends(svg, "a-wire-" + c.Id)))
+            .Select(p => new[] { (X: p.Now.First.X - p.Was.First.X, Y: p.Now.First.Y - p.Was.First.Y), (X: p.Now.Last.X - p.Was.Last.X, Y: p.Now.Last.Y - p.Was.Last.Y) }).ToArray();
+        // One end may show less in one view, where a rail's bar is longer there.
+        Assert.True(shifts.Length == 0 || shifts[0].Any(s => s.Y == 0 && shifts.All(other => other.Contains(s))), "kept conductors do not shift by one constant");
     }
 
     // The geometry is read back from the picture itself: every end of a wire lies on a pin, a rail, a dot, a chassis sign or another wire.
@@ -125,8 +126,11 @@ public partial class GalleryTests
             }
     }
 
-    private static (double X, double Y) Start(XDocument svg, string id) =>
-        Points(svg.Descendants().First(e => e.Attribute("id")?.Value.EndsWith("-" + id, StringComparison.Ordinal) == true).Elements().First(e => e.Name.LocalName == "path").Attribute("d")!.Value)[0];
+    private static ((double X, double Y) First, (double X, double Y) Last) Ends(XDocument svg, string id)
+    {
+        var paths = svg.Descendants().First(e => e.Attribute("id")?.Value.EndsWith("-" + id, StringComparison.Ordinal) == true).Elements().Where(e => e.Name.LocalName == "path").ToArray();
+        return (Points(paths[0].Attribute("d")!.Value)[0], Points(paths[^1].Attribute("d")!.Value)[^1]);
+    }
 
     private static (double X, double Y)[] Points(string path) =>
         [.. Point().Matches(path).Select(m => (double.Parse(m.Groups[1].Value, CultureInfo.InvariantCulture), double.Parse(m.Groups[2].Value, CultureInfo.InvariantCulture)))];

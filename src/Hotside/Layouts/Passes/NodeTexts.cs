@@ -52,5 +52,8 @@ internal static class NodeTexts
             foreach (double x in new[] { right - BesideDot, left - box.TextWidth + BesideDot }) yield return (x, top);
         yield return (right + BesideDot, y - (box.TextHeight / 2));
         yield return (left - BesideDot - box.TextWidth, y - (box.TextHeight / 2));
+        for (double off = Step; off <= Furthest; off += Step)
+            foreach (double top in new[] { y - OverRail - box.TextHeight - off, y + OverRail + off })
+                for (double x = left - box.TextWidth; x <= right; x += Step) yield return (x, top);
     }
 }
