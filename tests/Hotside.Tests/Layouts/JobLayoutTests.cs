@@ -3,6 +3,7 @@ using Hotside.Layouts;
 using Hotside.Layouts.Passes;
 using Hotside.Studies;
 using Hotside.Symbols.Texts;
+using Hotside.Tests.Drawings;
 using Hotside.Tests.Support;
 using Hotside.Wording;
 
@@ -23,4 +24,9 @@ public class JobLayoutTests
         Assert.Equal([], faults.Where(f => !f.EndsWith("is lost", StringComparison.Ordinal)));
         Assert.InRange(faults.Length, 0, file is "small/07-connector.yaml" or "small/11-latching-relay.yaml" ? 2 : 0);
     }
+
+    [Theory]
+    [MemberData(nameof(Files))]
+    public void A_sheet_that_nobody_looked_at_has_nothing_over_anything_else(string file) =>
+        Assert.Equal("", string.Join('\n', Clearance.Faults(Job.Read(JobFiles.Text(file)).OrThrow().Draw(View.Pair).Scene)));
 }

@@ -16,7 +16,10 @@ namespace Hotside.Drawings.Sheets;
 /// <param name="Groups">Frame, title block, legend, cautions, change list.</param>
 internal sealed record Furniture(SheetSize Size, double HeadTop, Box Room, ImmutableArray<SceneGroup> Groups)
 {
-    private const double Gap = 9, HeadlineRoom = 34;
+    /// <summary>What a headline takes above its view.</summary>
+    public const double HeadlineRoom = 34;
+
+    private const double Gap = 9, AboveHeadline = 2;
 
     public static Furniture Of(DrawingPlan plan, SeenIn[] views, SheetSize size, IReadOnlyDictionary<string, string> fields, Vocabulary words)
     {
@@ -27,8 +30,7 @@ internal sealed record Furniture(SheetSize Size, double HeadTop, Box Room, Immut
         double y = frame.Frame.Bottom - TitleBlock.Height;
         var block = TitleBlock.Of(new Dictionary<string, string>(fields) { ["paper size"] = size.Name, ["sheet"] = fields.GetValueOrDefault("sheet", "1 / 1") });
         groups.Add(new(Layer.Notes, block.At(frame.Frame.Right - TitleBlock.Width, y)) { Id = "title-block", Classes = ["title-block"] });
-        var legend = Legend.Of(UsedOnSheet.Entries(plan, views, words), frame.Frame.Right - TitleBlock.Width - inside.Left - Gap, TitleBlock.Height, plan.Lettering);
-        double legendTop = Math.Min(y + 2, frame.Frame.Bottom - legend.Height - 2);
+        var (legend, legendTop) = LegendOf(UsedOnSheet.Entries(plan, views, words), frame, y, plan.Lettering);
         groups.Add(new(Layer.Notes, legend.At(inside.Left, legendTop)) { Id = "legend", Classes = ["legend"] });
         y = Math.Min(y, legendTop) - Gap;
         foreach (var (piece, id) in new[] { (Warnings(plan, inside.Width, words), "cautions"), (List(plan, inside.Width, words), "changes") })
@@ -41,21 +43,37 @@ internal sealed record Furniture(SheetSize Size, double HeadTop, Box Room, Immut
         var note = views[0] == SeenIn.Both ? OverlayNote(plan, inside.Width, words) : Piece.Empty;
         if (note.Height > 0) groups.Add(new(Layer.Notes, note.At(inside.Left, inside.Top + HeadlineRoom - 4)) { Id = "note", Classes = ["note"] });
         double top = inside.Top + HeadlineRoom + (note.Height > 0 ? note.Height + 6 : 0);
-        return new(size, inside.Top + 2, new(inside.Left, top, inside.Right, y), groups.ToImmutable());
+        return new(size, inside.Top + AboveHeadline, new(inside.Left, top, inside.Right, y), groups.ToImmutable());
     }
 
     /// <summary>The headline of a view.</summary>
-    public SceneGroup Head(DrawingPlan plan, SeenIn view, double x, double width, Vocabulary words)
+    public SceneGroup Head(DrawingPlan plan, SeenIn view, Box room, Vocabulary words)
     {
-        if (view == SeenIn.Both) return new(Layer.Notes, Headline.Of("Overlay", SheetText.Supply(plan.Alteration, words), width, plan.Lettering).At(x, HeadTop)) { Classes = ["headline"] };
+        if (view == SeenIn.Both) return Head("Overlay", SheetText.Supply(plan.Alteration, words), room, HeadTop, plan);
         var circuit = view == SeenIn.Before ? plan.Alteration.Before : plan.Alteration.After;
         string text = plan.Alteration.Changes.IsEmpty ? "As it is" : view == SeenIn.Before ? "Before" : "After";
-        return new(Layer.Notes, Headline.Of(text, SheetText.System(circuit.System, words), width, plan.Lettering).At(x, HeadTop)) { Classes = ["headline"] };
+        return Head(text, SheetText.System(circuit.System, words), room, room.Top - HeadlineRoom + AboveHeadline, plan);
     }
 
     /// <summary>The line between two views.</summary>
-    public SceneGroup Divider(double x) =>
-        new(Layer.Frame, [Headline.Divider(x, HeadTop + 2, Room.Bottom)]) { Classes = ["divider"], AriaHidden = true };
+    public SceneGroup Divider(ViewRooms rooms)
+    {
+        var (x1, y1, x2, y2) = rooms.Divider(HeadTop + 2);
+        return new(Layer.Frame, [Headline.Divider(x1, y1, x2, y2)]) { Classes = ["divider"], AriaHidden = true };
+    }
+
+    private static SceneGroup Head(string text, string note, Box room, double top, DrawingPlan plan) =>
+        new(Layer.Notes, Headline.Of(text, note, room.Width, plan.Lettering).At(room.Left, top)) { Classes = ["headline"] };
+
+    // Left of the title block; where a narrow sheet leaves it no room there, across the sheet above it.
+    private static (Piece Legend, double Top) LegendOf(ImmutableArray<LegendEntry> entries, SheetFrame frame, double blockTop, Lettering lettering)
+    {
+        double room = frame.Frame.Right - TitleBlock.Width - frame.Inside.Left - Gap;
+        var beside = Legend.Of(entries, room, TitleBlock.Height, lettering);
+        if (beside.Width <= room && beside.Height <= TitleBlock.Height) return (beside, Math.Min(blockTop + 2, frame.Frame.Bottom - beside.Height - 2));
+        var above = Legend.Of(entries, frame.Inside.Width, 1, lettering);
+        return (above, blockTop - above.Height - (Gap / 2));
+    }
 
     private static Piece OverlayNote(DrawingPlan plan, double width, Vocabulary words)
     {

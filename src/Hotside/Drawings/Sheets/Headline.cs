@@ -26,7 +26,7 @@ internal static class Headline
         return new(right, large.CapHeight + large.Descent, shapes.ToImmutable());
     }
 
-    /// <summary>The divider between the two halves of a pair: dotted, thin, quiet.</summary>
-    public static Shape Divider(double x, double top, double bottom) =>
-        Shape.Line(new(StrokeRank.Thin, ColourRole.Quiet, new Dash(0.01, 6), Round: true), x, top, x, bottom);
+    /// <summary>The divider between the two views of a pair: dotted, thin, quiet.</summary>
+    public static Shape Divider(double x1, double y1, double x2, double y2) =>
+        Shape.Line(new(StrokeRank.Thin, ColourRole.Quiet, new Dash(0.01, 6), Round: true), x1, y1, x2, y2);
 }

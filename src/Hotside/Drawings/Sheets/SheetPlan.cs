@@ -12,8 +12,6 @@ namespace Hotside.Drawings.Sheets;
 /// </summary>
 internal sealed class SheetPlan
 {
-    private static readonly SheetSize[] Sizes = [SheetSize.A4, SheetSize.A3, SheetSize.A2];
-
     // Narrow relays save no more of the width than this.
     private const double MostSaved = 0.25;
 
@@ -31,31 +29,46 @@ internal sealed class SheetPlan
     public static Scene Of(DrawingPlan plan, SeenIn[] views, IReadOnlyDictionary<string, string> titleBlock, Vocabulary words, CancellationToken cancel) =>
         new SheetPlan(views, titleBlock, words, cancel).Compose(plan);
 
-    // The calmest spacing that a paper holds; a smaller paper at closer spacing, then with narrow relays, before a larger one.
+    // The calmest spacing that a paper holds; a smaller paper at closer spacing, with narrow relays or with one view above the other, before a larger one.
     private Scene Compose(DrawingPlan plan)
     {
         Lazy<Candidate>[] candidates = [new(() => Candidate.Of(plan, cancel)), new(() => Candidate.Of(plan.WithCloseRelays(), cancel))];
-        foreach (var size in Sizes)
-        {
-            var furniture = Furniture.Of(plan, views, size, titleBlock, words);
-            bool isHopeless = false;
-            foreach (var candidate in candidates.TakeWhile(_ => !isHopeless).Select(c => c.Value))
-                foreach (var options in Spacings)
-                {
-                    var natural = candidate.Arrangement.At(options, cancel);
-                    var rooms = RoomsOf(furniture, candidate.Plan, natural);
-                    if (rooms.Hold) return Draw(furniture, candidate.Plan, Stretched(furniture, candidate, natural, rooms, options));
-                    isHopeless = rooms.SpareWidth < -MostSaved * furniture.Room.Width;
-                    // Closer rows make nothing narrower.
-                    if (rooms.SpareWidth < 0) break;
-                }
-        }
-        // Larger than any paper of the series: as large as it must be.
-        var large = candidates[0].Value.Arrangement.At(new(), cancel);
-        var missing = RoomsOf(Furniture.Of(plan, views, SheetSize.A2, titleBlock, words), plan, large);
-        var grown = new SheetSize("", SheetSize.A2.Width + Math.Max(0, Math.Ceiling(-missing.SpareWidth)), SheetSize.A2.Height + Math.Max(0, Math.Ceiling(-missing.SpareHeight)));
-        return Draw(Furniture.Of(plan, views, grown, titleBlock, words), plan, large);
+        foreach (var size in SheetSize.Series)
+            foreach (var (paper, standing) in Ways(size))
+            {
+                var furniture = Furniture.Of(plan, views, paper, titleBlock, words);
+                bool isHopeless = false;
+                foreach (var candidate in candidates.TakeWhile(_ => !isHopeless).Select(c => c.Value))
+                    foreach (var options in Spacings)
+                    {
+                        var natural = candidate.Arrangement.At(options, cancel);
+                        var rooms = RoomsOf(furniture, candidate.Plan, natural, standing);
+                        if (rooms.Hold) return Draw(furniture, candidate.Plan, Stretched(furniture, candidate, natural, standing, options), standing);
+                        isHopeless = rooms.SpareWidth < -MostSaved * furniture.Room.Width;
+                        // Closer rows make nothing narrower.
+                        if (rooms.SpareWidth < 0) break;
+                    }
+            }
+        return Grown(plan, candidates[0].Value);
     }
+
+    // Beside each other on a lying sheet as long as that holds; a view alone on a lying sheet.
+    private IEnumerable<(SheetSize Paper, Standing Standing)> Ways(SheetSize size) => views.Length == 1
+        ? [(size, Standing.Beside)]
+        : [(size, Standing.Beside), (size, Standing.Above), (size.Upright, Standing.Above)];
+
+    // Larger than any paper of the series: as large as it must be.
+    private Scene Grown(DrawingPlan plan, Candidate candidate)
+    {
+        var natural = candidate.Arrangement.At(new(), cancel);
+        var (paper, standing) = Ways(SheetSize.Series[^1])
+            .Select(way => (Paper: Enough(way.Paper, RoomsOf(Furniture.Of(plan, views, way.Paper, titleBlock, words), plan, natural, way.Standing)), way.Standing))
+            .MinBy(way => way.Paper.Width * way.Paper.Height);
+        return Draw(Furniture.Of(plan, views, paper, titleBlock, words), plan, natural, standing);
+    }
+
+    private static SheetSize Enough(SheetSize paper, ViewRooms rooms) =>
+        new("", paper.Width + Math.Max(0, Math.Ceiling(-rooms.SpareWidth)), paper.Height + Math.Max(0, Math.Ceiling(-rooms.SpareHeight)));
 
     /// <summary>A way to draw the job, with what stands where in it.</summary>
     private sealed record Candidate(DrawingPlan Plan, Arrangement Arrangement)
@@ -63,31 +76,33 @@ internal sealed class SheetPlan
         public static Candidate Of(DrawingPlan plan, CancellationToken cancel) => new(plan, Arrangement.Of(plan.Input, cancel));
     }
 
-    private ViewRooms RoomsOf(Furniture furniture, DrawingPlan drawn, Layout layout) =>
-        new(furniture.Room, [.. views.Select(v => PictureBounds.Of(drawn, layout, v))]);
+    private ViewRooms RoomsOf(Furniture furniture, DrawingPlan drawn, Layout layout, Standing standing) =>
+        ViewRooms.Of(furniture.Room, [.. views.Select(v => PictureBounds.Of(drawn, layout, v))], standing);
 
     // The drawing fills the room it has, calmly; never beyond it.
-    private Layout Stretched(Furniture furniture, Candidate candidate, Layout natural, ViewRooms rooms, LayoutOptions options)
+    private Layout Stretched(Furniture furniture, Candidate candidate, Layout natural, Standing standing, LayoutOptions options)
     {
+        var (width, height) = RoomsOf(furniture, candidate.Plan, natural, standing).Growth;
         var stretched = candidate.Arrangement.At(options with
         {
-            FillWidth = natural.Width + (int)Math.Floor(rooms.SpareWidth / views.Length / Symbol.Module),
-            FillHeight = natural.Height + (int)Math.Floor(rooms.SpareHeight / Symbol.Module),
+            FillWidth = natural.Width + (int)Math.Floor(width / Symbol.Module),
+            FillHeight = natural.Height + (int)Math.Floor(height / Symbol.Module),
         }, cancel);
-        return RoomsOf(furniture, candidate.Plan, stretched).Hold ? stretched : natural;
+        return RoomsOf(furniture, candidate.Plan, stretched, standing).Hold ? stretched : natural;
     }
 
-    private Scene Draw(Furniture furniture, DrawingPlan drawn, Layout layout)
+    private Scene Draw(Furniture furniture, DrawingPlan drawn, Layout layout, Standing standing)
     {
-        var rooms = RoomsOf(furniture, drawn, layout);
+        var rooms = RoomsOf(furniture, drawn, layout, standing);
         var groups = ImmutableArray.CreateBuilder<SceneGroup>();
         groups.AddRange(furniture.Groups);
         for (int i = 0; i < views.Length; i++)
         {
-            groups.Add(furniture.Head(drawn, views[i], rooms.Left(i), rooms.Width(i), words));
-            groups.AddRange(CircuitPicture.Of(drawn, layout, views[i], Math.Round(rooms.Left(i) + rooms.Shift.X), Math.Round(rooms.Shift.Y)));
+            groups.Add(furniture.Head(drawn, views[i], rooms.Room(i), words));
+            var (x, y) = rooms.Origin(i);
+            groups.AddRange(CircuitPicture.Of(drawn, layout, views[i], x, y));
         }
-        if (views.Length > 1) groups.Add(furniture.Divider(rooms.Left(1) - (ViewRooms.Between / 2)));
+        if (views.Length > 1) groups.Add(furniture.Divider(rooms));
         string what = views[0] == SeenIn.Both ? ", before and after over each other" : views.Length > 1 ? ", before and after" : drawn.Alteration.Changes.IsEmpty ? "" : views[0] == SeenIn.Before ? ", before" : ", after";
         return new(furniture.Size.Width, furniture.Size.Height, TitleRow.Value(titleBlock, "title") + what, SheetText.Description(drawn.Alteration, drawn.Study, words), groups.ToImmutable());
     }

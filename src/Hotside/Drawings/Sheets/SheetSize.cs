@@ -2,7 +2,7 @@ using System.Collections.Immutable;
 
 namespace Hotside.Drawings.Sheets;
 
-/// <summary>A sheet of paper, lying.</summary>
+/// <summary>A sheet of paper, lying unless turned.</summary>
 /// <param name="Name">What the title block calls it.</param>
 /// <param name="Width">Width in units of 0.25 mm.</param>
 /// <param name="Height">Height in units.</param>
@@ -22,6 +22,9 @@ internal sealed record SheetSize(string Name, double Width, double Height)
 
     /// <summary>1189 × 841 mm (ISO 216).</summary>
     public static readonly SheetSize A0 = new("A0", 4756, 3364);
+
+    /// <summary>The same paper, standing.</summary>
+    public SheetSize Upright => this with { Width = Height, Height = Width };
 
     /// <summary>The A series, from small to large.</summary>
     public static readonly ImmutableArray<SheetSize> Series = [A4, A3, A2, A1, A0];

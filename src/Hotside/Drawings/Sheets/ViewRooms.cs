@@ -3,58 +3,113 @@ using Hotside.Symbols.Shapes;
 
 namespace Hotside.Drawings.Sheets;
 
-/// <summary>
-/// Where the views of a pair stand in the room that a sheet leaves them. Both get half of it unless one needs more and the other can spare it:
-/// before a relay is fitted its place at the right is empty.
-/// </summary>
-internal sealed class ViewRooms
+/// <summary>Where the views of a sheet stand in the room that it leaves them: beside each other, or one above the other where that takes less paper.</summary>
+internal abstract class ViewRooms
 {
-    /// <summary>Left free between two views.</summary>
-    public const double Between = 30;
-
-    private const double MostInset = 40;
-
-    private readonly Box room;
-    private readonly Box[] views;
-    private readonly Box all;
-
+    /// <summary>From circuit and views to their rooms.</summary>
     /// <param name="room">The room on the sheet.</param>
     /// <param name="views">What each view needs, in the layout's own coordinates.</param>
-    public ViewRooms(Box room, ImmutableArray<Box> views)
+    /// <param name="standing">How they stand.</param>
+    public static ViewRooms Of(Box room, ImmutableArray<Box> views, Standing standing)
     {
-        this.room = room;
-        all = Box.Around(views);
-        this.views = [.. views.Select(v => v with { Left = all.Left })];
+        // One left edge in all views, so that the eye finds a thing at the same place.
+        var all = Box.Around(views);
+        ImmutableArray<Box> even = [.. views.Select(v => v with { Left = all.Left })];
+        return standing == Standing.Above ? new AboveRooms(room, even) : new BesideRooms(room, [.. even.Select(v => v with { Top = all.Top, Bottom = all.Bottom })]);
     }
 
+    private protected ViewRooms(ImmutableArray<Box> views) => Views = views;
+
+    /// <summary>What each view needs.</summary>
+    protected ImmutableArray<Box> Views { get; }
+
     /// <summary>What is left of the width; below zero where it is missing.</summary>
-    public double SpareWidth => room.Width - (Between * (views.Length - 1)) - views.Sum(v => v.Width);
+    public abstract double SpareWidth { get; }
 
     /// <summary>What is left of the height; below zero where it is missing.</summary>
-    public double SpareHeight => room.Height - all.Height;
+    public abstract double SpareHeight { get; }
+
+    /// <summary>By how much each view may grow.</summary>
+    public abstract (double Width, double Height) Growth { get; }
+
+    /// <summary>How far the views may stand from the left edge of their rooms.</summary>
+    protected abstract double MostInset { get; }
 
     /// <summary>Whether all views find room.</summary>
     public bool Hold => SpareWidth >= 0 && SpareHeight >= 0;
 
-    /// <summary>From a view's left edge to the origin of its layout; the same in all views, so that the eye finds a thing at the same place.</summary>
-    public (double X, double Y) Shift
+    /// <summary>The room of a view, below its headline.</summary>
+    public abstract Box Room(int view);
+
+    /// <summary>The line between two views.</summary>
+    /// <param name="top">Where a line down the sheet begins.</param>
+    public abstract (double X1, double Y1, double X2, double Y2) Divider(double top);
+
+    /// <summary>Where the origin of a view's layout stands on the sheet.</summary>
+    public (double X, double Y) Origin(int view)
+    {
+        double inset = Views.Select((v, i) => Math.Max(0, (Room(i).Width - v.Width) / 2)).Append(MostInset).Min();
+        return (Math.Round(Room(view).Left + inset - Views[view].Left), Math.Round(Room(view).Top - Views[view].Top + Math.Max(0, (Room(view).Height - Views[view].Height) / 2)));
+    }
+}
+
+/// <summary>Beside each other: both get half of the width unless one needs more and the other can spare it; before a relay is fitted its place at the right is empty.</summary>
+file sealed class BesideRooms(Box room, ImmutableArray<Box> views) : ViewRooms(views)
+{
+    private const double Between = 30;
+
+    public override double SpareWidth => room.Width - (Between * (Views.Length - 1)) - Views.Sum(v => v.Width);
+
+    public override double SpareHeight => room.Height - Views[0].Height;
+
+    public override (double Width, double Height) Growth => (SpareWidth / Views.Length, SpareHeight);
+
+    public override Box Room(int view) =>
+        view == 0 ? room with { Right = room.Left + First } : room with { Left = room.Left + First + Between };
+
+    public override (double X1, double Y1, double X2, double Y2) Divider(double top)
+    {
+        double x = Room(1).Left - (Between / 2);
+        return (x, top, x, room.Bottom);
+    }
+
+    // A view that is narrower than its half stays near its headline.
+    protected override double MostInset => 40;
+
+    private double First
     {
         get
         {
-            double inset = views.Select((v, i) => Math.Max(0, (Width(i) - v.Width) / 2)).Append(MostInset).Min();
-            return (inset - all.Left, room.Top - all.Top + Math.Max(0, SpareHeight / 2));
+            if (Views.Length == 1) return room.Width;
+            double half = (room.Width - Between) / 2, most = room.Width - Between - Views[1].Width;
+            return Math.Max(Math.Min(half, most), Math.Min(Views[0].Width, room.Width - Between));
         }
     }
+}
 
-    /// <summary>The left edge of a view's room.</summary>
-    public double Left(int view) => view == 0 ? room.Left : room.Left + Width(0) + Between;
+/// <summary>One above the other, each as high as it is and half of what is left.</summary>
+file sealed class AboveRooms(Box room, ImmutableArray<Box> views) : ViewRooms(views)
+{
+    private const double Between = 24;
 
-    /// <summary>The width of a view's room.</summary>
-    public double Width(int view)
+    public override double SpareWidth => room.Width - Views.Max(v => v.Width);
+
+    public override double SpareHeight => room.Height - ((Between + Furniture.HeadlineRoom) * (Views.Length - 1)) - Views.Sum(v => v.Height);
+
+    public override (double Width, double Height) Growth => (SpareWidth, SpareHeight / Views.Length);
+
+    protected override double MostInset => double.PositiveInfinity;
+
+    public override Box Room(int view)
     {
-        if (views.Length == 1) return room.Width;
-        double half = (room.Width - Between) / 2, most = room.Width - Between - views[1].Width;
-        double first = Math.Max(Math.Min(half, most), Math.Min(views[0].Width, room.Width - Between));
-        return view == 0 ? first : room.Width - Between - first;
+        double each = Math.Max(0, SpareHeight) / Views.Length;
+        double top = room.Top + Views.Take(view).Sum(v => v.Height + each + Between + Furniture.HeadlineRoom);
+        return room with { Top = top, Bottom = top + Views[view].Height + each };
+    }
+
+    public override (double X1, double Y1, double X2, double Y2) Divider(double top)
+    {
+        double y = Room(0).Bottom + (Between / 2);
+        return (room.Left, y, room.Right, y);
     }
 }

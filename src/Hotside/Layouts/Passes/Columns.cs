@@ -14,6 +14,9 @@ internal sealed class Columns
 {
     private const int Straight = 400, Tries = 60, WorkPerTry = 3000, LongestForced = 40, MostTurns = 3;
 
+    // Two signs of the chassis side by side do not touch.
+    private const int ChassisSigns = 3;
+
     private readonly Netlist netlist;
     private readonly Lattice lattice;
     private readonly SeatOrder order;
@@ -181,8 +184,11 @@ internal sealed class Columns
 
     // A text's width is rounded up to modules, so that one more keeps a passing line clear of it; a body asks for two.
     private int Gap(Seat left, Seat right, SeenIn view) =>
-        left.IsStand && right.IsStand ? options.BoxToBox : !left.IsStand && !right.IsStand ? options.Track
+        left.IsStand && right.IsStand ? options.BoxToBox : !left.IsStand && !right.IsStand ? Math.Max(options.Track, IsOverChassis(left) && IsOverChassis(right) ? ChassisSigns : 0)
         : !left.IsStand ? options.WireToBox : textOf[left.Stand].In(view) > 0 && !textLeft.Contains(left.Stand) ? 1 : 2;
+
+    private bool IsOverChassis(Seat passage) =>
+        passage.Row >= lattice.Rows && netlist.Nets[netlist.Taps[passage.Tap].Net].Taps.Any(t => netlist.Taps[t].Kind == EndKind.Chassis);
 
     private double Cost(int[] x, int[] levels)
     {

@@ -103,12 +103,17 @@ internal sealed class Heightening
         return (int)Math.Ceiling(needed);
     }
 
-    // How far a stand's text reaches beyond its row's bodies.
-    private double Reach(int stand, int half, bool hangs) => netlist.Stands[stand].Boxes.Select(b => b.Box).Where(b => b.HasText).Select(b =>
+    // How far a stand's text reaches beyond its row's bodies; the middle of a box may lie half a module beside the row's.
+    private double Reach(int number, int half, bool hangs)
     {
-        double rise = TextRise(b.TextHeight, b.Height);
-        return (hangs ? b.TextHeight - rise : rise) - half;
-    }).DefaultIfEmpty(0).Max();
+        var stand = netlist.Stands[number];
+        return stand.Boxes.Where(b => b.Box.HasText).Select(b =>
+        {
+            double rise = TextRise(b.Box.TextHeight, b.Box.Height);
+            double middle = (stand.Turned ? stand.Height - b.Y - b.Box.Height : b.Y) + (b.Box.Height / 2.0) - (stand.Height / 2);
+            return (hangs ? middle + b.Box.TextHeight - rise : rise - middle) - half;
+        }).DefaultIfEmpty(0).Max();
+    }
 
     // Two text blocks one below the other keep a module between them.
     private int TextUnderText(int channel, int[] above, int[] below)

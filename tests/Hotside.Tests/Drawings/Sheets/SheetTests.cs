@@ -50,6 +50,27 @@ public sealed class SheetTests
     }
 
     [Fact]
+    public void Views_beside_each_other_share_the_width_as_each_needs()
+    {
+        // Half for each while that holds; more for the one that needs more.
+        Assert.Equal(535, ViewRooms.Of(new(0, 0, 1100, 600), [new(0, 0, 300, 400), new(0, 0, 500, 400)], Standing.Beside).Room(0).Right);
+        Assert.Equal(370, ViewRooms.Of(new(0, 0, 1100, 600), [new(0, 0, 300, 400), new(0, 0, 700, 400)], Standing.Beside).Room(0).Right);
+        Assert.False(ViewRooms.Of(new(0, 0, 1100, 600), [new(0, 0, 500, 400), new(0, 0, 600, 400)], Standing.Beside).Hold);
+    }
+
+    [Fact]
+    public void Views_above_each_other_leave_room_for_the_second_headline_and_have_one_left_edge()
+    {
+        var rooms = ViewRooms.Of(new(100, 50, 1100, 1000), [new(40, 0, 900, 400), new(0, 0, 900, 380)], Standing.Above);
+        Assert.True(rooms.Hold);
+        Assert.True(rooms.Room(1).Top >= rooms.Room(0).Bottom + Furniture.HeadlineRoom);
+        Assert.True(rooms.Room(1).Bottom <= 1000);
+        // What the layout puts into one column stands in one column of the sheet.
+        Assert.Equal(rooms.Origin(0).X, rooms.Origin(1).X);
+        Assert.False(ViewRooms.Of(new(0, 0, 1100, 800), [new(0, 0, 900, 400), new(0, 0, 900, 380)], Standing.Above).Hold);
+    }
+
+    [Fact]
     public void An_empty_title_block_keeps_what_is_mandatory_and_drops_the_rest()
     {
         List<string> names = [.. TitleBlock.Of(new Dictionary<string, string>()).Shapes.OfType<TextShape>().Select(t => t.Text)];
