@@ -6,11 +6,13 @@ string[] rest = args.Length > 1 ? args[1..] : [];
 switch (command)
 {
     case "study": return StudyBenchmark.Run(rest, Console.Out);
+    case "layout": return LayoutBenchmark.Run(rest, Console.Out);
     case "vehicle": return VehicleCommand.Run(rest, Console.Out);
     default:
         Console.Error.WriteLine("""
             Usage: dotnet run -c Release --project tests/Hotside.Benchmarks -- COMMAND
               study [COUNT]   studies COUNT generated whole vehicles (10) and small circuits, beside a peer on the same work
+              layout CASES OUT  lays out each circuit of a folder and writes the drawings into another, each with its time
               vehicle SEED    writes the job file of a generated vehicle, to be looked at
             """);
         return 64;

@@ -1,8 +1,6 @@
-using System.Collections.Concurrent;
 using System.Text.Json;
 using Hotside.Layouts;
 using Hotside.Symbols;
-using Hotside.Tests.Support;
 
 namespace Hotside.Tests.Layouts;
 
@@ -10,23 +8,13 @@ namespace Hotside.Tests.Layouts;
 internal sealed record BenchCase(string Name, string Size, int Conductors, LayoutInput Input)
 {
     private const double Module = 2.5;
-    private static readonly ConcurrentDictionary<string, Lazy<(BenchCase, Layout)>> Done = new(StringComparer.Ordinal);
 
-    /// <summary>A case with its layout, made once for all tests.</summary>
-    public static (BenchCase Case, Layout Layout) LaidOut(string name) => Done.GetOrAdd(name, n => new(() =>
+    /// <summary>Reads a case; its name is the file's.</summary>
+    public static BenchCase Read(string file)
     {
-        var bench = Read(n);
-        return (bench, Layout.Of(bench.Input, new()));
-    })).Value;
-
-    public static IEnumerable<string> Names => Directory.EnumerateFiles(Repository.Path("tests", "Hotside.Tests", "Layouts", "bench"), "*.json")
-        .Select(f => Path.GetFileNameWithoutExtension(f)!).Order(StringComparer.Ordinal);
-
-    public static BenchCase Read(string name)
-    {
-        using var document = JsonDocument.Parse(File.ReadAllText(Repository.Path("tests", "Hotside.Tests", "Layouts", "bench", name + ".json")));
+        using var document = JsonDocument.Parse(File.ReadAllText(file));
         var root = document.RootElement;
-        return new(name, root.GetProperty("size").GetString()!, root.GetProperty("conductors").GetInt32(), new(
+        return new(Path.GetFileNameWithoutExtension(file), root.GetProperty("size").GetString()!, root.GetProperty("conductors").GetInt32(), new(
             [.. root.GetProperty("parts").EnumerateArray().Select(Box)], [.. root.GetProperty("wires").EnumerateArray().Select(Wire)]));
     }
 

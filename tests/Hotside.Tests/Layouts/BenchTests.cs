@@ -5,13 +5,13 @@ namespace Hotside.Tests.Layouts;
 
 public class BenchTests
 {
-    public static TheoryData<string> Cases => [.. BenchCase.Names];
+    public static TheoryData<string> Cases => [.. Bench.Names];
 
     [Theory]
     [MemberData(nameof(Cases))]
     public void A_drawing_of_the_bench_breaks_no_rule_and_loses_no_label(string name)
     {
-        var (bench, layout) = BenchCase.LaidOut(name);
+        var (bench, layout) = Bench.LaidOut(name);
         Assert.Equal([], Check.Of(bench.Input, layout));
     }
 
@@ -24,7 +24,7 @@ public class BenchTests
     [InlineData("L", 28, 0.36)]
     public void Crossings_and_bends_stay_few(string size, int crossings, double bends)
     {
-        var measured = BenchCase.Names.Where(n => BenchCase.Read(n).Size == size).Select(BenchCase.LaidOut).Select(b => BenchMeasure.Of(b.Case.Input, b.Layout)).ToArray();
+        var measured = Bench.Names.Where(n => Bench.Read(n).Size == size).Select(Bench.LaidOut).Select(b => BenchMeasure.Of(b.Case.Input, b.Layout)).ToArray();
         Assert.True(measured.Sum(m => m.Crossings) <= crossings, $"{measured.Sum(m => m.Crossings)} crossings");
         double each = (double)measured.Sum(m => m.Bends) / measured.Sum(m => m.Drawn);
         Assert.True(each <= bends, $"{each:0.000} bends a conductor");
@@ -33,7 +33,7 @@ public class BenchTests
     [Fact]
     public void The_horn_comes_out_as_it_was_drawn_by_hand()
     {
-        var bench = BenchCase.Read("hand-horn");
+        var bench = Bench.Read("hand-horn");
         var measured = BenchMeasure.Of(bench.Input, Layout.Of(bench.Input, new()));
         Assert.Equal((0, 2), (measured.Crossings, measured.Bends));
     }
@@ -41,7 +41,7 @@ public class BenchTests
     [Fact]
     public void The_same_input_gives_the_same_layout_on_every_thread()
     {
-        var bench = BenchCase.Read("gen-016");
+        var bench = Bench.Read("gen-016");
         string first = Text(Layout.Of(bench.Input, new()));
         Parallel.For(0, 4, _ => Assert.Equal(first, Text(Layout.Of(bench.Input, new()))));
     }
@@ -49,7 +49,7 @@ public class BenchTests
     [Fact]
     public void A_drawing_that_may_fill_more_room_fills_it_and_breaks_no_rule()
     {
-        var bench = BenchCase.Read("hand-starter");
+        var bench = Bench.Read("hand-starter");
         var natural = Layout.Of(bench.Input, new());
         var filled = Layout.Of(bench.Input, new() { FillWidth = natural.Width + 20, FillHeight = natural.Height + 20 });
         Assert.Equal([], Check.Of(bench.Input, filled));
