@@ -43,7 +43,7 @@ internal sealed class Arrangement
             {
                 cancel.ThrowIfCancellationRequested();
                 var lattice = Layering.Of(netlist, rows, sides, b);
-                return (b, lattice, Tracks.Of(lattice, owners));
+                return (b, lattice, Tracks.Of(lattice, owners, WidthOf));
             }),
         ];
     }
@@ -100,6 +100,8 @@ internal sealed class Arrangement
             }
         return [.. text];
     }
+
+    private int WidthOf(Seat seat) => seat.IsStand ? netlist.Stands[seat.Stand].Width + text[seat.Stand].In(seat.Seen) + 1 : 2;
 
     private int WidthOf(IEnumerable<PlannedBlock> blocks) =>
         blocks.SelectMany(b => b.Lattice.Seats.Select(s => b.X[s.Id] + Columns.Reach(s, netlist, sides, text, b.Columns.TextLeft.Contains(s.Stand), s.Seen).Right)).DefaultIfEmpty(0).Max();

@@ -44,8 +44,19 @@ internal sealed record BenchCase(string Name, string Size, int Conductors, Layou
 
     private static SeenIn Seen(JsonElement of) => of.GetProperty("in").EnumerateArray().Aggregate((SeenIn)0, (m, v) => m | (v.GetString() == "before" ? SeenIn.Before : SeenIn.After));
 
-    private static (double, double) Label(JsonElement of) =>
-        of.GetProperty("label") is { ValueKind: JsonValueKind.Object } label ? (label.GetProperty("w").GetDouble() / Module, label.GetProperty("h").GetDouble() / Module) : (0, 0);
+    // A text's room in modules; a name of several words is broken into two lines, as on the sheets.
+    private static (double, double) Label(JsonElement of)
+    {
+        if (of.GetProperty("label") is not { ValueKind: JsonValueKind.Object } label) return (0, 0);
+        string[] lines = [.. label.GetProperty("lines").EnumerateArray().Select(l => l.GetString()!)];
+        double width = label.GetProperty("w").GetDouble(), height = label.GetProperty("h").GetDouble();
+        if (lines is [var id, var name] && name.Contains(' ', StringComparison.Ordinal))
+        {
+            int least = Enumerable.Range(0, name.Length).Where(i => name[i] == ' ').Min(i => Math.Max(i, name.Length - i - 1));
+            (width, height) = (width / lines.Max(l => l.Length) * Math.Max(id.Length, least), height / 2 * 3);
+        }
+        return (width / Module, height / Module);
+    }
 
     private static string Text(JsonElement of, string name) => of.GetProperty(name).GetString()!;
 

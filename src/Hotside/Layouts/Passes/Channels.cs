@@ -14,6 +14,7 @@ internal static class Channels
     public static (int[] Levels, List<(End Left, End Right)> Apart) Of(Lattice lattice, int[] x)
     {
         int[] levels = new int[lattice.Pieces.Length];
+        var spans = new PieceSpans(lattice, x);
         var apart = new List<(End, End)>();
         foreach (var channel in lattice.Pieces.Where(p => p.Spans(x)).GroupBy(p => p.Channel))
         {
@@ -21,7 +22,7 @@ internal static class Channels
             int[,] cost = new int[pieces.Length, pieces.Length];
             for (int i = 0; i < pieces.Length; i++)
                 for (int j = 0; j < pieces.Length; j++)
-                    if (i != j) cost[i, j] = Above(pieces[i], pieces[j], x);
+                    if (i != j) cost[i, j] = Above(pieces[i], pieces[j], x, spans);
             int[] order = Ordered(cost);
             for (int i = 0; i < order.Length; i++)
             {
@@ -30,7 +31,7 @@ internal static class Channels
                 {
                     var over = pieces[order[j]];
                     bool tied = cost[order[i], order[j]] >= OnEachOther || cost[order[j], order[i]] >= OnEachOther;
-                    if (tied || Meet(piece, over, x)) levels[piece.Id] = Math.Max(levels[piece.Id], levels[over.Id] + over.Splits(x).Length + 1);
+                    if (tied || Meet(piece, over, spans)) levels[piece.Id] = Math.Max(levels[piece.Id], levels[over.Id] + over.Splits(x).Length + 1);
                     if (cost[order[j], order[i]] >= OnEachOther) apart.AddRange(Conflicts(over, piece, x));
                 }
             }
@@ -42,6 +43,7 @@ internal static class Channels
     public static int Crossings(Lattice lattice, int[] x, int[] levels)
     {
         int total = 0;
+        var spans = new PieceSpans(lattice, x);
         foreach (var channel in lattice.Pieces.GroupBy(p => p.Channel))
         {
             Piece[] spanning = [.. channel.Where(p => p.Spans(x))];
@@ -49,12 +51,15 @@ internal static class Channels
                 for (int j = i + 1; j < spanning.Length; j++)
                 {
                     var (a, b) = levels[spanning[i].Id] <= levels[spanning[j].Id] ? (spanning[i], spanning[j]) : (spanning[j], spanning[i]);
-                    total += Above(a, b, x) % OnEachOther;
+                    total += Above(a, b, x, spans) % OnEachOther;
                 }
             foreach (var straight in channel.Where(p => !p.Spans(x) && !p.Tops.IsEmpty && !p.Bottoms.IsEmpty))
+            {
+                int column = straight.Tops[0].X(x);
                 foreach (var other in spanning)
-                    foreach (var view in Extents.Views.Where(v => (straight.Net.Strange(other.Net) & straight.Seen & other.Seen & v) != 0))
-                        if (other.Low(x, view) < straight.Tops[0].X(x) && straight.Tops[0].X(x) < other.High(x, view)) total++;
+                    foreach (var view in Extents.Views)
+                        if (spans.Low(other, view) < column && column < spans.High(other, view) && (straight.Net.Strange(other.Net) & straight.Seen & other.Seen & view) != 0) total++;
+            }
         }
         return total;
     }
@@ -86,31 +91,35 @@ internal static class Channels
         return [.. order];
     }
 
-    private static bool Meet(Piece a, Piece b, int[] x)
+    private static bool Meet(Piece a, Piece b, PieceSpans spans)
     {
         if (a.Net.Id == b.Net.Id) return false;
-        return Extents.Views.Any(v => (a.Net.Strange(b.Net) & a.Seen & b.Seen & v) != 0 && a.Low(x, v) <= b.High(x, v) && b.Low(x, v) <= a.High(x, v));
+        var strange = a.Net.Strange(b.Net) & a.Seen & b.Seen;
+        foreach (var view in Extents.Views)
+            if ((strange & view) != 0 && spans.Touch(a, b, view)) return true;
+        return false;
     }
 
     // What it costs to draw one piece above another.
-    private static int Above(Piece a, Piece b, int[] x)
+    private static int Above(Piece a, Piece b, int[] x, PieceSpans spans)
     {
-        int cost = 0;
         if (a.Net.Id == b.Net.Id) return 0;
+        int cost = 0;
+        var strange = a.Net.Strange(b.Net) & a.Seen & b.Seen;
         foreach (var view in Extents.Views)
         {
-            bool strange = (a.Net.Strange(b.Net) & a.Seen & b.Seen & view) != 0;
-            if (!strange) continue;
-            int low = a.Low(x, view), high = a.High(x, view), lowB = b.Low(x, view), highB = b.High(x, view);
-            foreach (var end in b.Tops.Where(e => (e.Seen & view) != 0))
+            if ((strange & view) == 0 || !spans.Touch(a, b, view)) continue;
+            int low = spans.Low(a, view), high = spans.High(a, view), lowB = spans.Low(b, view), highB = spans.High(b, view);
+            foreach (var end in b.Tops)
             {
+                if ((end.Seen & view) == 0) continue;
                 int at = end.X(x);
                 if (low < at && at < high) cost++;
                 foreach (var other in a.Bottoms)
                     if ((other.Seen & view) != 0 && other.X(x) == at) cost += OnEachOther;
             }
-            foreach (var end in a.Bottoms.Where(e => (e.Seen & view) != 0))
-                if (lowB < end.X(x) && end.X(x) < highB) cost++;
+            foreach (var end in a.Bottoms)
+                if ((end.Seen & view) != 0 && lowB < end.X(x) && end.X(x) < highB) cost++;
         }
         return cost;
     }

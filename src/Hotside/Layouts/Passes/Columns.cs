@@ -26,7 +26,9 @@ internal sealed class Columns
     private readonly List<Pull> pulls = [];
     private readonly List<(End Left, End Right)> apart = [];
     private readonly HashSet<(int, int)> wired;
+    private readonly HashSet<int> columns = [];
     private HashSet<int> textLeft = [];
+    private int[]? last;
 
     private Columns(Netlist netlist, Lattice lattice, SeatOrder order, SidePins sides, ImmutableArray<TextRoom> textOf, LayoutOptions options)
     {
@@ -159,7 +161,7 @@ internal sealed class Columns
         foreach (var row in order.Rows) Separate(simplex, row);
         foreach (var (left, right) in apart) simplex.AtLeast(left.Seat, right.Seat, 1 + left.Offset - right.Offset);
         foreach (var pull in pulls.Where(p => p.A.Seat != p.B.Seat)) simplex.Near(pull.A.Seat, pull.A.Offset, pull.B.Seat, pull.B.Offset, pull.Weight);
-        return simplex.Solve();
+        return last = simplex.Solve(last)?[..lattice.Seats.Length];
     }
 
     private void Separate(NetworkSimplex simplex, ImmutableArray<int> row)
@@ -196,19 +198,33 @@ internal sealed class Columns
         int length = 0, bends = 0, nearly = 0, crooked = 0;
         foreach (var piece in lattice.Pieces)
         {
-            if (!piece.Ends.Any()) continue;
+            if (piece.Tops.IsEmpty && piece.Bottoms.IsEmpty) continue;
             length += piece.High(x, SeenIn.Both) - piece.Low(x, SeenIn.Both);
-            foreach (var view in Extents.Views.Where(v => (piece.Seen & v) != 0))
-            {
-                var columns = piece.Ends.Where(e => (e.Seen & view) != 0).Select(e => e.X(x)).Distinct().ToArray();
-                if (columns.Length > 1) bends += columns.Length + piece.Splits(x).Length;
-            }
-            // Where several hang together, those that a conductor joins directly should stand one above the other.
-            if (piece.Through is null) crooked += piece.Tops.Sum(t => piece.Bottoms.Count(b => (t.Seen & b.Seen) != 0 && t.X(x) != b.X(x) && AreWired(t, b)));
-            // A line that is nearly straight looks like a slip.
-            nearly += piece.Tops.Sum(t => piece.Bottoms.Count(b => (t.Seen & b.Seen) != 0 && Math.Abs(t.X(x) - b.X(x)) is > 0 and < 4));
+            foreach (var view in Extents.Views)
+                if ((piece.Seen & view) != 0 && ColumnsOf(piece, x, view) is > 1 and var columns) bends += columns + piece.Splits(x).Length;
+            foreach (var top in piece.Tops)
+                foreach (var bottom in piece.Bottoms)
+                {
+                    int apart = Math.Abs(top.X(x) - bottom.X(x));
+                    if (apart == 0 || (top.Seen & bottom.Seen) == 0) continue;
+                    // Where several hang together, those that a conductor joins directly should stand one above the other.
+                    if (piece.Through is null && AreWired(top, bottom)) crooked++;
+                    // A line that is nearly straight looks like a slip.
+                    if (apart < 4) nearly++;
+                }
         }
         return (5 * Channels.Crossings(lattice, x, levels)) + (2 * bends) + nearly + (4 * crooked) + (0.05 * length) + (0.1 * (high - low)) + (0.5 * textLeft.Count);
+    }
+
+    // In how many columns a piece has ends.
+    private int ColumnsOf(Piece piece, int[] x, SeenIn view)
+    {
+        columns.Clear();
+        foreach (var end in piece.Tops)
+            if ((end.Seen & view) != 0) columns.Add(end.X(x));
+        foreach (var end in piece.Bottoms)
+            if ((end.Seen & view) != 0) columns.Add(end.X(x));
+        return columns.Count;
     }
 
     private sealed record State(int[] X, int[] Levels, HashSet<int> TextLeft, double Cost);

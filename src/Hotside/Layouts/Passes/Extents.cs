@@ -33,12 +33,44 @@ internal static class Extents
     /// <summary>Columns where an end above meets one below within the horizontal: the halves of the trunk lie on two tracks there.</summary>
     public static ImmutableArray<int> Splits(this Piece piece, int[] x, SeenIn seen = SeenIn.Both)
     {
-        if (!piece.IsTrunk || piece.IsRail) return [];
-        var splits = new SortedSet<int>();
+        if (!piece.IsTrunk || piece.IsRail || piece.Tops.IsEmpty || piece.Bottoms.IsEmpty) return [];
+        SortedSet<int>? splits = null;
+        // Asked for each piece at each step of a search, and nearly always none: plain loops.
         foreach (var top in piece.Tops)
-            foreach (var bottom in piece.Bottoms.Where(b => b.X(x) == top.X(x)))
-                foreach (var view in Views.Where(v => (top.Seen & bottom.Seen & seen & v) != 0))
-                    if (piece.Low(x, view) < top.X(x) && top.X(x) < piece.High(x, view)) splits.Add(top.X(x));
-        return [.. splits];
+        {
+            int at = top.X(x);
+            foreach (var bottom in piece.Bottoms)
+                if (bottom.X(x) == at && piece.Encloses(at, x, top.Seen & bottom.Seen & seen)) (splits ??= []).Add(at);
+        }
+        return splits is null ? [] : [.. splits];
     }
+
+    /// <summary>Whether a column lies within the horizontal in one of the views.</summary>
+    public static bool Encloses(this Piece piece, int column, int[] x, SeenIn views)
+    {
+        foreach (var view in Views)
+            if ((views & view) != 0 && piece.Low(x, view) < column && column < piece.High(x, view)) return true;
+        return false;
+    }
+}
+
+/// <summary>How far each piece reaches, found once for all that ask of a set of columns.</summary>
+internal sealed class PieceSpans
+{
+    private readonly (int Low, int High)[] before, after;
+
+    public PieceSpans(Lattice lattice, int[] x)
+    {
+        before = [.. lattice.Pieces.Select(p => (p.Low(x, SeenIn.Before), p.High(x, SeenIn.Before)))];
+        after = [.. lattice.Pieces.Select(p => (p.Low(x, SeenIn.After), p.High(x, SeenIn.After)))];
+    }
+
+    public int Low(Piece piece, SeenIn view) => In(piece, view).Low;
+
+    public int High(Piece piece, SeenIn view) => In(piece, view).High;
+
+    /// <summary>Whether two pieces share a column in a view.</summary>
+    public bool Touch(Piece a, Piece b, SeenIn view) => Low(a, view) <= High(b, view) && Low(b, view) <= High(a, view);
+
+    private (int Low, int High) In(Piece piece, SeenIn view) => view == SeenIn.Before ? before[piece.Id] : after[piece.Id];
 }

@@ -22,14 +22,7 @@ internal sealed record Piece(
     public IEnumerable<End> Ends => Tops.Concat(Bottoms);
 
     /// <summary>The one top and the one bottom of a piece that merely leads on; null for any other.</summary>
-    public (End Top, End Bottom)? Through
-    {
-        get
-        {
-            End[] tops = [.. Tops.Where(e => !e.Implied)], bottoms = [.. Bottoms.Where(e => !e.Implied)];
-            return tops.Length == 1 && bottoms.Length == 1 ? (tops[0], bottoms[0]) : null;
-        }
-    }
+    public (End Top, End Bottom)? Through { get; } = Tops.Count(e => !e.Implied) == 1 && Bottoms.Count(e => !e.Implied) == 1 ? (Tops.First(e => !e.Implied), Bottoms.First(e => !e.Implied)) : null;
 }
 
 /// <summary>A step of a conductor from its tap towards the trunk: along a piece to the column of a passage.</summary>

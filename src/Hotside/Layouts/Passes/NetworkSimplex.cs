@@ -27,20 +27,21 @@ internal sealed class NetworkSimplex
     }
 
     /// <summary>The values by variable, or null when the constraints contradict each other.</summary>
-    public int[]? Solve()
+    /// <param name="near">Values of the first variables in a like system: a start close to the end saves most of the way.</param>
+    public int[]? Solve(int[]? near = null)
     {
         int root = variables;
         List<Constraint> edges = [.. constraints];
         for (int i = 0; i < variables; i++) edges.Add(new(root, i, Loose, 0));
-        int[]? start = Feasible(edges, variables + 1);
+        int[]? start = Feasible(edges, variables + 1, near ?? []);
         if (start is null) return null;
         Tree tree = new([.. edges], start);
         tree.Optimise();
         return tree.Values[..variables];
     }
 
-    /// <summary>Longest paths from the sources; null when there is a cycle of constraints.</summary>
-    private static int[]? Feasible(List<Constraint> edges, int count)
+    /// <summary>Longest paths from the sources, and from where the first variables would like to be; null when there is a cycle of constraints.</summary>
+    private static int[]? Feasible(List<Constraint> edges, int count, int[] near)
     {
         int[] waiting = new int[count];
         List<int>[] outgoing = Lists(count);
@@ -50,6 +51,9 @@ internal sealed class NetworkSimplex
             outgoing[edges[e].From].Add(e);
         }
         int[] x = new int[count];
+        Array.Fill(x, near.Length > 0 ? Loose : 0);
+        near.CopyTo(x, 0);
+        if (near.Length > 0) x[^1] = near.Min();
         Queue<int> ready = new(Enumerable.Range(0, count).Where(i => waiting[i] == 0));
         int done = 0;
         for (; ready.TryDequeue(out int at); done++)
@@ -58,7 +62,11 @@ internal sealed class NetworkSimplex
                 x[edges[e].To] = Math.Max(x[edges[e].To], x[at] + edges[e].Length);
                 if (--waiting[edges[e].To] == 0) ready.Enqueue(edges[e].To);
             }
-        return done == count ? x : null;
+        if (done < count) return null;
+        // What only hangs on others comes as close to them as it may.
+        for (int i = near.Length; near.Length > 0 && i < count - 1; i++)
+            x[i] = outgoing[i].Select(e => x[edges[e].To] - edges[e].Length).DefaultIfEmpty(x[i]).Min();
+        return x;
     }
 
     private static List<int>[] Lists(int count) => [.. Enumerable.Range(0, count).Select(_ => new List<int>())];

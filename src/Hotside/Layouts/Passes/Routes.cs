@@ -92,20 +92,25 @@ internal sealed class Routes
         var taken = new HashSet<int>();
         foreach (int joint in net.Joints.OrderBy(j => Own(j).Count()).ThenBy(j => j))
         {
-            int[] own = [.. Own(joint).Order()], others = [.. branches.Values.Select(b => b.Column).Distinct().Order()];
-            int wish = own.Length > 0 ? own[own.Length / 2] : others.Length > 0 ? others[others.Length / 2] : 0;
-            int column = own.Concat([wish]).Concat(others).FirstOrDefault(c => !taken.Contains(c), wish);
+            // In a column that both views have, or one of them shows the joint at the end of a stub.
+            var taps = Own(joint).ToArray();
+            int[] always = [.. taps.Where(t => t.Seen == SeenIn.Both).Select(t => t.Column).Order()], own = [.. taps.Select(t => t.Column).Order()];
+            int[] others = [.. branches.Values.Select(b => b.Column).Distinct().Order()];
+            int wish = Middle(always) ?? Middle(own) ?? Middle(others) ?? 0;
+            int column = always.Concat(own).Append(wish).Concat(others).FirstOrDefault(c => !taken.Contains(c), wish);
             for (int step = 4; taken.Contains(column); step++) column = wish + (step % 2 == 0 ? step : -step);
             taken.Add(column);
             joints[joint] = (column, trace.Before(column));
         }
 
-        IEnumerable<int> Own(int joint) =>
+        int? Middle(int[] columns) => columns.Length > 0 ? columns[columns.Length / 2] : null;
+
+        IEnumerable<(int Column, SeenIn Seen)> Own(int joint) =>
             from number in net.Lines
             let line = netlist.Lines[number]
             from far in new[] { true, false }
             where (far ? line.To : line.From).Joint == joint && !(far ? line.From : line.To).OnJoint
-            select branches[TapOf(line, far, net)].Column;
+            select (branches[TapOf(line, far, net)].Column, line.Seen);
     }
 
     private (List<(int X, int Y)> Points, int Column) Half(Line line, bool isFrom, Net net, Dictionary<int, (List<(int X, int Y)> Points, int Column)> branches)

@@ -13,33 +13,27 @@ internal sealed class StrandOrder
     private readonly Strand[] order;
     private readonly int[] place;
     private readonly ulong[] rows;
-    private readonly int[,] seatIn;
+    private readonly Meeting?[,] meetings;
     private readonly int[][] topPieces, bottomPieces;
-    private readonly bool[] inside;
-    private readonly int[] stamp;
-    private readonly List<(int A, int B)> pairs = [];
-    private int tick;
 
-    public StrandOrder(Lattice lattice, CrossingCount count, ImmutableArray<Strand> strands, IEnumerable<int> start)
+    public StrandOrder(Lattice lattice, ImmutableArray<Strand> strands, IEnumerable<int> start)
     {
-        (this.lattice, this.count, Strands) = (lattice, count, strands);
+        (this.lattice, Strands, count) = (lattice, strands, new(lattice));
         order = [.. start.Select(i => strands[i])];
         place = new int[strands.Length];
         rows = new ulong[strands.Length];
-        seatIn = new int[strands.Length, lattice.Rows + 2];
-        stamp = new int[lattice.Pieces.Length * lattice.Pieces.Length];
+        meetings = new Meeting?[strands.Length, strands.Length];
         StrandOf = new int[lattice.Seats.Length];
-        foreach (Strand strand in strands)
-            foreach (Seat seat in strand.Seats.Select(s => lattice.Seats[s]))
+        foreach (var strand in strands)
+            foreach (var seat in strand.Seats.Select(s => lattice.Seats[s]))
             {
-                seatIn[strand.Id, seat.Row] = seat.Id + 1;
                 rows[strand.Id] |= (ulong)seat.Seen << (2 * seat.Row);
                 StrandOf[seat.Id] = strand.Id;
             }
         ILookup<int, int> tops = Hanging(p => p.Tops), bottoms = Hanging(p => p.Bottoms);
         topPieces = [.. lattice.Seats.Select(s => tops[s.Id].Distinct().ToArray())];
         bottomPieces = [.. lattice.Seats.Select(s => bottoms[s.Id].Distinct().ToArray())];
-        inside = [.. lattice.Pieces.Select(p => p.Ends.Select(e => StrandOf[e.Seat]).Distinct().Count() <= 1)];
+        StrandsOfPiece = [.. lattice.Pieces.Select(p => p.Ends.Select(e => StrandOf[e.Seat]).Distinct().ToImmutableArray())];
         Restore([.. order.Select(s => s.Id)]);
     }
 
@@ -48,41 +42,47 @@ internal sealed class StrandOrder
     /// <summary>The strand of each seat.</summary>
     public int[] StrandOf { get; }
 
+    /// <summary>The strands in which each piece ends.</summary>
+    public ImmutableArray<ImmutableArray<int>> StrandsOfPiece { get; }
+
     /// <summary>Exchanges tried so far: the measure of work, since a clock would not be repeatable.</summary>
     public long Steps { get; private set; }
+
+    /// <summary>Crossings of both views in the present order.</summary>
+    public int Crossings { get; private set; }
 
     public int Length => order.Length;
 
     public int PlaceOf(int strand) => place[strand];
 
+    public int At(int at) => order[at].Id;
+
     public int[] Current() => [.. order.Select(s => s.Id)];
 
+    /// <summary>The pairs of pieces that cross now.</summary>
+    public IEnumerable<(int A, int B)> Crossing() => count.Rivals.Where(r => count.Known(r.A, r.B) > 0);
+
+    /// <summary>Takes another order and counts anew.</summary>
     public void Restore(int[] ids)
     {
         for (int i = 0; i < ids.Length; i++) Put(Strands[ids[i]], i);
-        count.SortAll();
+        Crossings = count.CountAll();
     }
-
-    public int Total() => count.Total();
 
     /// <summary>Exchanges the strands at places <paramref name="at"/> and at + 1 and returns the change of the count.</summary>
     public int Exchange(int at)
     {
-        (Strand left, Strand right) = (order[at], order[at + 1]);
-        bool apart = (rows[left.Id] & rows[right.Id]) == 0 && lattice.Rows < 31;
-        if (!apart) CollectPairs(left, right);
-        int before = apart ? 0 : Sum();
+        var (left, right) = (order[at], order[at + 1]);
         Put(right, at);
         Put(left, at + 1);
-        if (apart) return 0;
+        if ((rows[left.Id] & rows[right.Id]) == 0 && lattice.Rows < 31) return 0;
         Steps++;
-        foreach (int seat in left.Seats)
-            if (seatIn[right.Id, lattice.Seats[seat].Row] is var other && other > 0)
-            {
-                Resort(seat);
-                Resort(other - 1);
-            }
-        return Sum() - before;
+        var meeting = meetings[left.Id, right.Id] ??= meetings[right.Id, left.Id] = Meet(left, right);
+        foreach (var (piece, atTop) in meeting.Lists) count.Sort(piece, atTop);
+        int change = 0;
+        foreach (var (a, b) in meeting.Pairs) change += count.Recount(a, b, out int was) - was;
+        Crossings += change;
+        return change;
     }
 
     public void Move(int from, int to)
@@ -91,8 +91,14 @@ internal sealed class StrandOrder
         while (from > to) Exchange(--from);
     }
 
+    /// <summary>Comes to another order by exchanges, so that only what changes is counted.</summary>
+    public void Rearrange(IReadOnlyList<int> ids)
+    {
+        for (int at = 0; at < ids.Count; at++) Move(place[ids[at]], at);
+    }
+
     /// <summary>Carries a strand past all others and leaves it where the count is least, at its old place when none is better.</summary>
-    public int Sift(int strand)
+    public void Sift(int strand)
     {
         int home = place[strand], best = home, change = 0, least = 0;
         for (int i = home; i < Length - 1; i++)
@@ -100,7 +106,6 @@ internal sealed class StrandOrder
         for (int i = Length - 1; i > 0; i--)
             if ((change += Exchange(i - 1)) < least && i - 1 < home) (least, best) = (change, i - 1);
         Move(0, best);
-        return least;
     }
 
     private ILookup<int, int> Hanging(Func<Piece, ImmutableArray<End>> side) =>
@@ -113,41 +118,31 @@ internal sealed class StrandOrder
         foreach (int seat in strand.Seats) count.Place(seat, at);
     }
 
-    private void CollectPairs(Strand left, Strand right)
+    // What an exchange of two strands can change: found once for each two that meet.
+    private Meeting Meet(Strand left, Strand right)
     {
-        pairs.Clear();
-        tick++;
+        var pairs = new SortedSet<(int, int)>();
+        var lists = new SortedSet<(int, bool)>();
         foreach (int seat in left.Seats)
-        {
-            int other = seatIn[right.Id, lattice.Seats[seat].Row] - 1;
-            if (other < 0 || (lattice.Seats[seat].Seen & lattice.Seats[other].Seen) == 0) continue;
-            Collect(topPieces[seat], topPieces[other]);
-            Collect(bottomPieces[seat], bottomPieces[other]);
-        }
-    }
-
-    private void Collect(int[] left, int[] right)
-    {
-        foreach (int a in left)
-            foreach (int b in right)
+            foreach (int other in right.Seats.Where(o => lattice.Seats[o].Row == lattice.Seats[seat].Row))
             {
-                int key = (a * lattice.Pieces.Length) + b;
-                if (a == b || (inside[a] && inside[b]) || stamp[key] == tick) continue;
-                stamp[key] = tick;
-                pairs.Add((a, b));
+                foreach (int on in new[] { seat, other })
+                {
+                    lists.UnionWith(topPieces[on].Select(p => (p, true)));
+                    lists.UnionWith(bottomPieces[on].Select(p => (p, false)));
+                }
+                if ((lattice.Seats[seat].Seen & lattice.Seats[other].Seen) == 0) continue;
+                pairs.UnionWith(Rivals(topPieces[seat], topPieces[other]));
+                pairs.UnionWith(Rivals(bottomPieces[seat], bottomPieces[other]));
             }
+        return new([.. pairs], [.. lists]);
     }
 
-    private int Sum()
-    {
-        int sum = 0;
-        foreach ((int a, int b) in pairs) sum += count.Between(a, b);
-        return sum;
-    }
+    private IEnumerable<(int, int)> Rivals(int[] left, int[] right) =>
+        from a in left
+        from b in right
+        where a != b && count.AreRivals(a, b) && !(StrandsOfPiece[a].Length <= 1 && StrandsOfPiece[b].Length <= 1)
+        select (Math.Min(a, b), Math.Max(a, b));
 
-    private void Resort(int seat)
-    {
-        foreach (int piece in topPieces[seat]) count.Sort(piece, true);
-        foreach (int piece in bottomPieces[seat]) count.Sort(piece, false);
-    }
+    private sealed record Meeting((int A, int B)[] Pairs, (int Piece, bool AtTop)[] Lists);
 }
