@@ -36,14 +36,13 @@ internal sealed class Arrangement
         rows = Rows.Of(netlist, Directions.Of(netlist, Heights.Of(union)));
         sides = SidePins.Of(netlist, rows);
         text = Texts(netlist, rows);
-        ImmutableArray<int> owners = [.. netlist.Taps.Select(netlist.StandOf)];
         ordered =
         [
             .. Blocks.Of(netlist).Select(b =>
             {
                 cancel.ThrowIfCancellationRequested();
                 var lattice = Layering.Of(netlist, rows, sides, b);
-                return (b, lattice, Tracks.Of(lattice, owners, WidthOf));
+                return (b, lattice, Tracks.Of(lattice, netlist, text));
             }),
         ];
     }
@@ -100,8 +99,6 @@ internal sealed class Arrangement
             }
         return [.. text];
     }
-
-    private int WidthOf(Seat seat) => seat.IsStand ? netlist.Stands[seat.Stand].Width + text[seat.Stand].In(seat.Seen) + 1 : 2;
 
     private int WidthOf(IEnumerable<PlannedBlock> blocks) =>
         blocks.SelectMany(b => b.Lattice.Seats.Select(s => b.X[s.Id] + Columns.Reach(s, netlist, sides, text, b.Columns.TextLeft.Contains(s.Stand), s.Seen).Right)).DefaultIfEmpty(0).Max();
