@@ -7,7 +7,7 @@ namespace Hotside.Reading;
 internal static class MapForm
 {
     private static readonly string[] PartKeys = ["kind", "name", "ratings", "joins", "case", "in", "at", "map", "options", "free", "because"];
-    private static readonly string[] WireKeys = ["from", "to", "size", "colour", "color", "length", "resistance", "name", "flags", "because"];
+    private static readonly string[] WireKeys = ["from", "to", "size", "colour", "color", "length", "resistance", "name", "flags", "insulation", "loom", "at", "because"];
 
     public static ImmutableArray<LineItem> PartItems(YamlMap map, ReadingContext context)
     {
@@ -41,6 +41,8 @@ internal static class MapForm
         foreach (string key in new[] { "length", "resistance", "flags" })
             foreach (var value in Texts(map, key)) items.Add(new(value.Value, value.Span));
         foreach (var value in Texts(map, "name")) items.Add(new(value.Value, value.Span) { IsQuoted = true });
+        foreach (string key in new[] { "insulation", "loom", "at" })
+            foreach (var value in Texts(map, key)) items.Add(new($"{key} {value.Value}", value.Span));
         foreach (var value in Texts(map, "because")) items.Add(new(value.Value, value.Span) { IsReason = true });
         return items.ToImmutable();
     }

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Hotside.Circuits;
 using Hotside.Diagnostics;
 using Hotside.Studies.Switching;
 
@@ -21,10 +22,19 @@ internal static class BackFeeds
             found.Add(kind.Of([load.Part.Id, .. combination.All.Select(s => s.Variable.Part).OfType<string>().Distinct()],
                 load.Name, combination.ToString(), past.ToString()) with
             {
-                Hint = isBack ? "give the new feed a way that no other switch can close on to this load's" : null,
+                Hint = isBack ? HintOf(load, past, after.Circuit) : null,
             });
         }
         return found.ToImmutable();
+    }
+
+    // Where the second feed passes a diode already, nobody needs to be told to put one in.
+    private static string HintOf(LoadStudy load, PositionSet past, Circuit circuit)
+    {
+        string? diode = load.Paths.Select(p => p.HotWay.Concat(p.GroundWay)).Where(way => !way.Contains(past.Variable.Part))
+            .SelectMany(way => way).FirstOrDefault(id => circuit.FindPart(id) is { } part && part.Kind.Elements.Any(e => e.Type == ElementType.Diode));
+        return diode is null ? "find where the second feed joins the first and part them, by a diode, a relay or a switch with two poles"
+            : $"{diode} keeps the two feeds apart; if {load.Name} is meant to have both, mark it at {past.Variable.Part ?? past.Variable.ToString()}, for who opens that relies on it";
     }
 
     private static (PositionSet Past, Combination By, bool IsBack)? Judge(Control before, Control after)

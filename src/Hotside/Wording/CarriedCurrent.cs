@@ -25,12 +25,14 @@ internal sealed record CarriedCurrent(ImmutableArray<LoadStudy> Loads, double Am
         string unstated = Unstated.IsEmpty ? "" : $"; {PartWords.And(Unstated)} {(Unstated.Length == 1 ? "states" : "state")} no current";
         var stated = Loads.Where(l => VerdictCaption.Amperes(l) is not null).ToArray();
         if (stated.Length == 0) return $"the current of {PartWords.And(Unstated)}, not stated";
-        if (stated.Length == 1) return $"{QuantityWords.Amperes(Amperes)}, the rating of {NameOf(stated[0])}{unstated}";
+        if (stated.Length == 1) return $"{Drawn(stated[0])}, the rating of {NameOf(stated[0])}{unstated}";
         const int most = 6;
-        string each = string.Join(", ", stated.Take(most).Select(l => $"{NameOf(l)} {QuantityWords.Amperes(VerdictCaption.Amperes(l)!.Value)}"));
+        string each = string.Join(", ", stated.Take(most).Select(l => $"{NameOf(l)} {Drawn(l)}"));
         string sum = Peak < Amperes - 0.001 ? $"up to {QuantityWords.Amperes(Peak)} by ratings, not all at once" : $"{QuantityWords.Amperes(Amperes)} by ratings if all it feeds is on at once";
         return $"{sum} ({each}{(stated.Length > most ? $" and {Numbers.Whole(stated.Length - most)} more" : "")}){unstated}";
     }
+
+    private static string Drawn(LoadStudy load) => load.Part.Rated(load.Element.Name, Unit.Ampere) is { } said ? QuantityWords.StatedAmperes(said) : QuantityWords.Amperes(Rated(load));
 
     private static double Rated(LoadStudy load) => VerdictCaption.Amperes(load) ?? 0;
 

@@ -14,14 +14,23 @@ internal static class Cautions
         string? before = Post(alteration.Before), after = Post(alteration.After);
         bool isTurned = before is not null && after is not null && before != after;
         if ((before ?? after) is not null) yield return FirstAndLast(alteration, before, after, words) + " Rings off, eyes protected, no flame near the battery.";
-        if (isTurned) yield return "Prove the new battery's polarity with a meter before a cable goes on, and mark the cables: old colours may say the contrary.";
+        string minding = Minding(alteration, words);
+        if (isTurned) yield return $"Prove the new battery's polarity with a meter before a cable goes on, and mark the cables: old {words.Color}s may say the contrary.{minding}";
+        else if (minding.Length > 0 && (before ?? after) is not null) yield return $"Prove each polarity with a meter before the {words.Ground} cable goes on.{minding}";
         if (Ids(alteration.After, p => p.Kind.Symbol == "alternator") is { Length: > 0 } alternators)
             yield return $"Never run {alternators} without its battery, never {words.Polarize} it, never turn its battery round.";
         if (Ids(alteration.After, p => p.Kind.Polarity == "polarise" && (isTurned || alteration.StateOf(p.Id) is not (PartState.Left or PartState.Remounted))) is { Length: > 0 } machines)
             yield return $"{Vocabulary.Capital(words.Polarize)} {machines} before the first start, as its own field circuit asks.";
-        if (alteration.After.Parts.Any(p => p.Kind.Polarity == "destroyed" && !p.Kind.Elements.Any(e => e.IsSource)))
-            yield return "Lamps, flashers and modules that mind polarity go on after the final polarity is proved.";
         yield return "First power through a small fuse or a lamp in series. This sheet is an aid; the workshop manual, local codes and licensed practice decide.";
+    }
+
+    // Those that are touched, or all where the poles change: what a wrong polarity would cost, by name.
+    private static string Minding(Alteration alteration, Vocabulary words)
+    {
+        bool isAnyTurned = Post(alteration.Before) != Post(alteration.After);
+        var parts = alteration.After.Parts.Where(p => p.Kind.Polarity == "destroyed" && !p.IsStandingSource && (isAnyTurned || alteration.StateOf(p.Id) is not (PartState.Left or PartState.Remounted)));
+        string[] named = [.. parts.GroupBy(p => words.Noun(p.Kind)).Select(g => $"{(g.Count() > 1 ? Vocabulary.Plural(g.Key) : g.Key)} {string.Join(", ", g.Select(p => p.Id))}")];
+        return named.Length == 0 ? "" : $" The wrong way round destroys {string.Join("; ", named)}.";
     }
 
     private static string FirstAndLast(Alteration alteration, string? before, string? after, Vocabulary words)

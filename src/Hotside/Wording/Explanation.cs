@@ -40,7 +40,7 @@ public sealed record Explanation(string Title, ImmutableArray<ExplanationSection
     }
 
     private static IEnumerable<string> Rated(Part part) =>
-        part.Ratings.IsEmpty ? [] : [$"{part.Id} is rated {string.Join(", ", part.Ratings.Select(QuantityWords.Of))}."];
+        part.Ratings.IsEmpty ? [] : [$"{part.Id} is rated {string.Join(", ", QuantityWords.Of(part.Ratings))}."];
 
     private static LoadStudy[] Named(string name, CircuitStudy study)
     {

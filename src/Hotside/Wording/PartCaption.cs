@@ -22,14 +22,14 @@ internal sealed record PartCaption(string Reference, string Name, string Rating,
     // Where the kind is called as its symbol is, the symbol says it: a fuse needs no more than its amperes.
     private static readonly string[] Nameless = ["fuse", "breaker", "fusible link", "diode", "resistor"];
 
-    public static PartCaption Of(Part part, bool isBefore, Alteration alteration, CircuitStudy study)
+    public static PartCaption Of(Part part, bool isBefore, Alteration alteration, CircuitStudy study, Vocabulary words)
     {
         bool named = part.Name is not null || !Nameless.Contains(part.Kind.Noun) || part.Kind.Symbol?.Replace('-', ' ') != part.Kind.Noun;
         return new(
             part.Id,
-            named ? part.Title : "",
-            string.Join(" · ", part.Ratings.Where(r => r.Name != "ways").Select(QuantityWords.Of)),
-            StateWord(alteration.StateOf(part.Id), isBefore),
+            named ? words.Title(part) : "",
+            string.Join(" · ", QuantityWords.Of(part.Ratings.Where(r => r.Name != "ways"))),
+            StateWord(alteration.StateOf(part.Id), isBefore, part.IsStandingSource),
             VerdictCaption.Of(study.Loads.Where(l => l.Part.Id == part.Id && !l.Element.IsInternal), study));
     }
 
@@ -42,13 +42,13 @@ internal sealed record PartCaption(string Reference, string Name, string Rating,
         return this with { Was = was.Length == 0 ? "" : "was " + was, SideBefore = turned ? before.Verdicts[0].Side : null };
     }
 
-    private static string StateWord(PartState state, bool isBefore) => (state, isBefore) switch
+    private static string StateWord(PartState state, bool isBefore, bool isBattery) => (state, isBefore) switch
     {
         (PartState.TakenOut, _) => "to be taken out",
         (PartState.Fitted, _) => "fitted",
         (PartState.Replaced or PartState.ReplacedReversed, true) => "to be replaced",
         (PartState.Replaced, false) => "replaced",
-        (PartState.ReplacedReversed, false) => "replaced, reversed",
+        (PartState.ReplacedReversed, false) => isBattery ? "new, poles turned" : "new, leads swapped",
         (PartState.Reversed, true) => "leads to be swapped",
         (PartState.Reversed, false) => "leads swapped",
         (PartState.Remounted, true) => "to be remounted",
@@ -66,7 +66,7 @@ internal sealed record VerdictCaption(SwitchedSide Side, string By)
     {
         var all = loads.ToArray();
         var captions = all.Select(l => (Load: l, Line: ByLine(l, study))).GroupBy(c => (c.Load.Side, Switches(c.Load)))
-            .Select(g => new VerdictCaption(g.Key.Side, Joined(g.ToArray(), all.Length)));
+            .Select(g => new VerdictCaption(g.Key.Side, Joined(g.ToArray(), all.Length, study.Circuit)));
         return [.. captions];
     }
 
@@ -80,11 +80,25 @@ internal sealed record VerdictCaption(SwitchedSide Side, string By)
         return load.Part.Rated(element, Unit.Ohm) is > 0 and var ohms ? volts / ohms : null;
     }
 
-    private static string Joined((LoadStudy Load, string Line)[] group, int loads)
+    /// <summary>What a load draws, in words: as stated, or worked out and rounded; <c>at most</c> where something in its way takes a share. Empty when nothing states it.</summary>
+    public static string AmperesText(LoadStudy load, Circuit circuit)
     {
+        if (Amperes(load) is not { } amperes) return "";
+        if (load.Part.Rated(load.Element.Name, Unit.Ampere) is not null) return QuantityWords.StatedAmperes(amperes);
+        bool isShared = load.Paths.SelectMany(p => p.HotWay.Concat(p.GroundWay)).Any(id => id != load.Part.Id && circuit.FindPart(id) is { } part && part.Kind.Elements.Any(e => e.Type is ElementType.Sender or ElementType.Resistor));
+        return (isShared ? "at most " : "") + QuantityWords.Amperes(amperes);
+    }
+
+    private static string Joined((LoadStudy Load, string Line)[] group, int loads, Circuit circuit)
+    {
+        bool areNamed = loads > group.Length || group.All(g => g.Load.Element.Type == ElementType.Coil);
+        string names = areNamed ? string.Join(", ", group.Select(g => g.Load.Element.Name)) + " " : "";
+        if (group[0].Line.Length == 0) return names.Trim();
+        if (group.Select(g => g.Line).Distinct().Count() == 1) return names + group[0].Line;
         // Loads of one part that differ in nothing but their current share a line.
-        string names = loads > group.Length || group.All(g => g.Load.Element.Type == ElementType.Coil) ? string.Join(", ", group.Select(g => g.Load.Element.Name)) + " " : "";
-        return group[0].Line.Length == 0 ? names.Trim() : names + (group.Select(g => g.Line).Distinct().Count() == 1 ? group[0].Line : Switches(group[0].Load));
+        string by = Switches(group[0].Load);
+        if (by.Length == 0 || group[0].Load.Side is SwitchedSide.InSeries or SwitchedSide.Dead || group.Any(g => Amperes(g.Load) is null)) return names + by;
+        return $"{by}: {string.Join(", ", group.Select(g => $"{g.Load.Element.Name} {AmperesText(g.Load, circuit)}"))}";
     }
 
     private static string Switches(LoadStudy load)
@@ -98,8 +112,8 @@ internal sealed record VerdictCaption(SwitchedSide Side, string By)
     private static string ByLine(LoadStudy load, CircuitStudy study)
     {
         string by = Switches(load);
-        if (by.Length == 0 || load.Side is SwitchedSide.InSeries or SwitchedSide.Dead || Amperes(load) is not { } amperes) return by;
-        return IsAloneOnItsSwitch(load, study) ? $"{by}, which carries {QuantityWords.Amperes(amperes)}" : $"{by}: {QuantityWords.Amperes(amperes)}";
+        if (by.Length == 0 || load.Side is SwitchedSide.InSeries or SwitchedSide.Dead || AmperesText(load, study.Circuit) is not { Length: > 0 } amperes) return by;
+        return IsAloneOnItsSwitch(load, study) ? $"{by}, which carries {amperes}" : $"{by}: {amperes}";
     }
 
     // What a switch carries is known from one load only where no other load has to do with it.

@@ -18,8 +18,17 @@ internal static class QuantityWords
         return (space < 0 ? "" : rating.Name[..space] + " ") + Of(rating.Quantity);
     }
 
+    /// <summary>The ratings of a part, the main ones first; a word that several share stands once: <c>12 V</c>, <c>out 6 V, 1.5 A</c>.</summary>
+    public static IEnumerable<string> Of(IEnumerable<Rating> ratings) =>
+        ratings.GroupBy(Prefix).OrderBy(g => g.Key.Length > 0).SelectMany(g => g.Key.Length == 0 ? g.Select(Of) : [$"{g.Key} {string.Join(", ", g.Select(r => Of(r.Quantity)))}"]);
+
+    private static string Prefix(Rating rating) => rating.Name.LastIndexOf(' ') is > 0 and var space ? rating.Name[..space] : "";
+
     public static string Volts(double value) => (value < 0 ? "\u2212" : "+") + Numbers.Plain(Math.Abs(value), 2) + " V";
 
-    /// <summary>Amperes as a reader wants them: three figures are enough.</summary>
-    public static string Amperes(double value) => Numbers.Plain(value, value < 1 ? 3 : value < 10 ? 2 : 1) + " A";
+    /// <summary>Amperes that are worked out, to two figures, since ratings are no better; whole amperes from 10 up.</summary>
+    public static string Amperes(double value) => Numbers.Plain(value, value < 0.1 ? 3 : value < 1 ? 2 : value < 10 ? 1 : 0) + " A";
+
+    /// <summary>Amperes that the owner states, to three figures.</summary>
+    public static string StatedAmperes(double value) => Numbers.Plain(value, value < 1 ? 3 : value < 10 ? 2 : 1) + " A";
 }

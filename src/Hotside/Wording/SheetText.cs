@@ -29,13 +29,29 @@ internal static class SheetText
         return $"Changes, in order of work.{battery} The workshop manual and local rules take precedence.";
     }
 
+    /// <summary>What the look of the new means, of what is done: <c>run new or fit</c>.</summary>
+    public static string NewMeaning(Alteration alteration)
+    {
+        Act[] acts = [.. alteration.Changes.SelectMany(c => c.Acts)];
+        string[] done = [.. new[] { acts.Any(a => a is Run or Cut) ? "run new" : "", acts.Any(a => a is Fit) ? "fit" : "", acts.Any(a => a is Replace) ? "replace" : "" }.Where(t => t.Length > 0)];
+        // Short, for the legend shares its row with the title block.
+        return done.Length switch { 0 => "new", 3 => "run, fit, replace", _ => string.Join(" or ", done) };
+    }
+
+    /// <summary>What the look of a moved wire means.</summary>
+    public static string MovedMeaning(Alteration alteration)
+    {
+        var moves = alteration.Changes.SelectMany(c => c.Acts).OfType<Move>().ToArray();
+        return moves.Any(m => m.Ends.Length > 1) ? moves.All(m => m.Ends.Length > 1) ? "use elsewhere" : "move one end or both" : "move one end";
+    }
+
     /// <summary>What a wire label means.</summary>
-    public static string LabelMeaning(Alteration alteration)
+    public static string LabelMeaning(Alteration alteration, Vocabulary words)
     {
         var sizes = alteration.Before.Conductors.Concat(alteration.After.Conductors).Select(c => c.Wire.Size).OfType<WireSize>().ToArray();
         bool awg = sizes.Any(s => s.Gauge is not null), metric = sizes.Any(s => s.Gauge is null);
         string size = awg && metric ? "AWG or mm²" : metric ? "mm²" : "AWG size";
-        return size + ", IEC 60757 colour";
+        return $"{size}, IEC 60757 {words.Color}";
     }
 
     /// <summary>A potential as the rail has it: the sign is the vehicle's, not the tool's.</summary>

@@ -29,8 +29,8 @@ internal static class SideText
     public static string Legend(SwitchedSide side, Vocabulary words) => side switch
     {
         SwitchedSide.HotSwitched => $"switched on the {words.Hot} side",
-        SwitchedSide.GroundSwitched => $"on the {words.Ground} side",
-        SwitchedSide.BothSides => "on both sides",
+        SwitchedSide.GroundSwitched => $"switched on the {words.Ground} side",
+        SwitchedSide.BothSides => "switched on both sides",
         SwitchedSide.Unswitched => "always fed",
         SwitchedSide.InSeries => "fed through another load",
         _ => $"never on; may be {words.Hot}",

@@ -15,10 +15,13 @@ public class ExplanationTests
         ["HS1002"] = () => new string('x', 2_000_001),
         ["HS1003"] = () => "x: " + new string('[', 40) + new string(']', 40) + "\n",
         ["HS1014"] = () => "hotside: 1\ntitle: " + new string('x', 10_001) + "\n",
+        // A ring of relays, each fed over the contact of the one before that opens when it pulls in.
+        ["HS3010"] = () => "parts:\n" + string.Concat(Enumerable.Range(1, 11).Select(i => $"  K{i}: relay-changeover, 6 V, coil 0.2 A, 30 on X1\n"))
+            + "wires:\n" + string.Concat(Enumerable.Range(1, 11).Select(i => $"  w{i + 20}: K{i}.87a to K{(i % 11) + 1}.86, 16 BK\n  w{i + 40}: K{i}.85 to chassis, 16 BK\n")),
         ["HS1015"] = () => "parts: [" + string.Concat(Enumerable.Repeat("a,", 210_000)) + "]",
     };
 
-    private static readonly string[] Elsewhere = ["HS1201", "HS3007", "HS3010", "HS3018", "HS3019"];
+    private static readonly string[] Elsewhere = ["HS1201", "HS3007", "HS3018", "HS3019"];
 
     [Theory]
     [MemberData(nameof(Codes))]

@@ -89,7 +89,7 @@ public class SheetWordsTests
     {
         var british = Vocabulary.Of(Words.British);
         Assert.Equal("EARTH-SWITCHED", SideText.Badge(SwitchedSide.GroundSwitched, british));
-        Assert.Equal("on the earth side", SideText.Legend(SwitchedSide.GroundSwitched, british));
+        Assert.Equal("switched on the earth side", SideText.Legend(SwitchedSide.GroundSwitched, british));
         var study = CircuitStudy.Of(Made("12 V, negative ground", OneBattery, null).Before, TestContext.Current.CancellationToken);
         Assert.StartsWith("live-switched by S1", study.Load("E1").Summary(Words.British), StringComparison.Ordinal);
         string svg = Job.ReadFile(Support.Repository.Path("gallery", "horn", "job.yaml")).OrThrow().Draw(View.Pair, new() { Words = Words.British }).ToSvg();

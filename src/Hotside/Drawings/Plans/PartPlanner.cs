@@ -54,7 +54,7 @@ internal sealed class PartPlanner(Alteration alteration, Study study, Lettering 
         var change = alteration.StateOf(part.Id);
         bool reversed = change is Change.Reversed or Change.ReplacedReversed && !isBefore;
         var symbol = PlannedRoles.Of(part) == PlannedRole.Symbol ? SymbolOfPart.Of(part, circuit, reversed, lettering, SpreadOf(part.Id)) : new("", 0, 0, [], []);
-        if (RoleOf(part) == PlannedRole.Rail && Rail.Label(part.Title, "", NumberOf(part.Id), lettering) is var name) return new(part, symbol, name, name, LookOf(change, isBefore), false);
+        if (RoleOf(part) == PlannedRole.Rail && Rail.Label(words.Title(part), "", NumberOf(part.Id), lettering) is var name) return new(part, symbol, name, name, LookOf(change, isBefore), false);
         return new(part, symbol, Text(part, isBefore, false), Text(part, isBefore, true), LookOf(change, isBefore), change == Change.Reversed);
     }
 
@@ -82,7 +82,7 @@ internal sealed class PartPlanner(Alteration alteration, Study study, Lettering 
     private PartView? Flag(Part? part, Circuit circuit, string terminal)
     {
         if (part is null || !circuit.ConductorsAt(End.At(part.Id, terminal)).Any()) return null;
-        var symbol = SymbolBook.Of("elsewhere", [SymbolTerminal.Of(CircuitEnds.Point, SymbolSide.Top)], new() { Lettering = lettering, Inside = $"{terminal} · {part.Title}" });
+        var symbol = SymbolBook.Of("elsewhere", [SymbolTerminal.Of(CircuitEnds.Point, SymbolSide.Top)], new() { Lettering = lettering, Inside = $"{terminal} · {words.Title(part)}" });
         return new(part, symbol, Piece.Empty, Piece.Empty, Look.Kept, false);
     }
 
@@ -99,7 +99,7 @@ internal sealed class PartPlanner(Alteration alteration, Study study, Lettering 
 
     private static PartCaption Bare(string id) => new(id, "", "", "", []);
 
-    private PartCaption Caption(Part part, bool isBefore) => PartCaption.Of(part, isBefore, alteration, isBefore ? study.Before : study.After);
+    private PartCaption Caption(Part part, bool isBefore) => PartCaption.Of(part, isBefore, alteration, isBefore ? study.Before : study.After, words);
 
     private Piece Text(Part part, bool isBefore, bool left) => Text(Caption(part, isBefore), left);
 

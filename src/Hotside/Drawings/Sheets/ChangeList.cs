@@ -9,6 +9,12 @@ internal static class ChangeList
 {
     private const double Sample = 22, Gap = 6, Between = 24;
 
+    private const double Readable = 150, Comfortable = 320;
+    private const int MostColumns = 8;
+
+    // What is to be done is never cut short, unless a line is a page of its own.
+    private const int MostLines = 12;
+
     /// <summary>The list in a width; its height says what it needs before it is placed. Nothing without lines.</summary>
     /// <param name="head">What stands above it, in bold.</param>
     /// <param name="lines">Its lines, in the order of work.</param>
@@ -22,12 +28,14 @@ internal static class ChangeList
         double before = numbers + Gap + Sample + Gap;
         double widest = before + TextMeasure.Widest(lines.Select(l => l.Text), lettering.Small) + 0.1;
         Piece top = ColumnFlow.Heading(head, width, lettering);
-        ImmutableArray<Shape> shapes = [];
-        double height = 0;
-        int columns = ColumnFlow.Columns(widest, Between, width, before + (150 * lettering.Factor));
-        ColumnFlow flow = ColumnFlow.Of(lines.Length, columns, Between, width, w => [.. lines.Select(l => Row(l, numbers, before, w, lettering))]);
-        shapes = flow.Piece.At(0, top.Height);
-        height = top.Height + flow.Piece.Height;
+        // One long line must not take a column from all the others: of the numbers of columns that leave room to read, the first that makes the list lowest.
+        int columns = ColumnFlow.Columns(widest, Between, width, before + (Readable * lettering.Factor));
+        int wide = ColumnFlow.Columns(before + (Comfortable * lettering.Factor), Between, width, width), narrow = ColumnFlow.Columns(before + (Readable * lettering.Factor), Between, width, width);
+        int most = Math.Max(columns, Math.Min(narrow, Math.Clamp(wide, 3, MostColumns)));
+        Piece rows = Enumerable.Range(1, most).Select(n => ColumnFlow.Of(lines.Length, n, Between, width, w => [.. lines.Select(l => Row(l, numbers, before, w, lettering))]).Piece)
+            .MinBy(p => Math.Round(p.Height, 3))!;
+        ImmutableArray<Shape> shapes = rows.At(0, top.Height);
+        double height = top.Height + rows.Height;
         return new(width, height, [.. top.Shapes, .. shapes]);
     }
 
@@ -38,10 +46,10 @@ internal static class ChangeList
         var shapes = ImmutableArray.CreateBuilder<Shape>();
         shapes.Add(TextShape.Of(line.Number.Text, lettering.SmallBold, numbers, baseline, Anchor.End, line.Number.Colour));
         shapes.AddRange(LegendEntry.Line(line.Line, Sample).At(numbers + Gap, baseline - (style.CapHeight / 2) - 2));
-        ImmutableArray<string> texts = TextLines.Break(line.Text, style, width - before, 4);
+        ImmutableArray<string> texts = TextLines.Break(line.Text, style, width - before, MostLines);
         for (int i = 0; i < texts.Length; i++)
         {
-            string? whole = i == 3 && texts[i].EndsWith('…') ? line.Text : null;
+            string? whole = i == MostLines - 1 && texts[i].EndsWith('…') ? line.Text : null;
             shapes.Add(TextShape.Of(texts[i], style, before, baseline + (i * style.Pitch)) with { Whole = whole });
         }
 

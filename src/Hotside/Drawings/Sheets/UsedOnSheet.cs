@@ -17,7 +17,7 @@ internal static class UsedOnSheet
         var entries = ImmutableArray.CreateBuilder<LegendEntry>();
         foreach (var (state, text) in new[]
         {
-            (LineStyle.TakenOut, "take out"), (LineStyle.New, "run new, or fit"), (LineStyle.Moved, "move one end"),
+            (LineStyle.TakenOut, "take out"), (LineStyle.New, SheetText.NewMeaning(plan.Alteration)), (LineStyle.Moved, SheetText.MovedMeaning(plan.Alteration)),
             (LineStyle.WhereItLay, "where a moved wire lay"),
             (LineStyle.Renewed, "renew between the same ends"), (LineStyle.Kept, "leave as is"),
         })
@@ -26,7 +26,7 @@ internal static class UsedOnSheet
         if (parts.Any(p => p.IsReversed)) entries.Add(LegendEntry.OfReversal("leads swapped"));
         if (lines.Any(l => l.Number is not null) || plan.Alteration.Changes.Length > 0) entries.Add(LegendEntry.OfTriangle("line n of the change list", plan.Lettering));
         if (lines.Select(l => l.Label).FirstOrDefault(l => l.Contains(' ', StringComparison.Ordinal) && !l.Contains('→', StringComparison.Ordinal)) is { } label)
-            entries.Add(LegendEntry.Written(label, SheetText.LabelMeaning(plan.Alteration), plan.Lettering));
+            entries.Add(LegendEntry.Written(label, SheetText.LabelMeaning(plan.Alteration, words), plan.Lettering));
         var sides = views.SelectMany(v => v switch { SeenIn.Before => plan.Study.Before.Loads, SeenIn.After => plan.Study.After.Loads, _ => OverlayLoads(plan) }).Where(l => !l.Element.IsInternal).Select(l => l.Side).ToHashSet();
         foreach (var side in SideText.Order)
             if (sides.Contains(side)) entries.Add(LegendEntry.Of(side, SideText.Legend(side, words)));

@@ -16,7 +16,7 @@ internal sealed class LoadFindings(SwitchingStudy study)
         if (verdict.Side == SwitchedSide.Dead && !load.Element.IsInternal)
             yield return verdict.IsTurnedRound ? SwitchingFindings.TurnedRound.Of(items, name) with { Hint = "turn its leads, and check first that it has survived" }
                 : SwitchingFindings.DeadLoad.Of(items, name, verdict.DeadBecause ?? "") with { Hint = "look for a wire, a feed or a return that is missing" };
-        if (verdict is { Side: SwitchedSide.InSeries, IsMomentary: false } && !load.Element.IsInternal)
+        if (verdict is { Side: SwitchedSide.InSeries, IsMomentary: false } && !load.Element.IsInternal && !IsChargeWarning(verdict))
             yield return (HasLostReturn(load) ? SwitchingFindings.LostReturn : SwitchingFindings.OnlyInSeries)
                 .Of([.. items, .. verdict.InSeriesWith.Select(w => w.Split('.')[0]).Except(items)], name, string.Join(" and ", verdict.InSeriesWith));
         foreach (var drawn in DrawsFromPart(index)) yield return drawn;
@@ -46,6 +46,10 @@ internal sealed class LoadFindings(SwitchingStudy study)
             [.. through.Where(b => b.Role == BranchRole.Consumer).Select(b => StringJudge.NameOf(b, feed.Load)).Distinct()],
             [.. through.Select(b => b.Part.Id).Distinct()]);
     }
+
+    // A lamp in line with a machine that stands is lit by that very thing.
+    private bool IsChargeWarning(LoadStudy verdict) =>
+        !verdict.InSeriesWith.IsEmpty && verdict.InSeriesWith.All(w => study.Graph.Circuit.FindPart(w.Split('.')[0]) is { } part && part.Kind.Elements.Any(e => e is { IsSource: true, When: not null }));
 
     // A node that nothing but consumers touches, those of one part or at least three: where a ground was, most likely.
     private bool HasLostReturn(Branch load)
