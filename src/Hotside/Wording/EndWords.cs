@@ -2,13 +2,18 @@ using Hotside.Circuits;
 
 namespace Hotside.Wording;
 
-/// <summary>Ends as lists name them: with the terminal wherever a part has more than one, so that no wire lands on the wrong side of a fuse or gauge.</summary>
+/// <summary>
+/// Ends as lists name them: with the terminal where the part bears its mark. What has but a 1 and a 2 bears none, goes in either way round, and the
+/// drawing shows on which side of it the wire lies.
+/// </summary>
 internal static class EndWords
 {
     public static string Of(End end, Circuit circuit)
     {
         if (end.Part is not { } id || circuit.FindPart(id) is not { } part) return end.ToString();
         if (part.Kind.TakesAnyTerminal) return $"{part.Title} ({end.Terminal})";
-        return part.Kind.Terminals.Length > 1 && end.Terminal != "case" ? $"{id}.{end.Terminal}" : end.Terminal == "case" ? id + " case" : id;
+        if (end.Terminal == "case") return id + " case";
+        var terminals = part.Kind.Terminals.Where(t => t.Name != "case").ToArray();
+        return terminals.Length > 2 || terminals.Any(t => t.Name is not ("1" or "2")) ? $"{id}.{end.Terminal}" : id;
     }
 }

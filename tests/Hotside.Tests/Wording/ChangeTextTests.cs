@@ -34,7 +34,7 @@ public class ChangeTextTests
 
     [Fact]
     public void A_moved_wire_is_told_with_its_terminals_and_by_its_other_end_where_two_look_alike() =>
-        Is("move 16 GN (the one from F1.2) from P1.I to N1.in", 2, "fit N1: reducer, Gauge reducer, 12 V, out 6 V, out 1.5 A", "move w3: P1.I to N1.in");
+        Is("move 16 GN (the one from F1) from P1.I to N1.in", 2, "fit N1: reducer, Gauge reducer, 12 V, out 6 V, out 1.5 A", "move w3: P1.I to N1.in");
 
     [Fact]
     public void A_new_part_is_told_by_its_name_its_place_and_the_reason() =>
