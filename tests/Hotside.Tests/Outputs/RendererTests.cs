@@ -19,8 +19,8 @@ public sealed partial class RendererTests : IDisposable
         get
         {
             var all = new TheoryData<string, View>();
-            // Four circuits with all sorts of marks between them; the rest of the gallery is drawn by the same shapes.
-            foreach (string name in GalleryJobs.Names.Where(n => n is "horn" or "starter" or "headlamps" or "courtesy"))
+            // Six circuits with all sorts of marks between them; the largest sheets are drawn by the same shapes.
+            foreach (string name in GalleryJobs.Names.Where(n => n is "horn" or "starter" or "headlamps" or "courtesy" or "charging" or "fuel-pump"))
                 all.Add(name, View.Pair);
             all.Add("horn", View.Overlay);
             return all;
@@ -81,6 +81,8 @@ public sealed partial class RendererTests : IDisposable
         int width = (int)Math.Round(drawing.WidthInMillimetres / 25.4 * 96), height = (int)Math.Round(drawing.HeightInMillimetres / 25.4 * 96);
         OutsideProgram.Run(
             "chromium", "--headless", "--no-sandbox", "--disable-gpu", "--disable-dev-shm-usage", "--no-first-run", "--disable-background-networking", "--hide-scrollbars",
+            // Drawn when the font has been read, not when the time for it is over.
+            "--run-all-compositor-stages-before-draw", "--virtual-time-budget=4000",
             "--user-data-dir=" + Path.Combine(folder, "profile"), "--force-device-scale-factor=2", $"--window-size={width},{height}", "--screenshot=" + png, "file://" + file);
         return File.ReadAllBytes(png);
     }
