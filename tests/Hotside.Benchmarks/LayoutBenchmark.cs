@@ -18,7 +18,7 @@ internal static class LayoutBenchmark
             var layout = Layout.Of(bench.Input, new());
             var time = Timing.Of(() => Layout.Of(bench.Input, new()), WarmUps, Runs);
             File.WriteAllText(Path.Combine(target, bench.Name + ".json"), BenchDrawing.Of(bench, layout, time.Median));
-            output.WriteLine(FormattableString.Invariant($"{bench.Name,-16} {bench.Size,-2} {bench.Conductors,4} conductors {time.Median,8:0.0} ms, worst {time.Worst:0.0} ms"));
+            output.WriteLine(FormattableString.Invariant($"{bench.Name,-16} {bench.Size,-2} {bench.Conductors,4} conductors {time.Median,8:0.0} ms, worst {time.Worst:0.0} ms, processor {time.Processor:0.0} ms"));
         }
         return 0;
     }

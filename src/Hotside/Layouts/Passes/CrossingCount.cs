@@ -60,11 +60,20 @@ internal sealed class CrossingCount
     /// <summary>Sorts the ends of a piece's one side after seats have moved.</summary>
     public void Sort(int piece, bool atTop) => Sort(atTop ? tops[piece] : bottoms[piece]);
 
+    /// <summary>What is known now, to come back to.</summary>
+    public byte[] Save() => [.. known];
+
+    /// <summary>Comes back to what was known when the seats stood as they do now.</summary>
+    public void Restore(byte[] saved)
+    {
+        saved.CopyTo(known, 0);
+        SortAll();
+    }
+
     /// <summary>Sorts all and counts all anew; returns the sum.</summary>
     public int CountAll()
     {
-        foreach (int[] list in tops) Sort(list);
-        foreach (int[] list in bottoms) Sort(list);
+        SortAll();
         int total = 0;
         foreach (var (a, b) in Rivals) total += Recount(a, b, out _);
         return total;
@@ -122,6 +131,12 @@ internal sealed class CrossingCount
             if (next == 1) i += step;
             else j += step;
         }
+    }
+
+    private void SortAll()
+    {
+        foreach (int[] list in tops) Sort(list);
+        foreach (int[] list in bottoms) Sort(list);
     }
 
     // Nearly sorted as a rule: two neighbours have changed places.

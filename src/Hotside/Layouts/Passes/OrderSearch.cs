@@ -6,7 +6,7 @@ namespace Hotside.Layouts.Passes;
 /// </summary>
 internal sealed class OrderSearch
 {
-    private const int Steps = 60_000, LongestRun = 10;
+    private const int Steps = 30_000, LongestRun = 10;
 
     private readonly StrandOrder order;
     private readonly TrunkLengths lengths;
@@ -33,21 +33,23 @@ internal sealed class OrderSearch
     private void Improve()
     {
         Sift(inFile, 8);
-        var (best, least, length) = (order.Current(), order.Crossings, lengths.Total());
-        long end = order.Steps + (long)(Steps * Math.Min(8, 0.2 + (order.Length / 40.0)));
+        var (best, length) = (order.Save(), lengths.Total());
+        // A large order needs more than its share: what is kicked must find its way past more strands.
+        double size = order.Length / 40.0;
+        long end = order.Steps + (long)(Steps * Math.Min(8, 0.2 + (size * (1 + size))));
         int patience = 40 + (16_000 / Math.Max(10, order.Length));
         (int A, int B)[] crossing = [.. order.Crossing()];
-        for (int stale = 0; order.Steps < end && least > 0 && stale < patience; stale++)
+        for (int stale = 0; order.Steps < end && best.Crossings > 0 && stale < patience; stale++)
         {
-            if (order.Crossings != least || stale > 0) order.Restore(best);
+            order.Restore(best);
             var kicked = new SortedSet<int>();
             order.Rearrange(random.Below(2) > 0 && crossing.Length > 0 ? KickedAtCrossing(crossing[random.Below(crossing.Length)], kicked) : KickedAnywhere(kicked));
             foreach (int strand in kicked.ToArray()) kicked.UnionWith(neighbours[strand]);
             Sift([.. inFile.Where(kicked.Contains)], 3);
-            if (order.Crossings <= least + 1) Sift(inFile, 3);
-            if (order.Crossings > least || (order.Crossings == least && lengths.Total() >= length)) continue;
-            if (order.Crossings < least) stale = 0;
-            (best, least, length) = (order.Current(), order.Crossings, lengths.Total());
+            if (order.Crossings <= best.Crossings + 1) Sift(inFile, 3);
+            if (order.Crossings > best.Crossings || (order.Crossings == best.Crossings && lengths.Total() >= length)) continue;
+            if (order.Crossings < best.Crossings) stale = 0;
+            (best, length) = (order.Save(), lengths.Total());
             crossing = [.. order.Crossing()];
         }
         order.Restore(best);

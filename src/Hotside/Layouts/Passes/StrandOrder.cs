@@ -34,7 +34,8 @@ internal sealed class StrandOrder
         topPieces = [.. lattice.Seats.Select(s => tops[s.Id].Distinct().ToArray())];
         bottomPieces = [.. lattice.Seats.Select(s => bottoms[s.Id].Distinct().ToArray())];
         StrandsOfPiece = [.. lattice.Pieces.Select(p => p.Ends.Select(e => StrandOf[e.Seat]).Distinct().ToImmutableArray())];
-        Restore([.. order.Select(s => s.Id)]);
+        for (int i = 0; i < order.Length; i++) Put(order[i], i);
+        Crossings = count.CountAll();
     }
 
     public ImmutableArray<Strand> Strands { get; }
@@ -62,11 +63,15 @@ internal sealed class StrandOrder
     /// <summary>The pairs of pieces that cross now.</summary>
     public IEnumerable<(int A, int B)> Crossing() => count.Rivals.Where(r => count.Known(r.A, r.B) > 0);
 
-    /// <summary>Takes another order and counts anew.</summary>
-    public void Restore(int[] ids)
+    /// <summary>The present order with all that is known of it.</summary>
+    public State Save() => new(Current(), count.Save(), Crossings);
+
+    /// <summary>Comes back to an order; nothing needs to be counted.</summary>
+    public void Restore(State saved)
     {
-        for (int i = 0; i < ids.Length; i++) Put(Strands[ids[i]], i);
-        Crossings = count.CountAll();
+        for (int i = 0; i < saved.Ids.Length; i++) Put(Strands[saved.Ids[i]], i);
+        count.Restore(saved.Known);
+        Crossings = saved.Crossings;
     }
 
     /// <summary>Exchanges the strands at places <paramref name="at"/> and at + 1 and returns the change of the count.</summary>
@@ -143,6 +148,9 @@ internal sealed class StrandOrder
         from b in right
         where a != b && count.AreRivals(a, b) && !(StrandsOfPiece[a].Length <= 1 && StrandsOfPiece[b].Length <= 1)
         select (Math.Min(a, b), Math.Max(a, b));
+
+    /// <summary>An order to come back to.</summary>
+    public sealed record State(int[] Ids, byte[] Known, int Crossings);
 
     private sealed record Meeting((int A, int B)[] Pairs, (int Piece, bool AtTop)[] Lists);
 }

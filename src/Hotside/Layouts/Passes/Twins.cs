@@ -53,15 +53,14 @@ internal sealed class Twins
 
     private void TryExchange((int First, int Second) pair)
     {
-        int[] before = order.Current();
-        int crossings = order.Crossings;
+        var before = order.Save();
         double length = lengths.Total();
-        int[] ids = [.. before];
+        int[] ids = [.. before.Ids];
         foreach (var (first, second) in WithCompany(pair))
             foreach (var (a, b) in partsOf[first].Zip(partsOf[second]))
                 (ids[order.PlaceOf(a.Id)], ids[order.PlaceOf(b.Id)]) = (b.Id, a.Id);
         order.Rearrange(ids);
-        if (order.Crossings > crossings || lengths.Total() > length + Longer) order.Restore(before);
+        if (order.Crossings > before.Crossings || lengths.Total() > length + Longer) order.Restore(before);
     }
 
     // The fuse of the left lamp goes with it.
