@@ -27,6 +27,14 @@ public sealed class TextLinesTests
     }
 
     [Fact]
+    public void A_number_stays_with_its_unit()
+    {
+        // Every width between the first word and the whole.
+        foreach (int width in Enumerable.Range(40, 120))
+            Assert.DoesNotContain(TextLines.Break("by S1, which carries 0.33 A; then 12 V", Small, width), l => l.StartsWith("A;", StringComparison.Ordinal) || l.StartsWith('V'));
+    }
+
+    [Fact]
     public void An_empty_text_has_no_lines() => Assert.Empty(TextLines.Break("  ", Small, 100));
 
     [Fact]
