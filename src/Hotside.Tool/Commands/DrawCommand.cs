@@ -19,8 +19,8 @@ internal static class DrawCommand
         {
             Description = "Which circuit is shown; several for a .pdf, which has a page for each.", DefaultValueFactory = _ => [View.Pair], AllowMultipleArgumentsPerToken = true,
         };
-        var theme = new Option<string>("--theme") { Description = "Colours: for print, or for a dark page.", DefaultValueFactory = _ => "paper" };
-        theme.AcceptOnlyFromAmong("paper", "dark");
+        var theme = new Option<string>("--theme") { Description = "Colours: for print, for a dark page, for a copier, for bad light.", DefaultValueFactory = _ => "paper" };
+        theme.AcceptOnlyFromAmong([.. Theme.Names]);
         var resolution = new Option<double>("--resolution") { Description = "Dots per inch of a .png, 10 to 4800.", DefaultValueFactory = _ => 300 };
         var words = new Option<string>("--words") { Description = "Ground (us) or earth (uk).", DefaultValueFactory = _ => "us" };
         words.AcceptOnlyFromAmong("us", "uk");
@@ -48,7 +48,7 @@ internal static class DrawCommand
             if (JobArgument.Read(path, error) is not { } read) return ExitCode.InputUnreadable;
             var options = new DrawingOptions
             {
-                Theme = parsed.GetValue(theme) == "dark" ? Theme.Dark : Theme.Paper, Words = parsed.GetValue(words) == "uk" ? Words.British : Words.American,
+                Theme = Theme.Named(parsed.GetValue(theme)!), Words = parsed.GetValue(words) == "uk" ? Words.British : Words.American,
             };
             Write(target!, [.. views.Select(v => read.Draw(v, options))], parsed.GetValue(resolution));
             return read.Findings.Any(d => d.Severity >= Severity.Error) ? ExitCode.Findings : ExitCode.Done;

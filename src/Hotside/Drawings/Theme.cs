@@ -1,9 +1,10 @@
+using System.Collections.Immutable;
 using Hotside.Symbols.Shapes;
 
 namespace Hotside.Drawings;
 
 /// <summary>The colours of a drawing, by what they mean. Every change shows in shape as well, so a theme may even be grey.</summary>
-/// <remarks>Take one of the two and change it: <c>Theme.Paper with { New = Colour.Hex("#00539b") }</c>.</remarks>
+/// <remarks>Take one and change it: <c>Theme.Paper with { New = Colour.Hex("#00539b") }</c>.</remarks>
 public sealed record Theme
 {
     /// <summary>Dark lines on white, for print and for light pages.</summary>
@@ -20,6 +21,45 @@ public sealed record Theme
         TakenOut = Colour.Hex("#ff9a4d"),
         New = Colour.Hex("#4fb0f0"),
         Moved = Colour.Hex("#f2c4f0"),
+    };
+
+    /// <summary>Black on white, for a copier: what changes shows in shape alone.</summary>
+    public static Theme Mono { get; } = new()
+    {
+        Panel = Colour.Hex("#f2f2f2"),
+        Ink = Colour.Hex("#000000"),
+        Quiet = Colour.Hex("#4d4d4d"),
+        Wire = Colour.Hex("#000000"),
+        TakenOut = Colour.Hex("#000000"),
+        New = Colour.Hex("#000000"),
+        Moved = Colour.Hex("#000000"),
+    };
+
+    /// <summary>For tired eyes and bad light: every text and line at 7 : 1 or more on the sheet.</summary>
+    public static Theme HighContrast { get; } = new()
+    {
+        Panel = Colour.Hex("#ffffff"),
+        Ink = Colour.Hex("#000000"),
+        Quiet = Colour.Hex("#333333"),
+        Wire = Colour.Hex("#000000"),
+        TakenOut = Colour.Hex("#8a2f00"),
+        New = Colour.Hex("#00488f"),
+        Moved = Colour.Hex("#5c0a68"),
+    };
+
+    /// <summary>The names that <see cref="Named"/> knows.</summary>
+    public static ImmutableArray<string> Names { get; } = ["paper", "dark", "mono", "high-contrast"];
+
+    /// <summary>A theme by its name, as the command line has it.</summary>
+    /// <param name="name">One of <see cref="Names"/>.</param>
+    /// <exception cref="ArgumentException">There is no theme of that name.</exception>
+    public static Theme Named(string name) => name switch
+    {
+        "paper" => Paper,
+        "dark" => Dark,
+        "mono" => Mono,
+        "high-contrast" => HighContrast,
+        _ => throw new ArgumentException($"There is no theme \"{name}\"; there are {string.Join(", ", Names)}.", nameof(name)),
     };
 
     /// <summary>The sheet.</summary>

@@ -6,7 +6,7 @@ namespace Hotside.Tests.Drawings;
 
 public sealed class ThemeTests
 {
-    public static TheoryData<string> Both => ["paper", "dark"];
+    public static TheoryData<string> All => [.. Theme.Names];
 
     [Fact]
     public void The_formula_gives_the_known_values()
@@ -17,10 +17,10 @@ public sealed class ThemeTests
     }
 
     [Theory]
-    [MemberData(nameof(Both))]
+    [MemberData(nameof(All))]
     public void Texts_have_the_contrast_that_WCAG_asks_for(string name)
     {
-        Theme theme = Named(name);
+        Theme theme = Theme.Named(name);
         foreach (ColourRole role in (ColourRole[])[ColourRole.Ink, ColourRole.Quiet, ColourRole.Out, ColourRole.New, ColourRole.Moved])
         {
             Assert.True(Contrast(theme.Of(role), theme.Ground) >= 4.5, $"{role} on the sheet");
@@ -29,12 +29,24 @@ public sealed class ThemeTests
     }
 
     [Theory]
-    [MemberData(nameof(Both))]
+    [MemberData(nameof(All))]
     public void Lines_have_the_contrast_that_WCAG_asks_for(string name)
     {
-        Theme theme = Named(name);
+        Theme theme = Theme.Named(name);
         Assert.All((ColourRole[])[ColourRole.Wire, ColourRole.Ink, ColourRole.Out, ColourRole.New, ColourRole.Moved], r => Assert.True(Contrast(theme.Of(r), theme.Ground) >= 3));
     }
+
+    [Fact]
+    public void High_contrast_is_what_WCAG_calls_enhanced()
+    {
+        // WCAG 2.2, 1.4.6 (level AAA): 7 : 1.
+        foreach (ColourRole role in (ColourRole[])[ColourRole.Ink, ColourRole.Quiet, ColourRole.Wire, ColourRole.Out, ColourRole.New, ColourRole.Moved])
+            Assert.True(Contrast(Theme.HighContrast.Of(role), Theme.HighContrast.Ground) >= 7, role.ToString());
+    }
+
+    [Fact]
+    public void A_theme_that_is_not_there_is_answered_with_those_that_are() =>
+        Assert.StartsWith("There is no theme \"drak\"; there are paper, dark, mono, high-contrast.", Assert.Throws<ArgumentException>(() => Theme.Named("drak")).Message, StringComparison.Ordinal);
 
     [Fact]
     public void In_grey_each_state_of_a_conductor_still_has_a_look_of_its_own()
@@ -60,8 +72,6 @@ public sealed class ThemeTests
     [InlineData("#1234567")]
     [InlineData("#12345g")]
     public void What_is_no_colour_is_refused(string text) => Assert.Throws<ArgumentException>(() => Colour.Hex(text));
-
-    private static Theme Named(string name) => name == "dark" ? Theme.Dark : Theme.Paper;
 
     // WCAG 2.2, "relative luminance" and "contrast ratio".
     private static double Contrast(Colour a, Colour b)
