@@ -11,6 +11,7 @@ internal sealed class MoveSearch
     private readonly DecisionSpace space;
     private readonly List<(int[] Values, Condition When)> states = [];
     private readonly List<(int[] Values, Condition When)> passed;
+    private readonly Dictionary<(bool IsPassing, int Concerned), List<(int[] Values, Condition When)>> merged = [];
 
     public MoveSearch(DecisionSpace space, ImmutableArray<Relay> relays)
     {
@@ -41,10 +42,10 @@ internal sealed class MoveSearch
     public Condition Races { get; }
 
     /// <summary>When a condition holds in any of the states of rest, or of all passed where there is no rest.</summary>
-    public Condition Any(Condition condition) => Sum(states, condition);
+    public Condition Any(Condition condition) => Sum(isPassing: false, condition);
 
     /// <summary>When a condition holds in any of the states passed.</summary>
-    public Condition Passing(Condition condition) => Sum(passed, condition);
+    public Condition Passing(Condition condition) => Sum(isPassing: true, condition);
 
     /// <summary>The move that puts out what a condition tells; <see langword="null"/> when none does.</summary>
     /// <param name="condition">A function of free positions and of the group's relays.</param>
@@ -82,8 +83,24 @@ internal sealed class MoveSearch
         return condition;
     }
 
-    private Condition Sum(List<(int[] Values, Condition When)> some, Condition condition) =>
-        some.Aggregate(space.NeverHolds, (sum, s) => sum | (s.When & Known(condition, s.Values)));
+    // Free positions always lead somewhere, so that what depends on none of the relays stays as it was; states that differ only in other relays are one.
+    private Condition Sum(bool isPassing, Condition condition)
+    {
+        int concerned = 0;
+        foreach (int variable in space.SupportOf(condition))
+            for (int i = 0; i < Relays.Length; i++)
+                if (Relays[i].Number == variable)
+                    concerned |= 1 << i;
+        if (concerned == 0) return condition;
+        return Merged(isPassing, concerned).Aggregate(space.NeverHolds, (sum, s) => sum | (s.When & Known(condition, s.Values)));
+    }
+
+    private List<(int[] Values, Condition When)> Merged(bool isPassing, int concerned)
+    {
+        if (merged.TryGetValue((isPassing, concerned), out var known)) return known;
+        var groups = (isPassing ? passed : states).GroupBy(s => Key([.. s.Values.Where((_, i) => (concerned >> i & 1) == 1)]), StringComparer.Ordinal);
+        return merged[(isPassing, concerned)] = [.. groups.Select(g => (g.First().Values, g.Aggregate(space.NeverHolds, (sum, s) => sum | s.When)))];
+    }
 
     private List<(int[] Values, Condition When)> Reach()
     {
