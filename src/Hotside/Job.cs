@@ -53,13 +53,15 @@ public sealed class Job
     /// <param name="path">The file.</param>
     /// <param name="options">How it is read.</param>
     /// <returns>The job or what is wrong with the file; nothing that the file says throws.</returns>
-    /// <exception cref="IOException">The file cannot be read.</exception>
+    /// <exception cref="ArgumentException"><paramref name="path"/> is empty.</exception>
+    /// <exception cref="FileNotFoundException">There is no such file; the message names the nearest in its folder.</exception>
+    /// <exception cref="IOException">The file cannot be read, its folder does not exist, or the path is a folder.</exception>
     /// <exception cref="UnauthorizedAccessException">The file may not be read.</exception>
     public static ReadResult ReadFile(string path, JobOptions? options = null)
     {
         ArgumentException.ThrowIfNullOrWhiteSpace(path);
         string folder = Path.GetDirectoryName(Path.GetFullPath(path))!;
-        return Read(File.ReadAllText(path), path, options, name => Path.Combine(folder, name) is var file && File.Exists(file) ? File.ReadAllText(file) : null);
+        return Read(JobFile.Text(path), path, options, name => Path.Combine(folder, name) is var file && File.Exists(file) ? File.ReadAllText(file) : null);
     }
 
     /// <summary>Reads a job from a text; it includes no other files.</summary>
@@ -75,9 +77,11 @@ public sealed class Job
     /// <summary>A job made in code.</summary>
     /// <param name="alteration">Both circuits and what changes.</param>
     /// <param name="title">What it is called; the alteration's title when left out.</param>
+    /// <exception cref="ArgumentException"><paramref name="title"/> is stated and empty.</exception>
     public static Job From(Alteration alteration, string? title = null)
     {
         ArgumentNullException.ThrowIfNull(alteration);
+        if (title is not null) ArgumentException.ThrowIfNullOrWhiteSpace(title);
         return new(title ?? alteration.Title, [], alteration, ImmutableDictionary<string, SourceSpan>.Empty, []);
     }
 
@@ -122,6 +126,7 @@ public sealed class Job
     /// <param name="load">A part's id, or one of its loads: <c>H1</c>, <c>E3.tail</c>.</param>
     /// <param name="words">Whose words.</param>
     /// <exception cref="ArgumentException">There is no such load before or after; the message names the nearest.</exception>
+    /// <exception cref="ArgumentOutOfRangeException"><paramref name="words"/> is none of the two.</exception>
     public Explanation Explain(string load, Words words = Words.American)
     {
         ArgumentException.ThrowIfNullOrWhiteSpace(load);

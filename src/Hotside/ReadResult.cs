@@ -28,6 +28,7 @@ public sealed class ReadResult
 
     /// <summary>A diagnostic with the line of the file that it is about, and a mark below the place.</summary>
     /// <param name="diagnostic">A diagnostic of this result or of its job.</param>
+    /// <returns>Lines without a line feed behind the last: the message, the excerpt where it has a place in a file that was read, and the hint where it has one.</returns>
     public string Print(Diagnostic diagnostic)
     {
         ArgumentNullException.ThrowIfNull(diagnostic);

@@ -31,6 +31,7 @@ public sealed record Alteration
     {
         ArgumentNullException.ThrowIfNull(before);
         ArgumentNullException.ThrowIfNull(after);
+        ArgumentNullException.ThrowIfNull(title);
         ArgumentNullException.ThrowIfNull(same);
         var renamed = CircuitRenaming.Of(before, after, same);
         var acts = CircuitComparison.Acts(before, renamed);
@@ -61,21 +62,31 @@ public sealed record Alteration
     /// <summary>What becomes of a part.</summary>
     /// <param name="partId">The id of a part of either circuit.</param>
     /// <exception cref="ArgumentException">Neither circuit has such a part.</exception>
-    public PartState StateOf(string partId) =>
-        Before.FindPart(partId) is not null || After.FindPart(partId) is not null ? states.Value.OfPart(partId)
+    public PartState StateOf(string partId)
+    {
+        ArgumentNullException.ThrowIfNull(partId);
+        return Before.FindPart(partId) is not null || After.FindPart(partId) is not null ? states.Value.OfPart(partId)
         : throw new ArgumentException(Unknown("part", partId, Before.Parts.Concat(After.Parts).Select(p => p.Id)), nameof(partId));
+    }
 
     /// <summary>What becomes of a conductor.</summary>
     /// <param name="conductorId">The id of a conductor of either circuit.</param>
     /// <exception cref="ArgumentException">Neither circuit has such a conductor.</exception>
-    public ConductorState StateOfConductor(string conductorId) =>
-        Before.FindConductor(conductorId) is not null || After.FindConductor(conductorId) is not null ? states.Value.OfConductor(conductorId)
+    public ConductorState StateOfConductor(string conductorId)
+    {
+        ArgumentNullException.ThrowIfNull(conductorId);
+        return Before.FindConductor(conductorId) is not null || After.FindConductor(conductorId) is not null ? states.Value.OfConductor(conductorId)
         : throw new ArgumentException(
             Unknown("conductor", conductorId, Before.Conductors.Concat(After.Conductors).Select(c => c.Id)), nameof(conductorId));
+    }
 
-    /// <summary>The numbers of the changes that concern a part or conductor, in order; empty when none does.</summary>
+    /// <summary>The numbers of the changes that concern a part or conductor, in order; empty when none does, and for an id that neither circuit has.</summary>
     /// <param name="id">The id of a part or conductor.</param>
-    public ImmutableArray<int> NumbersOf(string id) => states.Value.NumbersOf(id);
+    public ImmutableArray<int> NumbersOf(string id)
+    {
+        ArgumentNullException.ThrowIfNull(id);
+        return states.Value.NumbersOf(id);
+    }
 
     private static string Unknown(string sort, string id, IEnumerable<string> known) =>
         $"There is no {sort} \"{id}\" before or after" + NearestName.Suggestion(id, known);

@@ -67,14 +67,20 @@ public sealed class AlterationBuilder
     /// <param name="because">Why, in a few words.</param>
     /// <returns>This builder.</returns>
     /// <exception cref="ArgumentException">There is no such part or conductor, or it is changed already.</exception>
-    public AlterationBuilder TakeOut(string id, string? because = null) => Add(new TakeOutEdit([id]), because);
+    public AlterationBuilder TakeOut(string id, string? because = null) => Add(new TakeOutEdit([Said(id)]), because);
 
     /// <summary>Takes out several parts and conductors under one number.</summary>
     /// <param name="ids">Their ids.</param>
     /// <param name="because">Why, in a few words.</param>
     /// <returns>This builder.</returns>
-    /// <exception cref="ArgumentException">One of them does not exist or is changed already.</exception>
-    public AlterationBuilder TakeOut(IEnumerable<string> ids, string? because = null) => Add(new TakeOutEdit([.. ids]), because);
+    /// <exception cref="ArgumentException">There are none, or one of them does not exist or is changed already.</exception>
+    public AlterationBuilder TakeOut(IEnumerable<string> ids, string? because = null)
+    {
+        ArgumentNullException.ThrowIfNull(ids);
+        string[] all = [.. ids];
+        if (all.Length == 0 || all.Any(string.IsNullOrWhiteSpace)) throw new ArgumentException("At least one part or conductor is taken out, and each is named.", nameof(ids));
+        return Add(new TakeOutEdit([.. all]), because, nameof(ids));
+    }
 
     /// <summary>Puts another part in the place of one. Name, place, joints and case stay unless stated, ratings never.</summary>
     /// <param name="id">The part's id.</param>
@@ -99,7 +105,7 @@ public sealed class AlterationBuilder
     /// <param name="because">Why, in a few words.</param>
     /// <returns>This builder.</returns>
     /// <exception cref="ArgumentException">There is no such part, it has not two terminals, or it is changed already.</exception>
-    public AlterationBuilder Reverse(string id, string? because = null) => Add(new ReverseEdit(id), because);
+    public AlterationBuilder Reverse(string id, string? because = null) => Add(new ReverseEdit(Said(id)), because);
 
     /// <summary>Puts a part's case on something else.</summary>
     /// <param name="id">The part's id.</param>
@@ -109,6 +115,7 @@ public sealed class AlterationBuilder
     /// <exception cref="ArgumentException">There is no such part, it has no case, it is changed already, or <paramref name="on"/> does not exist.</exception>
     public AlterationBuilder Remount(string id, string on, string? because = null)
     {
+        ArgumentException.ThrowIfNullOrWhiteSpace(id);
         var mount = on == "insulated" ? CaseMount.Insulated : new(Landing(on, nameof(on)));
         return Add(new RemountEdit(id, mount), because);
     }
@@ -137,7 +144,7 @@ public sealed class AlterationBuilder
     /// <returns>This builder.</returns>
     /// <exception cref="ArgumentException">There is no such conductor, it has no such end, it is changed already, or <paramref name="to"/> does not exist.</exception>
     public AlterationBuilder Move(string id, string from, string to, Wire? wire = null, string? because = null) =>
-        Add(new MoveEdit(id, [(End.Parse(from), Landing(to, nameof(to)))], wire), because,
+        Add(new MoveEdit(Said(id), [(Written(from, nameof(from)), Landing(to, nameof(to)))], wire), because,
             (WiresAfter.EndNotThere, nameof(from)), (WiresAfter.NothingMoved, nameof(to)), (WiresAfter.SameEnds, nameof(to)), (WiresAfter.HangsFree, nameof(to)));
 
     /// <summary>Uses a conductor elsewhere: both its ends move, under one number.</summary>
@@ -149,7 +156,7 @@ public sealed class AlterationBuilder
     /// <returns>This builder.</returns>
     /// <exception cref="ArgumentException">There is no such conductor, it has no such end, it is changed already, or an end does not exist.</exception>
     public AlterationBuilder Move(string id, (string From, string To) first, (string From, string To) second, Wire? wire = null, string? because = null) =>
-        Add(new MoveEdit(id, [(End.Parse(first.From), Landing(first.To, nameof(first))), (End.Parse(second.From), Landing(second.To, nameof(second)))], wire),
+        Add(new MoveEdit(Said(id), [(Written(first.From, nameof(first)), Landing(first.To, nameof(first))), (Written(second.From, nameof(second)), Landing(second.To, nameof(second)))], wire),
             because, (WiresAfter.EndNotThere, nameof(first)), (WiresAfter.SameEndTwice, nameof(second)));
 
     /// <summary>Renews a conductor between the same ends.</summary>
@@ -161,7 +168,7 @@ public sealed class AlterationBuilder
     public AlterationBuilder Renew(string id, Wire wire, string? because = null)
     {
         ArgumentNullException.ThrowIfNull(wire);
-        return Add(new RenewEdit([id], wire), because, (WiresAfter.NothingNew, nameof(wire)));
+        return Add(new RenewEdit([Said(id)], wire), because, (WiresAfter.NothingNew, nameof(wire)));
     }
 
     /// <summary>Cuts a conductor to insert something.</summary>
@@ -175,7 +182,7 @@ public sealed class AlterationBuilder
     public AlterationBuilder Cut(string id, string first, string second, string newId, string? because = null)
     {
         ItemId.Check(newId, nameof(newId));
-        return Add(new CutEdit(id, Landing(first, nameof(first)), Landing(second, nameof(second)), newId), because,
+        return Add(new CutEdit(Said(id), Landing(first, nameof(first)), Landing(second, nameof(second)), newId), because,
             (EditRoster.IdTaken, nameof(newId)), (WiresAfter.SameEnds, nameof(first)));
     }
 
@@ -188,16 +195,17 @@ public sealed class AlterationBuilder
     public AlterationBuilder Do(string id, string sentence, string? because = null)
     {
         ArgumentException.ThrowIfNullOrWhiteSpace(sentence);
-        return Add(new DoEdit(id, because is null ? sentence.Trim() : $"{sentence.Trim()}, because {because.Trim()}"), null);
+        return Add(new DoEdit(Said(id), because is null ? sentence.Trim() : $"{sentence.Trim()}, because {because.Trim()}"), null);
     }
 
     /// <summary>Adds a setting of the after circuit, or changes the one of that name.</summary>
     /// <param name="name">Its name, such as <c>horn pressed</c>.</param>
     /// <param name="positions">Part or condition and position in turn: <c>("S1", "pressed")</c>.</param>
     /// <returns>This builder.</returns>
-    /// <exception cref="ArgumentException">A part, condition or position does not exist so far.</exception>
+    /// <exception cref="ArgumentException">The name is empty, or a part, condition or position does not exist so far.</exception>
     public AlterationBuilder Setting(string name, params (string Of, string Position)[] positions)
     {
+        ArgumentException.ThrowIfNullOrWhiteSpace(name);
         ArgumentNullException.ThrowIfNull(positions);
         settings.RemoveAll(s => s.Name == name);
         settings.Add(new(name, [.. positions.Select(p => SetPosition.Named(latest.Parts, p.Of, p.Position))], []));
@@ -218,18 +226,21 @@ public sealed class AlterationBuilder
     {
         ArgumentNullException.ThrowIfNull(kind);
         var pairs = (map ?? ImmutableDictionary<string, string>.Empty).OrderBy(p => p.Key, StringComparer.Ordinal).Select(p => (p.Key, p.Value));
-        return Add(new ReplaceEdit([id], PartDetailsReader.Read(id, kind, details ?? new()), reversed, [.. pairs]), because,
+        return Add(new ReplaceEdit([Said(id)], PartDetailsReader.Read(id, kind, details ?? new()), reversed, [.. pairs]), because,
             (EndNames.UnknownTerminal, map is null ? nameof(details) : nameof(map)), (EndNames.UnknownPart, nameof(details)), (EndNames.TerminalNotSaid, nameof(details)));
     }
 
-    private AlterationBuilder Add(Edit edit, string? because, params (DiagnosticKind Kind, string Argument)[] arguments)
+    private AlterationBuilder Add(Edit edit, string? because, params (DiagnosticKind Kind, string Argument)[] arguments) => Add(edit, because, "id", arguments);
+
+    // An argument other than the item itself is at fault where the kind of the problem says so.
+    private AlterationBuilder Add(Edit edit, string? because, string item, params (DiagnosticKind Kind, string Argument)[] arguments)
     {
         EditGroup[] sofar = [.. groups, new([edit], because)];
         var result = Apply(sofar);
         foreach (var (problem, _, _) in result.Problems)
         {
             if (problem.Severity < Severity.Error || Curable.Contains(problem.Kind)) continue;
-            throw Refused(problem, arguments.FirstOrDefault(a => a.Kind == problem.Kind, (problem.Kind, "id")).Item2);
+            throw Refused(problem, arguments.FirstOrDefault(a => a.Kind == problem.Kind, (problem.Kind, item)).Item2);
         }
         groups.Add(sofar[^1]);
         latest = result;
@@ -238,9 +249,21 @@ public sealed class AlterationBuilder
 
     private EditResult Apply(IEnumerable<EditGroup> list) => EditList.Apply(before, title, system, [.. list]);
 
+    private static string Said(string id)
+    {
+        ArgumentException.ThrowIfNullOrWhiteSpace(id);
+        return id;
+    }
+
+    private static End Written(string text, string argument)
+    {
+        ArgumentException.ThrowIfNullOrWhiteSpace(text, argument);
+        return End.Parse(text);
+    }
+
     private End Landing(string text, string argument)
     {
-        var fault = EndNames.Resolve(End.Parse(text), id => latest.Parts.FirstOrDefault(p => p.Id == id), latest.Parts.Select(p => p.Id), out var end);
+        var fault = EndNames.Resolve(Written(text, argument), id => latest.Parts.FirstOrDefault(p => p.Id == id), latest.Parts.Select(p => p.Id), out var end);
         return fault is null ? end : throw Refused(fault, argument);
     }
 

@@ -40,12 +40,20 @@ public sealed record Circuit
     /// <summary>A part by its id.</summary>
     /// <param name="id">The id.</param>
     /// <returns>The part, or <see langword="null"/> when there is none.</returns>
-    public Part? FindPart(string id) => index.Value.Parts.GetValueOrDefault(id);
+    public Part? FindPart(string id)
+    {
+        ArgumentNullException.ThrowIfNull(id);
+        return index.Value.Parts.GetValueOrDefault(id);
+    }
 
     /// <summary>A conductor by its id.</summary>
     /// <param name="id">The id.</param>
     /// <returns>The conductor, or <see langword="null"/> when there is none.</returns>
-    public Conductor? FindConductor(string id) => index.Value.Conductors.GetValueOrDefault(id);
+    public Conductor? FindConductor(string id)
+    {
+        ArgumentNullException.ThrowIfNull(id);
+        return index.Value.Conductors.GetValueOrDefault(id);
+    }
 
     /// <summary>The conductors that end on a terminal, in the order of the file.</summary>
     /// <param name="end">The terminal.</param>

@@ -30,15 +30,22 @@ public readonly record struct End
     /// <summary>A terminal of a part.</summary>
     /// <param name="part">The part's id.</param>
     /// <param name="terminal">The terminal's name; empty to mean the only terminal of the part.</param>
-    public static End At(string part, string terminal) => new(part, terminal);
+    /// <exception cref="ArgumentException"><paramref name="part"/> is empty.</exception>
+    public static End At(string part, string terminal)
+    {
+        ArgumentException.ThrowIfNullOrWhiteSpace(part);
+        ArgumentNullException.ThrowIfNull(terminal);
+        return new(part, terminal);
+    }
 
     /// <summary>Reads <c>K1.85</c>, <c>X1</c>, <c>chassis</c> or <c>free</c>; what it names is looked up later.</summary>
     /// <param name="text">The end as written; an id and a terminal hold no dot.</param>
+    /// <exception cref="ArgumentException"><paramref name="text"/> is empty.</exception>
     public static End Parse(string text)
     {
         ArgumentException.ThrowIfNullOrWhiteSpace(text);
         int dot = text.IndexOf('.', StringComparison.Ordinal);
-        return text == "chassis" ? Chassis : text == "free" ? Free : dot < 0 ? At(text, "") : At(text[..dot], text[(dot + 1)..]);
+        return text == "chassis" ? Chassis : text == "free" ? Free : dot < 0 ? new(text, "") : new(text[..dot], text[(dot + 1)..]);
     }
 
     /// <summary>As it is written everywhere: <c>K1.85</c>.</summary>

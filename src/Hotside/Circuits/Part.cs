@@ -50,6 +50,7 @@ public sealed record Part
     /// <returns>The value; <see langword="null"/> when none is stated.</returns>
     public double? Rated(string element, Unit unit)
     {
+        ArgumentNullException.ThrowIfNull(element);
         // A named rating ("coil A") is meant for that element in particular and wins over a main one.
         foreach (var rule in Kind.Ratings.Where(r => r.Unit == unit && r.Elements.Contains(element)).OrderBy(r => r.IsMain ? 1 : 0))
             if (Ratings.FirstOrDefault(r => r.Name == rule.Name) is { } rating)

@@ -83,6 +83,7 @@ public sealed record PartKind(string Id)
     /// <returns>The terminal's own name; <see langword="null"/> when the kind has none such.</returns>
     public string? TerminalNamed(string name)
     {
+        ArgumentNullException.ThrowIfNull(name);
         foreach (var terminal in Terminals)
             if (terminal.Name == name)
                 return name;
@@ -95,7 +96,11 @@ public sealed record PartKind(string Id)
     /// <summary>The element of a name.</summary>
     /// <param name="name">The element's name.</param>
     /// <returns>The element, or <see langword="null"/>.</returns>
-    public Element? ElementNamed(string name) => Elements.FirstOrDefault(e => e.Name == name);
+    public Element? ElementNamed(string name)
+    {
+        ArgumentNullException.ThrowIfNull(name);
+        return Elements.FirstOrDefault(e => e.Name == name);
+    }
 
     /// <summary>The kind with its repeated terminals and elements written out for a number of ways; itself when it has no ways.</summary>
     /// <param name="ways">The number of ways, within <see cref="Ways"/>.</param>

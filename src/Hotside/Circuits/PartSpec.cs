@@ -4,7 +4,7 @@ namespace Hotside.Circuits;
 
 /// <summary>What is said of a part, apart from its id; what is not said takes the kind's default.</summary>
 /// <param name="Kind">The kind, its ways written out.</param>
-public sealed record PartSpec(PartKind Kind)
+internal sealed record PartSpec(PartKind Kind)
 {
     /// <summary>The part's name, such as <c>Horn button</c>; <see langword="null"/> when it has none.</summary>
     public string? Name { get; init; }

@@ -11,6 +11,7 @@ public sealed record StatedValue
     /// <summary>States a single value.</summary>
     /// <param name="value">The value in <paramref name="unit"/>; finite.</param>
     /// <param name="unit">Its unit.</param>
+    /// <exception cref="ArgumentException"><paramref name="value"/> is not finite.</exception>
     public StatedValue(double value, Unit unit) : this([value], unit) { }
 
     /// <summary>States one or more values, one an element in the order of the kind's rating.</summary>
@@ -32,10 +33,20 @@ public sealed record StatedValue
     public Unit Unit { get; }
 
     /// <summary>The upper end of a range whose lower end is <see cref="Value"/>; <see langword="null"/> when it is no range.</summary>
-    public double? UpTo { get; init; }
+    /// <exception cref="ArgumentOutOfRangeException">It is not finite.</exception>
+    public double? UpTo
+    {
+        get;
+        init => field = value is null || double.IsFinite(value.Value) ? value : throw new ArgumentOutOfRangeException(nameof(value), value, "The end of a range is finite.");
+    }
 
     /// <summary>How many alike things the value is meant for (<c>2x21 W</c>); 1 or more, default 1.</summary>
-    public int Count { get; init; } = 1;
+    /// <exception cref="ArgumentOutOfRangeException">It is below 1.</exception>
+    public int Count
+    {
+        get;
+        init => field = value >= 1 ? value : throw new ArgumentOutOfRangeException(nameof(value), value, "A count is 1 or more.");
+    } = 1;
 
     /// <summary>The first (most often the only) value, in <see cref="Unit"/>.</summary>
     public double Value => Values[0];

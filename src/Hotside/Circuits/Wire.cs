@@ -5,6 +5,8 @@ namespace Hotside.Circuits;
 /// <summary>What a conductor is made of, apart from where it runs. Whatever is not known is left out.</summary>
 public sealed record Wire
 {
+    private const string NoSize = "A size is made by WireSize.Awg or WireSize.SquareMillimetres; leave it out when it is not known.";
+
     /// <summary>A conductor of which nothing is known.</summary>
     public Wire() { }
 
@@ -12,11 +14,13 @@ public sealed record Wire
     /// <param name="size">Its size.</param>
     /// <param name="colour">Its colour, as code or word, such as <c>RD/WH</c>.</param>
     /// <param name="length">Its length, above 0; <see langword="null"/> when not measured.</param>
-    /// <exception cref="ArgumentException"><paramref name="colour"/> is no colour, or <paramref name="length"/> is not above 0.</exception>
+    /// <exception cref="ArgumentException"><paramref name="size"/> is none, <paramref name="colour"/> is no colour, or <paramref name="length"/> is not above 0.</exception>
     public Wire(WireSize size, string colour, Length? length = null)
     {
+        if (size == default) throw new ArgumentException(NoSize, nameof(size));
+        ArgumentNullException.ThrowIfNull(colour);
         if (!WireColour.TryParse(colour, out var read))
-            throw new ArgumentException(WireColour.Meant(colour ?? "") is { } meant ? $"\"{colour}\" is no colour; did you mean \"{meant}\"?"
+            throw new ArgumentException(WireColour.Meant(colour) is { } meant ? $"\"{colour}\" is no colour; did you mean \"{meant}\"?"
                 : $"\"{colour}\" is no colour; codes are {string.Join(", ", WireColour.Codes)}, with a tracer such as RD/WH.", nameof(colour));
         if (length is { } given && !(given.Meters > 0)) throw new ArgumentException("A length is above 0.", nameof(length));
         Size = size;
@@ -24,10 +28,15 @@ public sealed record Wire
         LengthInMetres = length?.Meters;
     }
 
-    /// <summary>The size.</summary>
-    public WireSize? Size { get; init; }
+    /// <summary>The size; <see langword="null"/> when not known.</summary>
+    /// <exception cref="ArgumentException">It is a size that neither <see cref="WireSize.Awg"/> nor <see cref="WireSize.SquareMillimetres"/> made.</exception>
+    public WireSize? Size
+    {
+        get;
+        init => field = value != default(WireSize) ? value : throw new ArgumentException(NoSize, nameof(value));
+    }
 
-    /// <summary>The colour; a braid has none.</summary>
+    /// <summary>The colour; <see langword="null"/> when not known, and for a braid.</summary>
     public WireColour? Colour { get; init; }
 
     /// <summary>Whether it is a bare braid.</summary>

@@ -54,7 +54,11 @@ public sealed record DiagnosticKind(string Code, Severity Severity, string Title
     /// <summary>The kind of a code.</summary>
     /// <param name="code">The code, such as <c>HS1104</c>, in any case.</param>
     /// <returns>The kind, or <see langword="null"/> when there is none.</returns>
-    public static DiagnosticKind? Find(string code) => All.FirstOrDefault(k => string.Equals(k.Code, code, StringComparison.OrdinalIgnoreCase));
+    public static DiagnosticKind? Find(string code)
+    {
+        ArgumentNullException.ThrowIfNull(code);
+        return All.FirstOrDefault(k => string.Equals(k.Code, code, StringComparison.OrdinalIgnoreCase));
+    }
 
     // Kinds stand beside the code that reports them, in all rooms; a list by hand would miss one some day.
     private static ImmutableArray<DiagnosticKind> FindAll() =>

@@ -9,6 +9,7 @@ namespace Hotside.Drawings;
 public readonly record struct Colour(byte Red, byte Green, byte Blue)
 {
     /// <summary>Reads <c>#rrggbb</c>.</summary>
+    /// <param name="text">A number sign and six hexadecimal digits, in large or small letters.</param>
     /// <exception cref="ArgumentException">The text is not a number sign and six hexadecimal digits.</exception>
     public static Colour Hex(string text)
     {

@@ -11,13 +11,13 @@ public static class KindSheet
     /// <param name="kinds">The kinds; they come in the order of their classes, and in the order given within a class.</param>
     /// <param name="options">Colours and words.</param>
     /// <returns>The picture, to be written by one of the outputs.</returns>
-    /// <exception cref="ArgumentException"><paramref name="kinds"/> is empty.</exception>
+    /// <exception cref="ArgumentException"><paramref name="kinds"/> is empty or holds a null.</exception>
     public static Drawing Of(IEnumerable<PartKind> kinds, DrawingOptions? options = null)
     {
         ArgumentNullException.ThrowIfNull(kinds);
         options ??= new();
         PartKind[] all = [.. kinds];
-        if (all.Length == 0) throw new ArgumentException("A chart shows at least one kind.", nameof(kinds));
+        if (all.Length == 0 || all.Contains(null)) throw new ArgumentException("A chart shows at least one kind, and none of them is null.", nameof(kinds));
         return new(KindChart.Of(all, options.Words, Lettering.Normal), View.After, options.Theme);
     }
 

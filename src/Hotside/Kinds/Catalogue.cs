@@ -36,7 +36,11 @@ public sealed class Catalogue
     /// <summary>The id that somebody most likely meant.</summary>
     /// <param name="id">What was written.</param>
     /// <returns>The nearest id, or <see langword="null"/> when none is near.</returns>
-    public string? Nearest(string id) => NearestName.Of(id.Replace(' ', '-'), Kinds.Select(k => k.Id));
+    public string? Nearest(string id)
+    {
+        ArgumentNullException.ThrowIfNull(id);
+        return NearestName.Of(id.Replace(' ', '-'), Kinds.Select(k => k.Id));
+    }
 
     /// <summary>This catalogue with one kind more, or with one replaced.</summary>
     /// <param name="yaml">The kind as data, as the files of the library have it.</param>
@@ -44,6 +48,7 @@ public sealed class Catalogue
     /// <exception cref="ArgumentException">The data is wrong; the message lists every mistake with its place.</exception>
     public Catalogue WithKind(string yaml)
     {
+        ArgumentNullException.ThrowIfNull(yaml);
         var problems = new List<Diagnostic>();
         var kind = ReadFile(new("(kind)", yaml), this, problems);
         if (kind is null || problems.Any(p => p.Severity >= Severity.Error)) throw new ArgumentException(string.Join('\n', problems), nameof(yaml));

@@ -48,17 +48,29 @@ public static class Sensitivity
     /// <summary>What a word for voltage means.</summary>
     /// <param name="word">One of <see cref="VoltageWords"/>.</param>
     /// <returns>The meaning, or <see langword="null"/> for another word.</returns>
-    public static string? MeaningOfVoltage(string word) => Meaning(Voltages, word);
+    public static string? MeaningOfVoltage(string word)
+    {
+        ArgumentNullException.ThrowIfNull(word);
+        return Meaning(Voltages, word);
+    }
 
     /// <summary>What a word for polarity means.</summary>
     /// <param name="word">One of <see cref="PolarityWords"/>.</param>
     /// <returns>The meaning, or <see langword="null"/> for another word.</returns>
-    public static string? MeaningOfPolarity(string word) => Meaning(Polarities, word);
+    public static string? MeaningOfPolarity(string word)
+    {
+        ArgumentNullException.ThrowIfNull(word);
+        return Meaning(Polarities, word);
+    }
 
     /// <summary>What a word for current means.</summary>
     /// <param name="word">One of <see cref="CurrentWords"/>.</param>
     /// <returns>The meaning, or <see langword="null"/> for another word.</returns>
-    public static string? MeaningOfCurrent(string word) => Meaning(Currents, word);
+    public static string? MeaningOfCurrent(string word)
+    {
+        ArgumentNullException.ThrowIfNull(word);
+        return Meaning(Currents, word);
+    }
 
     private static string? Meaning((string Word, string Meaning)[] words, string word) => words.FirstOrDefault(w => w.Word == word).Meaning;
 }

@@ -17,10 +17,11 @@ public static class DrawingPng
 
     /// <summary>Writes the drawing to a file: beside it first, then renamed, so that a failed run leaves what was there.</summary>
     /// <param name="drawing">The drawing.</param>
-    /// <param name="path">The file.</param>
+    /// <param name="path">The file; its folder exists.</param>
     /// <param name="resolution">Dots per inch of paper, as for <see cref="ToPng"/>.</param>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="resolution"/> is outside its range, or too high for so large a sheet.</exception>
-    /// <exception cref="IOException">The file cannot be written.</exception>
+    /// <exception cref="ArgumentException"><paramref name="path"/> is empty.</exception>
+    /// <exception cref="IOException">The file cannot be written, its folder does not exist, or the path is a folder.</exception>
     /// <exception cref="UnauthorizedAccessException">The file may not be written.</exception>
     public static void SavePng(this Drawing drawing, string path, double resolution = 300)
     {
@@ -34,9 +35,12 @@ public static class DrawingPng
     /// <param name="resolution">Dots per inch of paper, as for <see cref="ToPng"/>.</param>
     /// <param name="cancel">Stops the writing.</param>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="resolution"/> is outside its range, or too high for so large a sheet.</exception>
+    /// <exception cref="ArgumentException"><paramref name="stream"/> cannot be written to.</exception>
+    /// <exception cref="OperationCanceledException"><paramref name="cancel"/> was called for.</exception>
     public static async Task WritePngAsync(this Drawing drawing, Stream stream, double resolution = 300, CancellationToken cancel = default)
     {
-        ArgumentNullException.ThrowIfNull(stream);
+        OpenStream.Check(stream);
+        cancel.ThrowIfCancellationRequested();
         await stream.WriteAsync(drawing.ToPng(resolution), cancel).ConfigureAwait(false);
     }
 }

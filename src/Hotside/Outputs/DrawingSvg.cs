@@ -16,8 +16,9 @@ public static class DrawingSvg
 
     /// <summary>Writes the drawing to a file: beside it first, then renamed, so that a failed run leaves what was there.</summary>
     /// <param name="drawing">The drawing.</param>
-    /// <param name="path">The file.</param>
-    /// <exception cref="IOException">The file cannot be written.</exception>
+    /// <param name="path">The file; its folder exists.</param>
+    /// <exception cref="ArgumentException"><paramref name="path"/> is empty.</exception>
+    /// <exception cref="IOException">The file cannot be written, its folder does not exist, or the path is a folder.</exception>
     /// <exception cref="UnauthorizedAccessException">The file may not be written.</exception>
     public static void SaveSvg(this Drawing drawing, string path)
     {
@@ -29,9 +30,12 @@ public static class DrawingSvg
     /// <param name="drawing">The drawing.</param>
     /// <param name="stream">The stream.</param>
     /// <param name="cancel">Stops the writing.</param>
+    /// <exception cref="ArgumentException"><paramref name="stream"/> cannot be written to.</exception>
+    /// <exception cref="OperationCanceledException"><paramref name="cancel"/> was called for.</exception>
     public static async Task WriteSvgAsync(this Drawing drawing, Stream stream, CancellationToken cancel = default)
     {
-        ArgumentNullException.ThrowIfNull(stream);
+        OpenStream.Check(stream);
+        cancel.ThrowIfCancellationRequested();
         await stream.WriteAsync(Encoding.UTF8.GetBytes(drawing.ToSvg()), cancel).ConfigureAwait(false);
     }
 }

@@ -12,7 +12,7 @@ internal static class PdfOutput
 
     public static byte[] Write(IReadOnlyCollection<Drawing> drawings)
     {
-        if (drawings.Count == 0) throw new ArgumentException("A document has at least one drawing.", nameof(drawings));
+        if (drawings.Count == 0 || drawings.Contains(null)) throw new ArgumentException("A document has at least one drawing, and none of them is null.", nameof(drawings));
         using var file = new MemoryStream();
         using (var target = new SKManagedWStream(file))
         using (var document = SKDocument.CreatePdf(target, new SKDocumentPdfMetadata { Title = drawings.First().Scene.Title, Creator = "Hotside", RasterDpi = PageFineness, EncodingQuality = 101 }))

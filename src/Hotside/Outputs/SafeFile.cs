@@ -5,6 +5,10 @@ internal static class SafeFile
 {
     public static void Write(string path, byte[] content)
     {
+        // Said here, for the system would speak of the file beside.
+        if (Directory.Exists(path)) throw new IOException($"\"{path}\" is a folder; name a file in it.");
+        if (Path.GetDirectoryName(path) is { Length: > 0 } folder && !Directory.Exists(folder))
+            throw new DirectoryNotFoundException($"There is no folder \"{folder}\" to write \"{path}\" into.");
         string beside = path + ".new";
         try
         {

@@ -20,6 +20,7 @@ public sealed class WireList
     /// <summary>The wire list of a job.</summary>
     /// <param name="job">The job.</param>
     /// <param name="words">Whose words the heading uses.</param>
+    /// <exception cref="ArgumentOutOfRangeException"><paramref name="words"/> is none of the two.</exception>
     public static WireList Of(Job job, Words words = Words.American)
     {
         ArgumentNullException.ThrowIfNull(job);
@@ -35,8 +36,9 @@ public sealed class WireList
     public string ToCsv() => WireTable.WriteCsv(Rows);
 
     /// <summary>Writes the text table to a file in UTF-8: beside it first, then renamed, so that a failed run leaves what was there.</summary>
-    /// <param name="path">The file.</param>
-    /// <exception cref="IOException">The file cannot be written.</exception>
+    /// <param name="path">The file; its folder exists.</param>
+    /// <exception cref="ArgumentException"><paramref name="path"/> is empty.</exception>
+    /// <exception cref="IOException">The file cannot be written, its folder does not exist, or the path is a folder.</exception>
     /// <exception cref="UnauthorizedAccessException">The file may not be written.</exception>
     public void SaveText(string path)
     {
@@ -45,8 +47,9 @@ public sealed class WireList
     }
 
     /// <summary>Writes the comma-separated values to a file in UTF-8: beside it first, then renamed, so that a failed run leaves what was there.</summary>
-    /// <param name="path">The file.</param>
-    /// <exception cref="IOException">The file cannot be written.</exception>
+    /// <param name="path">The file; its folder exists.</param>
+    /// <exception cref="ArgumentException"><paramref name="path"/> is empty.</exception>
+    /// <exception cref="IOException">The file cannot be written, its folder does not exist, or the path is a folder.</exception>
     /// <exception cref="UnauthorizedAccessException">The file may not be written.</exception>
     public void SaveCsv(string path)
     {

@@ -13,15 +13,15 @@ public sealed record Explanation(string Title, ImmutableArray<ExplanationSection
     /// <summary>The whole as text: a heading and its sentences, each on a line.</summary>
     public override string ToString() => Title + "\n" + string.Concat(Sections.Select(s => $"\n{s.Heading}\n" + string.Concat(s.Sentences.Select(t => $"  {t}\n"))));
 
-    internal static Explanation Of(string name, Study study, Vocabulary words)
+    internal static Explanation Of(string load, Study study, Vocabulary words)
     {
-        LoadStudy[] before = Named(name, study.Before), after = Named(name, study.After);
-        if (before.Length + after.Length == 0) throw new ArgumentException(Unknown(name, study), nameof(name));
+        LoadStudy[] before = Named(load, study.Before), after = Named(load, study.After);
+        if (before.Length + after.Length == 0) throw new ArgumentException(Unknown(load, study), nameof(load));
         bool isAltered = !ReferenceEquals(study.Before, study.After);
         var sections = ImmutableArray.CreateBuilder<ExplanationSection>();
         if (isAltered) sections.AddRange(Told("Before", before, study.Before, words, "it is fitted in the alteration"));
         sections.AddRange(Told(isAltered ? "After" : "As it is", after, study.After, words, "it is taken out"));
-        if (isAltered) sections.Add(new("What changes", LoadChanges.Of(name, before, after, study, words)));
+        if (isAltered) sections.Add(new("What changes", LoadChanges.Of(load, before, after, study, words)));
         sections.Add(new("Mind",
         [
             "This is read from the job file; currents are ratings, nothing was measured. Measure with one hand, clear of fans and belts, and pull no plug under load.",

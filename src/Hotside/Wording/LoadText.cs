@@ -9,15 +9,17 @@ public static class LoadText
     /// <summary>The side, by what, and when: <c>hot-switched by K1; on when S1 pressed</c>.</summary>
     /// <param name="load">The load.</param>
     /// <param name="words">Whose words.</param>
+    /// <exception cref="ArgumentOutOfRangeException"><paramref name="words"/> is none of the two.</exception>
     public static string Summary(this LoadStudy load, Words words = Words.American)
     {
         ArgumentNullException.ThrowIfNull(load);
+        var vocabulary = Vocabulary.Of(words);
         string by = string.Join(", ", load.Chain.Concat(load.SwitchedBy));
         string text = load.Side switch
         {
             SwitchedSide.InSeries => "in series with " + string.Join(", ", load.InSeriesWith),
             SwitchedSide.Dead when load.DeadBecause is { } why => $"never on ({why})",
-            var side => SideText.Of(side, Vocabulary.Of(words)),
+            var side => SideText.Of(side, vocabulary),
         };
         if (by.Length > 0 && load.Side is not (SwitchedSide.InSeries or SwitchedSide.Unswitched)) text += " by " + by;
         if (load.Side is not (SwitchedSide.Dead or SwitchedSide.Unswitched)) text += load.Control.Whole is { } all && all.Shared.Length > 0 ? "; on in more combinations than can be listed" : "; on when " + load.Control;

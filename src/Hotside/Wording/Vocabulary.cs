@@ -5,7 +5,12 @@ namespace Hotside.Wording;
 /// <summary>The words that differ between American and British usage (trade usage, from memory); those for parts are in the kinds' data.</summary>
 internal sealed record Vocabulary(string Ground, bool IsBritish, string Polarize, string Hot, string Color)
 {
-    public static Vocabulary Of(Words words) => words == Words.British ? British : American;
+    public static Vocabulary Of(Words words) => words switch
+    {
+        Words.American => American,
+        Words.British => British,
+        _ => throw new ArgumentOutOfRangeException(nameof(words), words, "There are no such words."),
+    };
 
     private static Vocabulary American { get; } = new("ground", false, "polarize", "hot", "color");
 

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using System.Text;
 using Hotside.Alterations;
 using Hotside.Circuits;
+using Hotside.Drawings;
 using Hotside.Kinds;
 using Hotside.Tests.Support;
 using UnitsNet;
@@ -38,6 +39,8 @@ public class FirstMistakesTests
         ("a rating in another unit", () => Begin().Part("N1", Kind.Reducer, new() { Ratings = ImmutableDictionary<string, StatedValue>.Empty.Add("out V", new(6, Unit.Ampere)) })),
         ("two values for one lamp", () => Begin().Part("E1", Kind.Lamp, new() { Ratings = ImmutableDictionary<string, StatedValue>.Empty.Add("W", new([21, 5], Unit.Watt)) })),
         ("a value that is not finite", () => _ = new StatedValue(double.NaN, Unit.Volt)),
+        ("a count of 0", () => _ = new StatedValue(21, Unit.Watt) { Count = 0 }),
+        ("a range that does not end", () => _ = new StatedValue(0, Unit.Ohm) { UpTo = double.NaN }),
         ("a connector without ways", () => Begin().Part("X6", Kind.Connector)),
         ("too many ways", () => Begin().Part("X6", Kind.Connector, new() { Ways = 99 })),
         ("ways of a lamp", () => Begin().Part("E1", Kind.Lamp, new() { Ways = 2 })),
@@ -57,6 +60,8 @@ public class FirstMistakesTests
         ("a wire with the id of a part", () => Begin().Wire("H1", "X1", "H1.1")),
         ("a colour that is none", () => _ = new Wire(WireSize.Awg(14), "BL")),
         ("a colour in small letters", () => _ = new Wire(WireSize.Awg(14), "rd/wh")),
+        ("a wire of no size", () => _ = new Wire(default, "BK")),
+        ("a size that nothing made", () => _ = new Wire { Size = default(WireSize) }),
         ("a length below 0", () => _ = new Wire(WireSize.Awg(14), "BK", Length.FromMeters(-1))),
         ("a resistance below 0", () => _ = new Wire { ResistanceInOhms = -0.1 }),
         ("a gauge that is none", () => WireSize.Awg(140)),
@@ -66,6 +71,11 @@ public class FirstMistakesTests
         ("a setting twice", () => Begin().Setting("left", ("S5", "turn left")).Setting("left", ("S5", "turn right"))),
         ("a title that is empty", () => Begin().Build().Alter("")),
         ("a change of what is not there", () => Alter().TakeOut("w11")),
+        ("several taken out, and one is not there", () => Alter().TakeOut(new[] { "w1", "H11" })),
+        ("nothing taken out", () => Alter().TakeOut(Array.Empty<string>())),
+        ("a new wire from null", () => Alter().Run("w2", null!, "H1.1")),
+        ("a wire moved from null", () => Alter().Move("w1", null!, "X1")),
+        ("a wire moved to an empty text", () => Alter().Move("w1", "X1", "")),
         ("a new part with an old id", () => Alter().Fit("H1", Kind.Horn)),
         ("a new wire to a part not yet fitted", () => Alter().Run("w2", "K1.87", "H1.1")),
         ("a move of an end that is not there", () => Alter().Move("w1", "H1.1", "X1")),
@@ -83,6 +93,21 @@ public class FirstMistakesTests
         ("the state of a part that is not there", () => Alter().Build().StateOf("H11")),
         ("the state of a wire that is a part", () => Alter().Build().StateOfConductor("H1")),
         ("a load that is not there", () => Done().Study.Before.Load("H9")),
+        ("a load that is a switch", () => Done().Explain("S5")),
+        ("an explanation of what is not there", () => Done().Explain("H11")),
+        ("a setting that is not there", () => Done().Study.Before.Setting("horn pressed")),
+        ("a job with an empty title", () => Job.From(Alter().Build(), " ")),
+        ("a theme that is null", () => _ = new DrawingOptions { Theme = null! }),
+        ("kinds that are null", () => _ = new JobOptions { Kinds = null! }),
+        ("words that are none", () => _ = new DrawingOptions { Words = (Words)9 }),
+        ("an explanation in words that are none", () => Done().Explain("H1", (Words)9)),
+        ("a colour without its sign", () => Colour.Hex("0072b2")),
+        ("no resolution at all", () => Done().Draw().ToPng(0)),
+        ("a resolution that is no number", () => Done().Draw().ToPng(double.NaN)),
+        ("a document of nothing", () => Array.Empty<Drawing>().ToPdf()),
+        ("a document with a null", () => new Drawing[] { null! }.ToPdf()),
+        ("a chart of nothing", () => KindSheet.Of(Array.Empty<PartKind>())),
+        ("a chart with a null", () => KindSheet.Of(new PartKind[] { null! })),
         ("a view that is none", () => Done().Draw((View)9)),
         ("a file without a name", () => Job.ReadFile(" ")),
         ("a file that is wrong", () => Job.Read("hotside: 1\nsystem: 6 V, positive ground\nparts:\n  G1: batery\n").OrThrow()),
