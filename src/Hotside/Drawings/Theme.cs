@@ -47,20 +47,20 @@ public sealed record Theme
         Moved = Colour.Hex("#5c0a68"),
     };
 
-    /// <summary>The names that <see cref="Named"/> knows.</summary>
-    public static ImmutableArray<string> Names { get; } = ["paper", "dark", "mono", "high-contrast"];
+    private static readonly ImmutableArray<(string Name, Theme Theme)> All = [("paper", Paper), ("dark", Dark), ("mono", Mono), ("high-contrast", HighContrast)];
+
+    /// <summary>The names that <see cref="Named"/> knows: <c>paper</c>, <c>dark</c>, <c>mono</c>, <c>high-contrast</c>.</summary>
+    public static ImmutableArray<string> Names { get; } = [.. All.Select(t => t.Name)];
 
     /// <summary>A theme by its name, as the command line has it.</summary>
     /// <param name="name">One of <see cref="Names"/>.</param>
-    /// <exception cref="ArgumentException">There is no theme of that name.</exception>
-    public static Theme Named(string name) => name switch
+    /// <exception cref="ArgumentException">There is no theme of that name; the message names those that there are.</exception>
+    public static Theme Named(string name)
     {
-        "paper" => Paper,
-        "dark" => Dark,
-        "mono" => Mono,
-        "high-contrast" => HighContrast,
-        _ => throw new ArgumentException($"There is no theme \"{name}\"; there are {string.Join(", ", Names)}.", nameof(name)),
-    };
+        ArgumentNullException.ThrowIfNull(name);
+        return All.FirstOrDefault(t => t.Name == name).Theme
+            ?? throw new ArgumentException($"There is no theme \"{name}\"; there are {string.Join(", ", Names)}.", nameof(name));
+    }
 
     /// <summary>The sheet.</summary>
     public Colour Ground { get; init; } = Colour.Hex("#ffffff");

@@ -103,26 +103,10 @@ public sealed partial class EmbeddingTests : IDisposable
     private HashSet<string> References(string svg) =>
         [.. XDocument.Load(Written(svg)).Descendants().Select(e => e.Attribute("data-ref")?.Value).OfType<string>()];
 
-    private string Run(string program, params string[] arguments)
-    {
-        using var process = Start(program, arguments);
-        var error = process.StandardError.ReadToEndAsync();
-        string output = process.StandardOutput.ReadToEnd();
-        process.WaitForExit();
-        Assert.True(process.ExitCode == 0, $"{program} ends with {process.ExitCode}: {output}{error.Result}");
-        return output;
-    }
+    private string Run(string program, params string[] arguments) => OutsideProgram.Finish(Start(program, arguments));
 
-    private Process Start(string program, params string[] arguments)
-    {
-        var start = new ProcessStartInfo("dotnet", ["run", Path.Combine(Source, program + ".cs"), "--", .. arguments])
-        {
-            WorkingDirectory = Path.Combine(folder.FullName, "embedding"), RedirectStandardOutput = true, RedirectStandardError = true,
-        };
-        // A server that outlives the build would hold its files.
-        start.Environment["MSBUILDDISABLENODEREUSE"] = "1";
-        return Process.Start(start)!;
-    }
+    private Process Start(string program, params string[] arguments) =>
+        OutsideProgram.Start(Path.Combine(folder.FullName, "embedding"), "dotnet", ["run", Path.Combine(Source, program + ".cs"), "--", .. arguments]);
 
     [GeneratedRegex(@"http://127\.0\.0\.1:\d+")]
     private static partial Regex Address();

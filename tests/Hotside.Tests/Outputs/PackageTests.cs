@@ -1,4 +1,3 @@
-using System.Diagnostics;
 using System.IO.Compression;
 using System.Text;
 using System.Text.RegularExpressions;
@@ -81,23 +80,12 @@ public sealed partial class PackageTests : IDisposable
 
     private string Dotnet(string place, params string[] arguments) => Run("dotnet", place, arguments);
 
+    // The package of this run, not one that an earlier run left behind; what it needs is taken from where it is.
     private string Run(string program, string place, params string[] arguments)
     {
-        var start = new ProcessStartInfo(program, arguments) { WorkingDirectory = place, RedirectStandardOutput = true, RedirectStandardError = true };
-        start.Environment["MSBUILDDISABLENODEREUSE"] = "1";
-        // The package of this run, not one that an earlier run left behind; what it needs is taken from where it is.
         string known = Environment.GetEnvironmentVariable("NUGET_PACKAGES") ?? System.IO.Path.Combine(Environment.GetFolderPath(Environment.SpecialFolder.UserProfile), ".nuget", "packages");
-        if (place.StartsWith(folder.FullName, StringComparison.Ordinal))
-        {
-            start.Environment["NUGET_PACKAGES"] = Path("packages");
-            start.Environment["NUGET_FALLBACK_PACKAGES"] = known;
-        }
-        using var process = Process.Start(start)!;
-        var error = process.StandardError.ReadToEndAsync();
-        string output = process.StandardOutput.ReadToEnd();
-        process.WaitForExit();
-        Assert.True(process.ExitCode == 0, $"{program} {string.Join(' ', arguments)} ends with {process.ExitCode}: {output}{error.Result}");
-        return output;
+        (string, string)[] packages = place.StartsWith(folder.FullName, StringComparison.Ordinal) ? [("NUGET_PACKAGES", Path("packages")), ("NUGET_FALLBACK_PACKAGES", known)] : [];
+        return OutsideProgram.Finish(OutsideProgram.Start(place, program, arguments, packages));
     }
 
     [GeneratedRegex("```csharp\n(.*?)```", RegexOptions.Singleline)]

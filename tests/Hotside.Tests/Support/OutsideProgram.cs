@@ -6,14 +6,26 @@ namespace Hotside.Tests.Support;
 internal static class OutsideProgram
 {
     /// <summary>What the program writes to standard output; the test fails when it ends with an error.</summary>
-    public static string Run(string program, params string[] arguments)
+    public static string Run(string program, params string[] arguments) => Finish(Start(Environment.CurrentDirectory, Needed(program), arguments));
+
+    /// <summary>Starts a program in a folder, with more environment if need be.</summary>
+    public static Process Start(string folder, string program, string[] arguments, params (string Name, string Value)[] environment)
     {
-        var start = new ProcessStartInfo(Needed(program), arguments) { RedirectStandardOutput = true, RedirectStandardError = true };
-        using var process = Process.Start(start)!;
+        var start = new ProcessStartInfo(program, arguments) { WorkingDirectory = folder, RedirectStandardOutput = true, RedirectStandardError = true };
+        // A build server that outlives the test would hold its files.
+        start.Environment["MSBUILDDISABLENODEREUSE"] = "1";
+        foreach (var (name, value) in environment) start.Environment[name] = value;
+        return Process.Start(start)!;
+    }
+
+    /// <summary>What a started program writes to standard output until it ends.</summary>
+    public static string Finish(Process started)
+    {
+        using var process = started;
         var error = process.StandardError.ReadToEndAsync();
         string output = process.StandardOutput.ReadToEnd();
         process.WaitForExit();
-        Assert.True(process.ExitCode == 0, $"{program} ends with {process.ExitCode}: {error.Result}");
+        Assert.True(process.ExitCode == 0, $"{process.StartInfo.FileName} {string.Join(' ', process.StartInfo.ArgumentList)} ends with {process.ExitCode}: {output}{error.Result}");
         return output;
     }
 

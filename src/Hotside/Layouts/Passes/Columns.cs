@@ -26,7 +26,7 @@ internal sealed class Columns
     private readonly List<Pull> pulls = [];
     private readonly List<(End Left, End Right)> apart = [];
     private readonly HashSet<(int, int)> wired;
-    private readonly HashSet<int> columns = [];
+    private readonly HashSet<int> distinct = [];
     private HashSet<int> textLeft = [];
     private int[]? last;
 
@@ -219,12 +219,12 @@ internal sealed class Columns
     // In how many columns a piece has ends.
     private int ColumnsOf(Piece piece, int[] x, SeenIn view)
     {
-        columns.Clear();
+        distinct.Clear();
         foreach (var end in piece.Tops)
-            if ((end.Seen & view) != 0) columns.Add(end.X(x));
+            if ((end.Seen & view) != 0) distinct.Add(end.X(x));
         foreach (var end in piece.Bottoms)
-            if ((end.Seen & view) != 0) columns.Add(end.X(x));
-        return columns.Count;
+            if ((end.Seen & view) != 0) distinct.Add(end.X(x));
+        return distinct.Count;
     }
 
     private sealed record State(int[] X, int[] Levels, HashSet<int> TextLeft, double Cost);
