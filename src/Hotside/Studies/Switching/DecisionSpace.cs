@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Runtime.CompilerServices;
 
 namespace Hotside.Studies.Switching;
 
@@ -20,6 +21,7 @@ internal sealed class DecisionSpace
     private readonly Dictionary<(int, int), int> ors = [];
     private readonly Dictionary<int, int> nots = [];
     private readonly Dictionary<(int, int, int), int> restrictions = [];
+    private readonly ConditionalWeakTable<Condition[]?[], Dictionary<int, int>> compositions = [];
 
     /// <summary>An empty diagram.</summary>
     /// <param name="arities">The number of values of each variable, in the order of the diagram.</param>
@@ -120,10 +122,10 @@ internal sealed class DecisionSpace
 
     /// <summary>Puts functions in the place of variables.</summary>
     /// <param name="condition">The condition.</param>
-    /// <param name="functions">For each variable that is replaced, when it has which value; the others are <see langword="null"/>.</param>
-    public Condition Compose(Condition condition, IReadOnlyList<Condition[]?> functions)
+    /// <param name="functions">For each variable that is replaced, when it has which value; the others are <see langword="null"/>. What was worked out with it is kept as long as it is.</param>
+    public Condition Compose(Condition condition, Condition[]?[] functions)
     {
-        Dictionary<int, int> done = [];
+        var done = compositions.GetOrCreateValue(functions);
         return new(this, Rewrite(condition.Node));
 
         int Rewrite(int f)

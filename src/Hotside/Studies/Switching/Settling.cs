@@ -10,6 +10,7 @@ internal sealed class Settling
     private readonly Positions positions;
     private readonly DecisionSpace space;
     private readonly List<Condition[]?[]> rounds = [];
+    private readonly Dictionary<int, Condition> settled = [], passing = [];
 
     public Settling(Positions positions, ImmutableArray<Relay> relays)
     {
@@ -33,14 +34,19 @@ internal sealed class Settling
     /// <summary>When a condition holds with relays settled, as a function of free positions; where none settles, or several rests compete, when it holds in any of their states.</summary>
     /// <param name="condition">A function of free positions and of relays.</param>
     /// <param name="asItStands">Whether interrupters count as they stand, not as closed.</param>
-    public Condition Settled(Condition condition, bool asItStands = false) =>
-        Settled(condition.Given(positions.Candour, asItStands ? 1 : 0), except: null);
+    public Condition Settled(Condition condition, bool asItStands = false)
+    {
+        var left = condition.Given(positions.Candour, asItStands ? 1 : 0);
+        return settled.TryGetValue(left.Node, out var known) ? known : settled[left.Node] = Settled(left, except: null);
+    }
 
     /// <summary>When a condition holds on the way to rest.</summary>
     public Condition Passing(Condition condition)
     {
-        var known = Searches.Aggregate(condition.Given(positions.Candour, 0), (c, search) => search.Passing(c));
-        return rounds.Aggregate(space.NeverHolds, (sum, round) => sum | space.Compose(known, round));
+        var left = condition.Given(positions.Candour, 0);
+        if (passing.TryGetValue(left.Node, out var known)) return known;
+        var apart = Searches.Aggregate(left, (c, search) => search.Passing(c));
+        return passing[left.Node] = rounds.Aggregate(space.NeverHolds, (sum, round) => sum | space.Compose(apart, round));
     }
 
     /// <summary>A full state in which a condition holds, settled or else on the way.</summary>
@@ -111,10 +117,11 @@ internal sealed class Settling
         for (int i = 0; i + 1 < rounds.Count; i++)
         {
             var left = space.Compose(known, rounds[i]) & free;
-            var moved = (Condition[]?[])rounds[i].Clone();
+            var moved = rounds[i];
             foreach (var relay in Relays)
             {
                 if (left.IsNever) break;
+                moved = (Condition[]?[])moved.Clone();
                 moved[relay.Number] = rounds[i + 1][relay.Number];
                 var ended = left & !space.Compose(known, moved);
                 if (!ended.IsNever) return (relay, Array.FindIndex(rounds[i + 1][relay.Number]!, c => !(c & ended).IsNever));
@@ -125,8 +132,12 @@ internal sealed class Settling
 
     private Condition Settled(Condition known, MoveSearch? except)
     {
-        var last = (Condition[]?[])rounds[^1].Clone();
-        foreach (var relay in except?.Relays ?? []) last[relay.Number] = null;
+        var last = rounds[^1];
+        if (except is not null)
+        {
+            last = (Condition[]?[])last.Clone();
+            foreach (var relay in except.Relays) last[relay.Number] = null;
+        }
         return space.Compose(Searches.Where(s => s != except).Aggregate(known, (c, search) => search.Any(c)), last);
     }
 
