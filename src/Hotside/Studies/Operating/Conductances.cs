@@ -1,3 +1,5 @@
+using System.Numerics;
+
 namespace Hotside.Studies.Operating;
 
 /// <summary>
@@ -7,10 +9,16 @@ namespace Hotside.Studies.Operating;
 /// </summary>
 internal sealed class Conductances
 {
+    // Nodes of so few neighbours are kept by their number of them; there are seldom others.
+    private const int Levels = 4;
+
     private readonly List<Node> nodes = [];
+    private readonly ulong[][] levels = new ulong[Levels][];
 
     private sealed class Node
     {
+        public int Level { get; set; } = Levels;
+
         public List<(int Node, double Siemens)> Others { get; } = new(4);
 
         public double ToReference { get; set; }
@@ -23,9 +31,19 @@ internal sealed class Conductances
 
         public void Add(int other, double siemens)
         {
-            int at = Others.FindIndex(o => o.Node == other);
+            int at = IndexOf(other);
             if (at < 0) Others.Add((other, siemens));
             else Others[at] = (other, Others[at].Siemens + siemens);
+        }
+
+        public void Remove(int other) => Others.RemoveAt(IndexOf(other));
+
+        private int IndexOf(int other)
+        {
+            for (int i = 0; i < Others.Count; i++)
+                if (Others[i].Node == other)
+                    return i;
+            return -1;
         }
     }
 
@@ -57,13 +75,12 @@ internal sealed class Conductances
     /// <summary>The potentials against the reference in volts; uses the network up.</summary>
     public double[] Solve()
     {
-        Stack<int> order = new();
+        Stack<int> order = new(nodes.Count);
+        for (int level = 0; level < Levels; level++) levels[level] = new ulong[(nodes.Count + 63) / 64];
+        for (int i = 0; i < nodes.Count; i++) Place(i);
         while (order.Count < nodes.Count)
         {
-            int next = -1;
-            for (int i = 0; i < nodes.Count; i++)
-                if (!nodes[i].IsGone && (next < 0 || nodes[i].Others.Count < nodes[next].Others.Count))
-                    next = i;
+            int next = Least();
             order.Push(next);
             Eliminate(next);
         }
@@ -79,6 +96,30 @@ internal sealed class Conductances
         return potentials;
     }
 
+    // The first of those with fewest neighbours.
+    private int Least()
+    {
+        foreach (ulong[] level in levels)
+            for (int word = 0; word < level.Length; word++)
+                if (level[word] != 0)
+                    return (64 * word) + BitOperations.TrailingZeroCount(level[word]);
+        int next = -1;
+        for (int i = 0; i < nodes.Count; i++)
+            if (!nodes[i].IsGone && (next < 0 || nodes[i].Others.Count < nodes[next].Others.Count))
+                next = i;
+        return next;
+    }
+
+    private void Place(int k)
+    {
+        var node = nodes[k];
+        int level = node.IsGone ? Levels : Math.Min(node.Others.Count, Levels);
+        if (level == node.Level) return;
+        if (node.Level < Levels) levels[node.Level][k / 64] &= ~(1UL << (k % 64));
+        if (level < Levels) levels[level][k / 64] |= 1UL << (k % 64);
+        node.Level = level;
+    }
+
     // Its neighbours take over its conductances; it keeps its own, to be solved from later.
     private void Eliminate(int k)
     {
@@ -89,12 +130,14 @@ internal sealed class Conductances
         foreach (var (other, siemens) in node.Others)
         {
             double share = siemens / node.Sum;
-            nodes[other].Others.RemoveAll(o => o.Node == k);
+            nodes[other].Remove(k);
             nodes[other].ToReference += share * node.ToReference;
             nodes[other].Injected += share * node.Injected;
         }
         for (int a = 0; a < node.Others.Count; a++)
         for (int b = a + 1; b < node.Others.Count; b++)
             Add(node.Others[a].Node, node.Others[b].Node, node.Others[a].Siemens / node.Sum * node.Others[b].Siemens);
+        Place(k);
+        foreach (var (other, _) in node.Others) Place(other);
     }
 }

@@ -42,7 +42,8 @@ internal sealed class OperatingPoint
     /// <param name="graph">The circuit.</param>
     /// <param name="state">A value for each variable.</param>
     /// <param name="except">A branch taken out.</param>
-    public static OperatingPoint Of(ContactGraph graph, int[] state, Branch? except = null) => new(graph, state, except);
+    public static OperatingPoint Of(ContactGraph graph, int[] state, Branch? except = null) =>
+        graph.OperatingPoints.Of(state, except, () => new OperatingPoint(graph, state, except));
 
     /// <summary>Whether no choice of conducting one-way elements was found that their own volts confirm.</summary>
     public bool IsUnsettled { get; private set; }
