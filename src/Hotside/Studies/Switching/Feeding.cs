@@ -47,9 +47,10 @@ internal sealed class Feeding
         var load = feed.Load;
         if (strings.TryGetValue(load.Number, out var known)) return known;
         var result = graph.Positions.Space.NeverHolds;
+        bool IsNear(Branch other) => neighbourhoods.AreTogether(load, other);
         if (neighbourhoods.HasOtherConsumer(load))
             foreach (var supply in supplies)
-                result |= supply.Strings.When(load, supply.MayBeInSeries(load, !feed.Fed & !Short), other => neighbourhoods.AreTogether(load, other));
+                result |= supply.Strings.When(load, supply.MayBeInSeries(load, !feed.Fed & !Short, IsNear), IsNear);
         return strings[load.Number] = result;
     }
 
@@ -57,7 +58,7 @@ internal sealed class Feeding
     public (Supply Supply, ImmutableArray<Branch> Branches)? StringIn(Branch load, int[] state)
     {
         foreach (var supply in supplies)
-            if (supply.Strings.PathIn(load, state) is { } path)
+            if (supply.Strings.PathIn(load, state, other => neighbourhoods.AreTogether(load, other)) is { } path)
                 return (supply.Supply, path);
         return null;
     }

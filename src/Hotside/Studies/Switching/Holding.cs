@@ -23,7 +23,7 @@ internal sealed class Holding
     public static ImmutableArray<Holding> Of(SwitchingStudy study, Regime regime)
     {
         var found = ImmutableArray.CreateBuilder<Holding>();
-        foreach (var relay in regime.Settling.Relays)
+        foreach (var relay in regime.Settling.MayHold)
         {
             // What a machine's own winding does in its box, as in a cut-out, is no memory: reverse current, which paths do not show, lets it go.
             var coils = relay.Variable.Actuator.Pulls.SelectMany(p => p.Coils).Concat(relay.Variable.Actuator.KeptBy).ToArray();

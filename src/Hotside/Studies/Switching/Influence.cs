@@ -24,10 +24,14 @@ internal sealed class Influence
         for (int i = 0; i < count; i++)
         for (int j = 0; j < count; j++)
             reaches[i, j] |= reaches[i, k] && reaches[k, j];
+        OnThemselves = [.. relays.Where((_, i) => reaches[i, i])];
         Unsure = [.. Enumerable.Range(0, count).GroupBy(groups.Find)
             .Where(g => g.Any(i => reaches[i, i]) && g.Any(i => lets[i]))
             .Select(g => g.Select(i => relays[i]).ToImmutableArray())];
     }
+
+    /// <summary>The relays that influence themselves, by others or at once.</summary>
+    public ImmutableArray<Relay> OnThemselves { get; }
 
     /// <summary>The groups in which the order may matter.</summary>
     public ImmutableArray<ImmutableArray<Relay>> Unsure { get; }

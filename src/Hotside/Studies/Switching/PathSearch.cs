@@ -68,9 +68,10 @@ internal sealed class PathSearch
     /// <summary>The path in a full state.</summary>
     /// <param name="load">The load.</param>
     /// <param name="state">A value for each variable.</param>
+    /// <param name="within">What the path must lie in.</param>
     /// <returns>The branches passed beside the load; <see langword="null"/> when there is no path.</returns>
-    public ImmutableArray<Branch>? PathIn(Branch load, int[] state) =>
-        load.Source == load.Target || Find(new(supply, load, [.. branches.Where(b => b != load)]), state) is not { } path ? null
+    public ImmutableArray<Branch>? PathIn(Branch load, int[] state, Func<Branch, bool> within) =>
+        load.Source == load.Target || Find(new(supply, load, [.. branches.Where(b => b != load && within(b))]), state) is not { } path ? null
         : [.. path.Steps.Select(s => s.Branch).Where(b => b != load)];
 
     private Condition Now(Condition condition) => condition.Given(graph.Positions.Candour, 0);

@@ -13,6 +13,7 @@ internal sealed class Routes
     private readonly List<List<Step>> steps = [];
     private readonly List<int> points = [];
     private readonly List<End> ends = [];
+    private readonly Stems stems;
 
     public Routes(ContactGraph graph)
     {
@@ -26,6 +27,8 @@ internal sealed class Routes
             if (part.CaseOn is { } mount) Lay(Nodes.CaseOf(part), mount, new(0, 0));
             foreach (var element in part.Kind.Elements.Where(e => e.IsInLine || e.IsConsumer || IsMachine(e))) Lay(part, element);
         }
+        int[] poles = [Number(graph.Circuit.System.ReturnNode), .. graph.Circuit.Sources.SelectMany(s => new[] { Number(s.Feed), Number(s.Return) })];
+        stems = new([.. steps.Select(from => from.Where(s => s.IsInLine).Select(s => s.To).ToArray())], poles);
     }
 
     /// <summary>The way of a load in a state.</summary>
@@ -137,6 +140,7 @@ internal sealed class Routes
         Array.Fill(costs, int.MaxValue);
         costs[from] = 0;
         int count = 0;
+        var stem = throughConsumers == false ? stems.Of(from) : null;
         PriorityQueue<int, long> open = new([(from, 0L)]);
         while (open.TryDequeue(out int at, out _))
         {
@@ -146,6 +150,7 @@ internal sealed class Routes
             if (at != from && closed.Contains(points[at])) continue;
             foreach (var step in steps[at])
             {
+                if (stem is not null && !stems.IsCore(step.To) && !stem.Contains(step.To)) continue;
                 if (isDone[step.To] || costs[step.To] <= costs[at] + step.Cost) continue;
                 if (!step.LetsThrough(state, throughConsumers) || (step.Part == load.Part && step.Element == load.Element)) continue;
                 (costs[step.To], before[step.To], by[step.To]) = (costs[at] + step.Cost, at, step);
@@ -183,6 +188,9 @@ internal sealed record Step(int To, int Cost)
 
     /// <summary>Whether it is a contact that opens, by hand, by a condition or by a relay.</summary>
     public bool IsControl => When is { IsOpen: true } && Element is { IsNoControl: false, IsLink: true };
+
+    /// <summary>Whether it is a conductor, a joint, or an element in line.</summary>
+    public bool IsInLine => Element is null || Element.IsLink || Element.IsInLine;
 
     /// <summary>Whether it is passed in a state; the direction of one-way elements is left to whoever chose the state.</summary>
     /// <param name="state">A value for each variable.</param>

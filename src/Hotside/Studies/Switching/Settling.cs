@@ -20,10 +20,14 @@ internal sealed class Settling
         Influence influence = new(space, relays);
         Searches = [.. influence.Unsure.Where(g => g.Length <= MoveSearch.Most).Select(g => new MoveSearch(space, g))];
         Untried = [.. influence.Unsure.Where(g => g.Length > MoveSearch.Most)];
+        MayHold = [.. relays.Where(r => influence.OnThemselves.Contains(r) || influence.Unsure.Any(g => g.Contains(r)))];
         MoveTogether();
     }
 
     public ImmutableArray<Relay> Relays { get; }
+
+    /// <summary>The relays that may depend on where they are themselves; the others go where the rest puts them.</summary>
+    public ImmutableArray<Relay> MayHold { get; }
 
     /// <summary>The groups of relays whose orders were searched.</summary>
     public ImmutableArray<MoveSearch> Searches { get; }

@@ -28,17 +28,19 @@ internal sealed class SupplyWays(ContactGraph graph, Supply supply)
     /// <summary>The same through other consumers: outside of it no path passes the load.</summary>
     /// <param name="load">The load.</param>
     /// <param name="wanted">The states that matter.</param>
-    public Condition MayBeInSeries(Branch load, Condition wanted)
+    /// <param name="within">What may lie on a path with the load.</param>
+    public Condition MayBeInSeries(Branch load, Condition wanted, Predicate<Branch> within)
     {
         // Reached by way of the load itself, at first: that is worked out once for all, and mostly answers the question.
         var may = wanted & load.When & Between(load, throughConsumers.Value.Hot, throughConsumers.Value.Return);
         return may.IsNever ? may : graph.Positions.Space.Within(MostForBound,
-            () => may & Between(load, Grow(graph, supply, isHot: true, true, load), Grow(graph, supply, isHot: false, true, load))) ?? may;
+            () => may & Between(load, Around(isHot: true), Around(isHot: false))) ?? may;
+        Way Around(bool isHot) => Grow(graph, supply, isHot, true, b => b != load && within(b));
     }
 
     private static Condition Between(Branch load, Way hot, Way ground) =>
         (hot.Onward[load.Source] & ground.Onward[load.Target]) | (hot.Onward[load.Target] & ground.Onward[load.Source]);
 
-    private static Way Grow(ContactGraph graph, Supply supply, bool isHot, bool throughConsumers, Branch? except = null) => Ways.Through(graph,
-        isHot ? supply.Hot : supply.Return, (isHot ? supply.Return : supply.Hot).Concat(supply.Others), isHot == supply.HotIsHigher, except, throughConsumers);
+    private static Way Grow(ContactGraph graph, Supply supply, bool isHot, bool throughConsumers, Predicate<Branch>? within = null) => Ways.Through(graph,
+        isHot ? supply.Hot : supply.Return, (isHot ? supply.Return : supply.Hot).Concat(supply.Others), isHot == supply.HotIsHigher, throughConsumers, within);
 }

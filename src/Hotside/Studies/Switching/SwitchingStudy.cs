@@ -73,8 +73,8 @@ internal sealed class SwitchingStudy
         List<LoadWays> ways = [];
         foreach (var supply in regime.Feeding.Supplies)
         {
-            var hot = Ways.Through(Graph, supply.Hot, supply.Return.Concat(supply.Others), supply.HotIsHigher, load, throughConsumers: true);
-            var ground = Ways.Through(Graph, supply.Return, supply.Hot.Concat(supply.Others), !supply.HotIsHigher, load, throughConsumers: true);
+            var hot = Ways.Through(Graph, supply.Hot, supply.Return.Concat(supply.Others), supply.HotIsHigher, throughConsumers: true, b => b != load);
+            var ground = Ways.Through(Graph, supply.Return, supply.Hot.Concat(supply.Others), !supply.HotIsHigher, throughConsumers: true, b => b != load);
             foreach (int end in new[] { load.Source, load.Target })
                 ways.Add(new(supply, hot.Onward[end] & ground.Onward[load.Other(end)] & !regime.Feeding.Short, hot.Reached[end], ground.Reached[load.Other(end)]));
         }

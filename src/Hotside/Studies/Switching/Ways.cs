@@ -12,10 +12,10 @@ internal static class Ways
     /// <param name="from">The poles it begins at.</param>
     /// <param name="against">The poles of other groups.</param>
     /// <param name="isOutward">Whether current leaves the poles, or comes to them.</param>
-    /// <param name="except">A branch that is left out.</param>
     /// <param name="throughConsumers">Whether consumers are let through.</param>
+    /// <param name="within">The branches that are looked at; <see langword="null"/>: all.</param>
     public static Way Through(ContactGraph graph, IEnumerable<Pole> from, IEnumerable<Pole> against, bool isOutward,
-        Branch? except = null, bool throughConsumers = false)
+        bool throughConsumers = false, Predicate<Branch>? within = null)
     {
         var space = graph.Positions.Space;
         var stops = new Condition[graph.Size];
@@ -26,7 +26,7 @@ internal static class Ways
             for (int point = 0; point < stops.Length; point++) stops[point] |= pole.When & joined[point];
         }
         return Grow(graph, from.Select(p => (p.Point, p.When)), stops, (point, branch) =>
-            branch != except && (throughConsumers || branch.Role != BranchRole.Consumer) && (!branch.IsOneWay || (branch.Source == point) == isOutward));
+            (throughConsumers || branch.Role != BranchRole.Consumer) && (within is null || within(branch)) && (!branch.IsOneWay || (branch.Source == point) == isOutward));
     }
 
     private static Way Grow(ContactGraph graph, IEnumerable<(int Point, Condition When)> starts, Condition[]? stops, Func<int, Branch, bool> passes)
