@@ -14,13 +14,13 @@ internal sealed class Feeding
     {
         this.graph = graph;
         this.neighbourhoods = neighbourhoods;
-        supplies = (ImmutableArray<SupplyWays>)[.. found.All.Select(s => new SupplyWays(graph, s))];
+        supplies = [.. found.All.Select(s => new SupplyWays(graph, s))];
         Short = found.PostsJoined;
         foreach (var supply in found.All)
         foreach (var hot in supply.Hot)
         foreach (var cold in supply.Return)
             Short |= hot.When & cold.When & graph.JoinedTo(hot.Point)[cold.Point];
-        Loads = (ImmutableArray<LoadFeed>)[.. graph.Loads.Select(Feed)];
+        Loads = [.. graph.Loads.Select(Feed)];
     }
 
     /// <summary>When a feed and a return, or a lower feed, are one point.</summary>

@@ -17,7 +17,7 @@ internal sealed class Regime
             energised[(feed.Load.Part.Id, feed.Load.Element.Name)] = feed.Fed.Given(graph.Positions.Candour, 0) | inSeries;
             if (isApproximate) doubtful.Add(feed.Load.Part.Id);
         }
-        Settling = new Settling(graph.Positions, [.. graph.Positions.Driven.Select(v => Relay.Of(graph.Positions, v,
+        Settling = new(graph.Positions, [.. graph.Positions.Driven.Select(v => Relay.Of(graph.Positions, v,
             coil => energised.TryGetValue((v.Part!, coil), out var when) ? when : graph.Positions.Space.NeverHolds))]);
         Doubtful = [.. Settling.Relays.Where(r => doubtful.Contains(r.Part))];
         Short = Settling.Settled(Feeding.Short);

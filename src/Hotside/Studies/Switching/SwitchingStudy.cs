@@ -119,7 +119,7 @@ internal sealed class SwitchingStudy
                 Hint = "a load must lie between a feed and the return, or nothing",
             });
         found.AddRange(RelayFindings.Of(this));
-        LoadJudge judge = new LoadJudge(this);
+        LoadJudge judge = new(this);
         LoadFindings findings = new(this);
         List<SneakPath> sneaks = [];
         for (int i = 0; i < Graph.Loads.Length; i++)
