@@ -25,14 +25,7 @@ internal readonly record struct Condition(DecisionSpace Space, int Node)
     public Condition Given(int variable, int value) => new(Space, Space.Restrict(Node, variable, value));
 
     /// <summary>What remains of it once some variables are known; −1 leaves one open.</summary>
-    public Condition Given(ReadOnlySpan<int> values)
-    {
-        var rest = this;
-        for (int v = 0; v < values.Length && rest.IsOpen; v++)
-            if (values[v] >= 0)
-                rest = rest.Given(v, values[v]);
-        return rest;
-    }
+    public Condition Given(ReadOnlySpan<int> values) => new(Space, Space.Restrict(Node, values));
 
     /// <summary>Whether every state of it is one of the other.</summary>
     public bool Implies(Condition other) => (this & !other).IsNever;

@@ -14,13 +14,10 @@ internal sealed class DecisionSpace
     private readonly ImmutableArray<int> arities;
     private int budget;
     private readonly CancellationToken cancel;
-    private readonly List<int> variables = [int.MaxValue, int.MaxValue];
-    private readonly List<int[]> children = [[], []];
-    private readonly Dictionary<int, List<int>> unique = [];
-    private readonly Dictionary<(int, int), int> ands = [];
-    private readonly Dictionary<(int, int), int> ors = [];
-    private readonly Dictionary<int, int> nots = [];
-    private readonly Dictionary<(int, int, int), int> restrictions = [];
+    private readonly NodeTable nodes;
+    private readonly OperationCache ands = new(), ors = new(), restrictions = new();
+    private readonly Dictionary<int, int> nots = [], left = [];
+    private readonly Dictionary<int, ImmutableArray<int>> supports = [];
     private readonly ConditionalWeakTable<Condition[]?[], Dictionary<int, int>> compositions = [];
 
     /// <summary>An empty diagram.</summary>
@@ -32,6 +29,7 @@ internal sealed class DecisionSpace
         this.arities = arities;
         this.budget = budget;
         this.cancel = cancel;
+        nodes = new(arities);
     }
 
     public int VariableCount => arities.Length;
@@ -42,25 +40,32 @@ internal sealed class DecisionSpace
 
     public Condition AlwaysHolds => new(this, Always);
 
-    public int VariableOf(int node) => variables[node];
+    public int VariableOf(int node) => nodes.VariableOf(node);
 
-    public ReadOnlySpan<int> ChildrenOf(int node) => children[node];
+    public ReadOnlySpan<int> ChildrenOf(int node) => nodes.ChildrenOf(node);
 
     /// <summary>The states in which a variable has one of some values.</summary>
     public Condition Where(int variable, IEnumerable<int> values)
     {
-        int[] kids = new int[arities[variable]];
+        Span<int> kids = stackalloc int[arities[variable]];
+        kids.Clear();
         foreach (int value in values) kids[value] = Always;
         return new(this, Make(variable, kids));
     }
 
-    public Condition Where(int variable, int value) => Where(variable, [value]);
+    public Condition Where(int variable, int value)
+    {
+        Span<int> kids = stackalloc int[arities[variable]];
+        kids.Clear();
+        kids[value] = Always;
+        return new(this, Make(variable, kids));
+    }
 
     /// <summary>Does something that may take only so many more nodes; <see langword="null"/> when they do not suffice.</summary>
-    public T? Within<T>(int nodes, Func<T> work) where T : struct
+    public T? Within<T>(int more, Func<T> work) where T : struct
     {
         int whole = budget;
-        budget = Math.Min(whole, variables.Count + nodes);
+        budget = Math.Min(whole, nodes.Count + more);
         try
         {
             return work();
@@ -80,8 +85,9 @@ internal sealed class DecisionSpace
         if (f == Never || g == Never) return Never;
         if (f == Always || f == g) return g;
         if (g == Always) return f;
-        var key = f < g ? (f, g) : (g, f);
-        if (!ands.TryGetValue(key, out int result)) ands[key] = result = Join(f, g, And);
+        if (f > g) (f, g) = (g, f);
+        if (ands.TryGet(f, g, out int result)) return result;
+        ands.Put(f, g, result = Join(f, g, isAnd: true));
         return result;
     }
 
@@ -90,8 +96,9 @@ internal sealed class DecisionSpace
         if (f == Always || g == Always) return Always;
         if (f == Never || f == g) return g;
         if (g == Never) return f;
-        var key = f < g ? (f, g) : (g, f);
-        if (!ors.TryGetValue(key, out int result)) ors[key] = result = Join(f, g, Or);
+        if (f > g) (f, g) = (g, f);
+        if (ors.TryGet(f, g, out int result)) return result;
+        ors.Put(f, g, result = Join(f, g, isAnd: false));
         return result;
     }
 
@@ -99,24 +106,48 @@ internal sealed class DecisionSpace
     {
         if (f <= Always) return 1 - f;
         if (nots.TryGetValue(f, out int result)) return result;
-        int[] kids = new int[children[f].Length];
-        for (int i = 0; i < kids.Length; i++) kids[i] = Not(children[f][i]);
-        return nots[f] = Make(variables[f], kids);
+        int variable = nodes.VariableOf(f);
+        Span<int> kids = stackalloc int[arities[variable]];
+        for (int i = 0; i < kids.Length; i++) kids[i] = Not(nodes.ChildOf(f, i));
+        result = Make(variable, kids);
+        nots[result] = f;
+        return nots[f] = result;
     }
 
     public int Restrict(int f, int variable, int value)
     {
-        if (variables[f] > variable) return f;
-        if (variables[f] == variable) return children[f][value];
-        if (restrictions.TryGetValue((f, variable, value), out int result)) return result;
-        int[] kids = new int[children[f].Length];
-        for (int i = 0; i < kids.Length; i++) kids[i] = Restrict(children[f][i], variable, value);
-        return restrictions[(f, variable, value)] = Make(variables[f], kids);
+        int top = nodes.VariableOf(f);
+        if (top > variable) return f;
+        if (top == variable) return nodes.ChildOf(f, value);
+        int what = (variable << 8) | value;
+        if (restrictions.TryGet(f, what, out int result)) return result;
+        Span<int> kids = stackalloc int[arities[top]];
+        for (int i = 0; i < kids.Length; i++) kids[i] = Restrict(nodes.ChildOf(f, i), variable, value);
+        restrictions.Put(f, what, result = Make(top, kids));
+        return result;
+    }
+
+    /// <summary>What remains of a function once some variables are known; −1 leaves one open.</summary>
+    public int Restrict(int f, ReadOnlySpan<int> values)
+    {
+        left.Clear();
+        return Left(f, values);
+    }
+
+    private int Left(int f, ReadOnlySpan<int> values)
+    {
+        while (f > Always && values[nodes.VariableOf(f)] is >= 0 and var value) f = nodes.ChildOf(f, value);
+        if (f <= Always) return f;
+        if (left.TryGetValue(f, out int result)) return result;
+        int variable = nodes.VariableOf(f);
+        Span<int> kids = stackalloc int[arities[variable]];
+        for (int i = 0; i < kids.Length; i++) kids[i] = Left(nodes.ChildOf(f, i), values);
+        return left[f] = Make(variable, kids);
     }
 
     public bool Evaluate(int f, ReadOnlySpan<int> state)
     {
-        while (f > Always) f = children[f][state[variables[f]]];
+        while (f > Always) f = nodes.ChildOf(f, state[nodes.VariableOf(f)]);
         return f == Always;
     }
 
@@ -132,12 +163,12 @@ internal sealed class DecisionSpace
         {
             if (f <= Always) return f;
             if (done.TryGetValue(f, out int known)) return known;
-            int variable = variables[f], result = Never;
+            int variable = nodes.VariableOf(f), result = Never;
             var function = functions[variable];
-            for (int i = 0; i < children[f].Length; i++)
+            for (int i = 0; i < arities[variable]; i++)
             {
                 int guard = function is null ? Where(variable, i).Node : function[i].Node;
-                if (guard != Never) result = Or(result, And(guard, Rewrite(children[f][i])));
+                if (guard != Never) result = Or(result, And(guard, Rewrite(nodes.ChildOf(f, i))));
             }
             return done[f] = result;
         }
@@ -146,16 +177,17 @@ internal sealed class DecisionSpace
     /// <summary>The variables on which a condition depends, in order.</summary>
     public ImmutableArray<int> SupportOf(Condition condition)
     {
+        if (supports.TryGetValue(condition.Node, out var known)) return known;
         SortedSet<int> found = [];
         HashSet<int> seen = [];
         Stack<int> open = new([condition.Node]);
         while (open.TryPop(out int f))
         {
             if (f <= Always || !seen.Add(f)) continue;
-            found.Add(variables[f]);
-            foreach (int kid in children[f]) open.Push(kid);
+            found.Add(nodes.VariableOf(f));
+            foreach (int kid in nodes.ChildrenOf(f)) open.Push(kid);
         }
-        return [.. found];
+        return supports[condition.Node] = [.. found];
     }
 
     /// <summary>A state in which the condition holds, every variable in its first possible value; the condition is not never.</summary>
@@ -164,38 +196,32 @@ internal sealed class DecisionSpace
         int[] state = new int[arities.Length];
         for (int f = condition.Node; f > Always;)
         {
-            int value = Array.FindIndex(children[f], kid => kid != Never);
-            state[variables[f]] = value;
-            f = children[f][value];
+            var kids = nodes.ChildrenOf(f);
+            int value = kids.IndexOfAnyExcept(Never);
+            state[nodes.VariableOf(f)] = value;
+            f = kids[value];
         }
         return state;
     }
 
-    private int Join(int f, int g, Func<int, int, int> operation)
+    private int Join(int f, int g, bool isAnd)
     {
-        int variable = Math.Min(variables[f], variables[g]);
-        int[] kids = new int[arities[variable]];
+        int ofF = nodes.VariableOf(f), ofG = nodes.VariableOf(g), variable = Math.Min(ofF, ofG);
+        Span<int> kids = stackalloc int[arities[variable]];
         for (int i = 0; i < kids.Length; i++)
-            kids[i] = operation(variables[f] == variable ? children[f][i] : f, variables[g] == variable ? children[g][i] : g);
+        {
+            int a = ofF == variable ? nodes.ChildOf(f, i) : f, b = ofG == variable ? nodes.ChildOf(g, i) : g;
+            kids[i] = isAnd ? And(a, b) : Or(a, b);
+        }
         return Make(variable, kids);
     }
 
-    private int Make(int variable, int[] kids)
+    private int Make(int variable, ReadOnlySpan<int> kids)
     {
-        if (Array.TrueForAll(kids, kid => kid == kids[0])) return kids[0];
-        HashCode hash = new();
-        hash.Add(variable);
-        foreach (int kid in kids) hash.Add(kid);
-        int code = hash.ToHashCode();
-        if (!unique.TryGetValue(code, out var bucket)) unique[code] = bucket = [];
-        foreach (int node in bucket)
-            if (variables[node] == variable && children[node].AsSpan().SequenceEqual(kids))
-                return node;
+        if (!kids.ContainsAnyExcept(kids[0])) return kids[0];
+        if (nodes.Find(variable, kids) is > 0 and var known) return known;
         cancel.ThrowIfCancellationRequested();
-        if (variables.Count >= budget) throw new DecisionBudgetException(budget);
-        variables.Add(variable);
-        children.Add(kids);
-        bucket.Add(variables.Count - 1);
-        return variables.Count - 1;
+        if (nodes.Count >= budget) throw new DecisionBudgetException(budget);
+        return nodes.Add(variable, kids);
     }
 }
