@@ -34,7 +34,14 @@ public sealed record Study
     public static Study Of(Alteration alteration, CancellationToken cancel = default)
     {
         ArgumentNullException.ThrowIfNull(alteration);
-        var before = CircuitStudy.Of(alteration.Before, cancel);
-        return new(alteration, before, ReferenceEquals(alteration.Before, alteration.After) ? before : CircuitStudy.Of(alteration.After, cancel));
+        if (ReferenceEquals(alteration.Before, alteration.After) || Environment.ProcessorCount == 1)
+        {
+            var before = CircuitStudy.Of(alteration.Before, cancel);
+            return new(alteration, before, ReferenceEquals(alteration.Before, alteration.After) ? before : CircuitStudy.Of(alteration.After, cancel));
+        }
+        // The two have nothing in common but what never changes.
+        var other = Task.Run(() => CircuitStudy.Of(alteration.Before, cancel), CancellationToken.None);
+        var after = CircuitStudy.Of(alteration.After, cancel);
+        return new(alteration, other.GetAwaiter().GetResult(), after);
     }
 }

@@ -40,7 +40,6 @@ internal sealed class ContactGraph
         Sources = [.. circuit.Sources.Select(s => new SourceBranch(
             PointOf(s.PlusIsFeed ? s.Feed : s.Return), PointOf(s.PlusIsFeed ? s.Return : s.Feed), s.Volts, positions.WhenOf(s.Part, s.Element)))];
         Loads = [.. Branches.Where(b => b.Element.IsConsumer)];
-        OperatingPoints = new([.. Branches.Select(b => b.When), .. Sources.Select(s => s.When)]);
     }
 
     public Circuit Circuit { get; }
@@ -64,9 +63,6 @@ internal sealed class ContactGraph
 
     /// <summary>The ohms that stand for what is no link.</summary>
     public double OhmsOf(Branch branch) => ohms[branch.Number];
-
-    /// <summary>The operating points known so far.</summary>
-    public OperatingPoints OperatingPoints { get; }
 
     /// <summary>What hangs at a point; what has both ends there is left out.</summary>
     public IEnumerable<Branch> At(int point) => graph.AdjacentEdges(point);

@@ -47,10 +47,9 @@ internal sealed class Feeding
         var load = feed.Load;
         if (strings.TryGetValue(load.Number, out var known)) return known;
         var result = graph.Positions.Space.NeverHolds;
-        bool IsNear(Branch other) => neighbourhoods.AreTogether(load, other);
         if (neighbourhoods.HasOtherConsumer(load))
             foreach (var supply in supplies)
-                result |= supply.Strings.When(load, supply.MayBeInSeries(load, !feed.Fed & !Short, IsNear), IsNear);
+                result |= supply.Strings.When(load, supply.MayBeInSeries(load) & !feed.Fed & !Short, neighbourhoods.Of(load).Branches);
         return strings[load.Number] = result;
     }
 
@@ -58,7 +57,7 @@ internal sealed class Feeding
     public (Supply Supply, ImmutableArray<Branch> Branches)? StringIn(Branch load, int[] state)
     {
         foreach (var supply in supplies)
-            if (supply.Strings.PathIn(load, state, other => neighbourhoods.AreTogether(load, other)) is { } path)
+            if (supply.Strings.PathIn(load, state, neighbourhoods.Of(load).Branches) is { } path)
                 return (supply.Supply, path);
         return null;
     }
@@ -76,9 +75,6 @@ internal sealed class Feeding
             : "its two ways never stand together";
     }
 
-    /// <summary>Whether two branches may lie on one path.</summary>
-    public bool AreTogether(Branch a, Branch b) => neighbourhoods.AreTogether(a, b);
-
     private LoadFeed Feed(Branch load)
     {
         var found = ImmutableArray.CreateBuilder<LoadWays>();
@@ -90,7 +86,7 @@ internal sealed class Feeding
         {
             var (supply, hot, ground) = (ways.Supply, ways.Hot, ways.Return);
             var possible = load.When & !Short & ways.Between(load);
-            var exact = hasResistance ? ways.InLine.When(load, possible, near.Contains) : possible;
+            var exact = hasResistance ? ways.InLine.When(load, possible, near) : possible;
             foreach (bool isForward in new[] { true, false })
             {
                 // Forward: current, not heat, runs from the first end to the second.

@@ -37,7 +37,8 @@ internal sealed class LoadFindings(SwitchingStudy study)
         foreach (var states in study.ExamplesOf(sneaks, regime.Short).Take(SneakPath.Looked))
         {
             int[] state = regime.Settling.StateOf(states, along);
-            double volts = Math.Abs(OperatingPoint.Of(study.Graph, state).VoltsAcross(feed.Load));
+            // Equal volts stay equal, whatever their last digits.
+            double volts = Math.Round(Math.Abs(study.Neighbourhoods.Of(feed.Load).Point(state).VoltsAcross(feed.Load)), 6);
             if (volts <= worst || regime.Feeding.StringIn(feed.Load, state) is not { } found) continue;
             (worst, when, through) = (volts, states, found.Branches);
         }

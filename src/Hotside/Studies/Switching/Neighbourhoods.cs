@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Hotside.Studies.Operating;
 
 namespace Hotside.Studies.Switching;
 
@@ -12,7 +13,8 @@ internal sealed class Neighbourhoods
     private readonly UnionFind merged;
     private readonly ImmutableArray<(int, int)> poleEdges;
     private readonly Dictionary<int, int> consumers = [];
-    private readonly Dictionary<Branch, HashSet<Branch>> inLineWith = [];
+    private readonly Dictionary<Branch, ImmutableArray<Branch>> inLineWith = [];
+    private readonly Dictionary<int, Neighbourhood> known = [];
 
     public Neighbourhoods(ContactGraph graph, ImmutableArray<Supply> supplies)
     {
@@ -31,15 +33,20 @@ internal sealed class Neighbourhoods
     }
 
     /// <summary>What may lie on a path with the load that passes no other consumer.</summary>
-    public HashSet<Branch> InLineWith(Branch load) => inLineWith.TryGetValue(load, out var known) ? known : inLineWith[load] = FindInLineWith(load);
+    public ImmutableArray<Branch> InLineWith(Branch load) => inLineWith.TryGetValue(load, out var known) ? known : inLineWith[load] = FindInLineWith(load);
 
     /// <summary>Whether another consumer may lie on a path with the load.</summary>
     public bool HasOtherConsumer(Branch load) => consumers.GetValueOrDefault(blocks[load.Number]) > 1;
 
-    /// <summary>Whether two branches may lie on one path.</summary>
-    public bool AreTogether(Branch a, Branch b) => blocks[a.Number] >= 0 && blocks[a.Number] == blocks[b.Number];
+    /// <summary>What may lie on one path with a branch; nothing where both its ends are one point.</summary>
+    public Neighbourhood Of(Branch branch)
+    {
+        int block = blocks[branch.Number];
+        return known.TryGetValue(block, out var found) ? found
+            : known[block] = new(graph, [.. graph.Branches.Where(b => block >= 0 && blocks[b.Number] == block)]);
+    }
 
-    private HashSet<Branch> FindInLineWith(Branch load)
+    private ImmutableArray<Branch> FindInLineWith(Branch load)
     {
         var inLine = graph.Branches.Where(b => b == load || b.Role != BranchRole.Consumer).ToImmutableArray();
         int[] own = BlocksOf(inLine);

@@ -19,7 +19,7 @@ internal sealed class PathSearch
     private readonly ContactGraph graph;
     private readonly DecisionSpace space;
     private readonly Supply supply;
-    private readonly ImmutableArray<Branch> branches;
+    private readonly bool throughConsumers;
 
     /// <summary>Prepares a search.</summary>
     /// <param name="graph">The circuit.</param>
@@ -30,7 +30,7 @@ internal sealed class PathSearch
         this.graph = graph;
         this.supply = supply;
         space = graph.Positions.Space;
-        branches = [.. graph.Branches.Where(b => b.Source != b.Target && !b.When.IsNever && (throughConsumers || b.Role != BranchRole.Consumer))];
+        this.throughConsumers = throughConsumers;
     }
 
     /// <summary>The loads whose search was given up: paths may be missing.</summary>
@@ -40,12 +40,12 @@ internal sealed class PathSearch
     /// <param name="load">The load.</param>
     /// <param name="possible">The states that matter; there are paths in no others.</param>
     /// <param name="within">What the path must lie in: branches of other blocks are left out.</param>
-    public Condition When(Branch load, Condition possible, Func<Branch, bool> within)
+    public Condition When(Branch load, Condition possible, ImmutableArray<Branch> within)
     {
         possible = Now(possible);
         var result = space.NeverHolds;
         if (load.Source == load.Target || possible.IsNever) return result;
-        PathView view = new(supply, load, [.. branches.Where(b => b != load && within(b))]);
+        PathView view = new(supply, load, Passed(load, within));
         var left = possible;
         for (int looked = 0; !left.IsNever; looked++)
         {
@@ -70,9 +70,12 @@ internal sealed class PathSearch
     /// <param name="state">A value for each variable.</param>
     /// <param name="within">What the path must lie in.</param>
     /// <returns>The branches passed beside the load; <see langword="null"/> when there is no path.</returns>
-    public ImmutableArray<Branch>? PathIn(Branch load, int[] state, Func<Branch, bool> within) =>
-        load.Source == load.Target || Find(new(supply, load, [.. branches.Where(b => b != load && within(b))]), state) is not { } path ? null
+    public ImmutableArray<Branch>? PathIn(Branch load, int[] state, ImmutableArray<Branch> within) =>
+        load.Source == load.Target || Find(new(supply, load, Passed(load, within)), state) is not { } path ? null
         : [.. path.Steps.Select(s => s.Branch).Where(b => b != load)];
+
+    private Branch[] Passed(Branch load, ImmutableArray<Branch> within) =>
+        [.. within.Where(b => b != load && b.Source != b.Target && !b.When.IsNever && (throughConsumers || b.Role != BranchRole.Consumer))];
 
     private Condition Now(Condition condition) => condition.Given(graph.Positions.Candour, 0);
 

@@ -17,21 +17,21 @@ internal sealed class PullIn
     private readonly ContactGraph graph;
     private readonly DecisionSpace space;
     private readonly Branch coil;
-    private readonly Branch[] near;
-    private readonly Branch[] fellows;
+    private readonly Neighbourhood place;
+    private readonly (Branch Winding, Neighbourhood Place)[] fellows;
     private readonly double needed;
     private readonly bool isSmall;
     private int points, splits;
 
-    private PullIn(ContactGraph graph, Feeding feeding, LoadFeed feed)
+    private PullIn(ContactGraph graph, Neighbourhoods neighbourhoods, LoadFeed feed)
     {
         this.graph = graph;
         space = graph.Positions.Space;
         coil = feed.Load;
-        near = [.. graph.Branches.Where(b => feeding.AreTogether(coil, b))];
+        place = neighbourhoods.Of(coil);
         var together = coil.Part.Kind.Actuators.SelectMany(a => a.Pulls).Select(p => p.Coils).Where(c => c.Contains(coil.Element.Name)).ToArray();
-        fellows = [.. graph.Loads.Where(l => l != coil && l.Part == coil.Part && together.Any(c => c.Contains(l.Element.Name)))];
-        isSmall = near.SelectMany(b => space.SupportOf(b.When)).Distinct().Aggregate(1.0, (states, v) => states * space.ArityOf(v)) <= FewStates;
+        fellows = [.. graph.Loads.Where(l => l != coil && l.Part == coil.Part && together.Any(c => c.Contains(l.Element.Name))).Select(l => (l, neighbourhoods.Of(l)))];
+        isSmall = place.Branches.SelectMany(b => space.SupportOf(b.When)).Distinct().Aggregate(1.0, (states, v) => states * space.ArityOf(v)) <= FewStates;
         needed = Least * Consumption.RatedVolts(coil.Part, coil.Element, graph.Circuit.System.Volts[0]);
     }
 
@@ -40,13 +40,14 @@ internal sealed class PullIn
     /// <summary>When a coil pulls in through other consumers, as a function of free positions and of relays.</summary>
     /// <param name="graph">The circuit.</param>
     /// <param name="feeding">Its paths.</param>
+    /// <param name="neighbourhoods">What may share current with what.</param>
     /// <param name="coil">The coil.</param>
     /// <returns>The states, and whether they were told from samples that leave a doubt.</returns>
-    public static (Condition When, bool IsApproximate) InSeries(ContactGraph graph, Feeding feeding, LoadFeed coil)
+    public static (Condition When, bool IsApproximate) InSeries(ContactGraph graph, Feeding feeding, Neighbourhoods neighbourhoods, LoadFeed coil)
     {
         var only = feeding.InSeries(coil);
         if (only.IsNever) return (only, feeding.IsStringGivenUp(coil.Load));
-        PullIn search = new(graph, feeding, coil);
+        PullIn search = new(graph, neighbourhoods, coil);
         var left = only & !search.TooLittle(feeding, only);
         int[] known = new int[graph.Positions.Space.VariableCount];
         Array.Fill(known, -1);
@@ -67,7 +68,7 @@ internal sealed class PullIn
             var reached = way.Reached;
             var apart = only & !(reached[coil.Source] | reached[coil.Target]);
             if (apart.IsNever) continue;
-            double cut = near.Where(b => b != coil && b.Role == BranchRole.Consumer && b.Source != b.Target)
+            double cut = place.Branches.Where(b => b != coil && b.Role == BranchRole.Consumer && b.Source != b.Target)
                 .Where(b => !(apart & b.When & ((reached[b.Source] & !reached[b.Target]) | (reached[b.Target] & !reached[b.Source]))).IsNever)
                 .Sum(b => 1 / graph.OhmsOf(b));
             if (ways.Supply.Volts * cut / (cut + own) < needed) little |= apart;
@@ -86,7 +87,7 @@ internal sealed class PullIn
             IsApproximate = true;
             known = [.. space.AnyState(left).Select((value, v) => known[v] >= 0 ? known[v] : space.SupportOf(left).Contains(v) ? value : -1)];
         }
-        int[] undecided = [.. near.Select(b => b.When.Given(known)).Where(c => c.IsOpen).SelectMany(c => space.SupportOf(c)).Distinct().Order()];
+        int[] undecided = [.. place.Branches.Select(b => b.When.Given(known)).Where(c => c.IsOpen).SelectMany(c => space.SupportOf(c)).Distinct().Order()];
         if (undecided.Length == 0) return Told(Volts(known) >= needed);
         bool isSearched = isSmall || (splits < MostSplits && points < MostPoints);
         if (isSmall || (isSearched && undecided.Length <= Searched)) return Split(undecided[0], known, left);
@@ -132,9 +133,10 @@ internal sealed class PullIn
     private double Volts(int[] known)
     {
         points++;
-        var point = OperatingPoint.Of(graph, [.. known.Select(v => Math.Max(v, 0))]);
+        int[] state = [.. known.Select(v => Math.Max(v, 0))];
+        var point = place.Point(state);
         IsApproximate |= point.IsUnsettled;
-        return fellows.Any(f => IsOpposed(point.AmperesThrough(f), point.AmperesThrough(coil))) ? 0 : Math.Abs(point.VoltsAcross(coil));
+        return fellows.Any(f => IsOpposed(f.Place.Point(state).AmperesThrough(f.Winding), point.AmperesThrough(coil))) ? 0 : Math.Abs(point.VoltsAcross(coil));
     }
 
     // Two windings of one plunger with the same current the opposite way round undo each other: so a starter solenoid lets go although its main contact

@@ -13,7 +13,7 @@ internal sealed class Regime
         foreach (var feed in Feeding.Loads)
         {
             if (!feed.Load.Moves) continue;
-            var (inSeries, isApproximate) = PullIn.InSeries(graph, Feeding, feed);
+            var (inSeries, isApproximate) = PullIn.InSeries(graph, Feeding, neighbourhoods, feed);
             energised[(feed.Load.Part.Id, feed.Load.Element.Name)] = feed.Fed.Given(graph.Positions.Candour, 0) | inSeries;
             if (isApproximate) doubtful.Add(feed.Load.Part.Id);
         }

@@ -15,6 +15,12 @@ internal sealed class Routes
     private readonly List<End> ends = [];
     private readonly Stems stems;
 
+    // What a search has found of each end, kept from one to the next: those of another number are not met yet.
+    private readonly int[] costs, before, met, done;
+    private readonly Step?[] by;
+    private readonly PriorityQueue<int, long> open = new();
+    private int search;
+
     public Routes(ContactGraph graph)
     {
         this.graph = graph;
@@ -27,6 +33,7 @@ internal sealed class Routes
             if (part.CaseOn is { } mount) Lay(Nodes.CaseOf(part), mount, new(0, 0));
             foreach (var element in part.Kind.Elements.Where(e => e.IsInLine || e.IsConsumer || IsMachine(e))) Lay(part, element);
         }
+        (costs, before, met, done, by) = (new int[steps.Count], new int[steps.Count], new int[steps.Count], new int[steps.Count], new Step?[steps.Count]);
         int[] poles = [Number(graph.Circuit.System.ReturnNode), .. graph.Circuit.Sources.SelectMany(s => new[] { Number(s.Feed), Number(s.Return) })];
         stems = new([.. steps.Select(from => from.Where(s => s.IsInLine).Select(s => s.To).ToArray())], poles);
     }
@@ -134,26 +141,24 @@ internal sealed class Routes
     {
         int from = Number(start);
         HashSet<int> goals = [.. poles.Where(p => p.When.HoldsIn(state)).Select(p => Number(p.End))];
-        int[] costs = new int[steps.Count], before = new int[steps.Count];
-        var by = new Step?[steps.Count];
-        bool[] isDone = new bool[steps.Count];
-        Array.Fill(costs, int.MaxValue);
-        costs[from] = 0;
+        search++;
+        open.Clear();
+        (costs[from], met[from]) = (0, search);
         int count = 0;
         var stem = throughConsumers == false ? stems.Of(from) : null;
-        PriorityQueue<int, long> open = new([(from, 0L)]);
+        open.Enqueue(from, 0);
         while (open.TryDequeue(out int at, out _))
         {
-            if (isDone[at]) continue;
-            isDone[at] = true;
-            if (goals.Contains(at)) return Follow(before, by, from, at);
+            if (done[at] == search) continue;
+            done[at] = search;
+            if (goals.Contains(at)) return Follow(from, at);
             if (at != from && closed.Contains(points[at])) continue;
             foreach (var step in steps[at])
             {
                 if (stem is not null && !stems.IsCore(step.To) && !stem.Contains(step.To)) continue;
-                if (isDone[step.To] || costs[step.To] <= costs[at] + step.Cost) continue;
-                if (!step.LetsThrough(state, throughConsumers) || (step.Part == load.Part && step.Element == load.Element)) continue;
-                (costs[step.To], before[step.To], by[step.To]) = (costs[at] + step.Cost, at, step);
+                if (done[step.To] == search || (met[step.To] == search && costs[step.To] <= costs[at] + step.Cost)) continue;
+                if (!step.LetsThrough(state, throughConsumers) || (ReferenceEquals(step.Part, load.Part) && ReferenceEquals(step.Element, load.Element))) continue;
+                (costs[step.To], before[step.To], by[step.To], met[step.To]) = (costs[at] + step.Cost, at, step, search);
                 // Of equal costs the first found comes first.
                 open.Enqueue(step.To, ((long)costs[step.To] << 32) + ++count);
             }
@@ -161,7 +166,7 @@ internal sealed class Routes
         return null;
     }
 
-    private static List<Step> Follow(int[] before, Step?[] by, int from, int at)
+    private List<Step> Follow(int from, int at)
     {
         List<Step> route = [];
         for (; at != from; at = before[at]) route.Add(by[at]!);

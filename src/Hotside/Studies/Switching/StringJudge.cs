@@ -25,7 +25,7 @@ internal static class StringJudge
             int[] state = settling.StateOf(states, along);
             if (regime.Feeding.StringIn(feed.Load, state) is not { } found) continue;
             // Several may stand beside each other in the string; the current tells which carry it, the path is one of them at least.
-            var carriers = OperatingPoint.Carriers(study.Graph, feed.Load, state);
+            var carriers = OperatingPoint.Carriers(study.Neighbourhoods.Of(feed.Load), feed.Load, state);
             Branch[] with = [.. carriers.IsEmpty ? found.Branches.Where(b => b.Role == BranchRole.Consumer) : carriers];
             others.AddRange(with);
             var names = Names(with, feed.Load);

@@ -19,12 +19,12 @@ internal sealed class SwitchingStudy
         foreach (var load in Graph.Loads) names[load.Number] = LoadStudy.NameOf(load.Part, load.Element);
         Writer = new(circuit, Positions);
         var full = Supplies.Of(Graph, withMachines: true);
-        Neighbourhoods neighbourhoods = new(Graph, full.All);
+        Neighbourhoods = new(Graph, full.All);
         // Verdicts are told with batteries alone: else every load behind a battery switch would gain "or engine running". What only a machine feeds is told with it.
         bool hasMachines = circuit.Sources.Any(s => s.Element.When is not null);
         Regimes = hasMachines
-            ? [new(Graph, Supplies.Of(Graph, withMachines: false), neighbourhoods), new(Graph, full, neighbourhoods)]
-            : [new(Graph, full, neighbourhoods)];
+            ? [new(Graph, Supplies.Of(Graph, withMachines: false), Neighbourhoods), new(Graph, full, Neighbourhoods)]
+            : [new(Graph, full, Neighbourhoods)];
     }
 
     public Positions Positions { get; }
@@ -32,6 +32,8 @@ internal sealed class SwitchingStudy
     public ContactGraph Graph { get; }
 
     public Routes Routes { get; }
+
+    public Neighbourhoods Neighbourhoods { get; }
 
     public ControlWriter Writer { get; }
 
