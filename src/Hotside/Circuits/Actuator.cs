@@ -35,6 +35,12 @@ public sealed record Actuator(string Name, ImmutableArray<string> Positions, Act
     /// <summary>Whether a driven actuator stays where it was brought, without current.</summary>
     public bool Stays { get; init; }
 
+    /// <summary>For a driven actuator, the part of its windings' rated volts with which it moves; <see langword="null"/>: as relays do.</summary>
+    internal double? PullsAt { get; init; }
+
+    /// <summary>For a driven actuator, the part of its windings' rated volts below which it falls back; <see langword="null"/>: as relays do.</summary>
+    internal double? DropsAt { get; init; }
+
     /// <summary>The position of rest.</summary>
     public string Rest => Positions[0];
 }

@@ -22,6 +22,9 @@ public sealed record Element(string Name, ElementType Type, string From, string 
     /// <summary>Whether a contact interrupts by itself and so controls nothing.</summary>
     public bool IsNoControl { get; init; }
 
+    /// <summary>What decides by which law it draws current.</summary>
+    internal ElementTraits Traits { get; init; }
+
     /// <summary>When a contact is closed, or a source gives; <see langword="null"/>: always.</summary>
     public ElementCondition? When { get; init; }
 

@@ -51,10 +51,18 @@ public sealed record Part
     public double? Rated(string element, Unit unit)
     {
         ArgumentNullException.ThrowIfNull(element);
-        // A named rating ("coil A") is meant for that element in particular and wins over a main one.
-        foreach (var rule in Kind.Ratings.Where(r => r.Unit == unit && r.Elements.Contains(element)).OrderBy(r => r.IsMain ? 1 : 0))
+        foreach (var rule in Kind.RulesOf(element, unit))
             if (Ratings.FirstOrDefault(r => r.Name == rule.Name) is { } rating)
-                return rating.Quantity.Values[rule.IsOneEach ? Math.Min(rule.Elements.IndexOf(element), rating.Quantity.Values.Length - 1) : 0];
+                return rule.ValueFor(element, rating.Quantity);
+        return null;
+    }
+
+    /// <summary>The same, a range at its middle.</summary>
+    internal double? RatedMiddle(string element, Unit unit)
+    {
+        foreach (var rule in Kind.RulesOf(element, unit))
+            if (Ratings.FirstOrDefault(r => r.Name == rule.Name) is { } rating)
+                return rule.MiddleFor(element, rating.Quantity);
         return null;
     }
 }

@@ -9,12 +9,18 @@ namespace Hotside.Circuits;
 /// <param name="IsOneEach">Whether a value is stated for each element in turn (<c>45/35 W</c>) rather than the same for all.</param>
 public sealed record RatingRule(string Name, Unit Unit, ImmutableArray<string> Elements, bool IsOneEach)
 {
-    /// <summary>What such a part commonly has, for somebody who has to put a value; nothing is computed from it. <see langword="null"/> when nothing is known.</summary>
+    /// <summary>What such a part commonly has, for one that states nothing; whatever is computed from it says so. <see langword="null"/> when nothing is known.</summary>
     public RatingDefault? Default { get; init; }
 
     /// <summary>Whether a value may be rated so: above 0, a resistance 0 or more.</summary>
     internal bool IsInRange(StatedValue stated) =>
         stated.Values.Concat(stated.UpTo is { } top ? [top] : []).All(v => v > 0 || (v == 0 && Unit is Unit.Ohm) || Unit is Unit.Awg);
+
+    /// <summary>What a statement says of one of the elements.</summary>
+    internal double ValueFor(string element, StatedValue stated) => stated.Values[IsOneEach ? Math.Min(Elements.IndexOf(element), stated.Values.Length - 1) : 0];
+
+    /// <summary>The same, a range at its middle.</summary>
+    internal double MiddleFor(string element, StatedValue stated) => stated.UpTo is { } top ? (stated.Value + top) / 2 : ValueFor(element, stated);
 
     /// <summary>How many values it takes: one, or one for each element.</summary>
     internal int MostValues => IsOneEach ? Elements.Length : 1;

@@ -8,6 +8,9 @@ namespace Hotside.Kinds;
 /// <summary>Reads an actuator: <c>key: locked / acc / run / start, by key, returns from start to run</c>.</summary>
 internal static class ActuatorReader
 {
+    /// <summary>Begins the part of rated volts at which a driven actuator moves, and below which it falls back.</summary>
+    public const string PullsAt = "pulls at ", DropsAt = "drops at ";
+
     private static readonly string[] Items = ["by hand", "by foot", "by key", "automatic", "shared", "returns", "cycles", "not a control", "stays"];
 
     public static Actuator? Read(YamlText name, YamlText line, List<Diagnostic> problems)
@@ -67,6 +70,8 @@ internal static class ActuatorReader
             foreach (string position in new[] { from, to }.Where(p => !actuator.Positions.Contains(p))) Unknown(position);
             return actuator with { Returns = true, ReturnsFrom = from, ReturnsTo = to };
         }
+        if (Share(item.Text, PullsAt) is { } pulls) return actuator with { PullsAt = pulls };
+        if (Share(item.Text, DropsAt) is { } drops) return actuator with { DropsAt = drops };
         int by = item.Text.IndexOf(" by ", StringComparison.Ordinal);
         if (by > 0)
         {
@@ -80,6 +85,10 @@ internal static class ActuatorReader
         void Unknown(string position) =>
             problems.Add(KindProblems.UnknownPosition.At(item.Span, position, actuator.Name) with { Hint = Names.Meant(position, actuator.Positions) });
     }
+
+    // A part of rated volts; a cut-out moves above them.
+    private static double? Share(string text, string start) =>
+        text.StartsWith(start, StringComparison.Ordinal) && Numbers.TryRead(text.AsSpan(start.Length), out double share) && share is > 0 and < 2 ? share : null;
 
     private static ImmutableArray<string> Coils(string text) => [.. text.Split(" and ", StringSplitOptions.TrimEntries)];
 }

@@ -8,7 +8,8 @@ namespace Hotside.Kinds;
 /// <summary>Reads an element: <c>main: contact, B to M, items, when plunger pulled</c>.</summary>
 internal static class ElementReader
 {
-    private static readonly string[] Items = ["one way", "either polarity", "against case", "internal", "not a control"];
+    private static readonly string[] Items =
+        ["one way", "either polarity", "against case", "internal", "not a control", .. ElementTraitWords.All.Select(t => t.Word)];
 
     public static ImmutableArray<Element> ReadAll(IReadOnlyList<(YamlText Key, YamlText Value)> lines, PartKind kind, List<Diagnostic> problems) =>
         [.. lines.Select(l => Read(l.Key, l.Value, kind, problems)).OfType<Element>()];
@@ -65,6 +66,7 @@ internal static class ElementReader
             IsAgainstCase = Has("against case"),
             IsInternal = Has("internal"),
             IsNoControl = Has("not a control"),
+            Traits = ElementTraitWords.All.Where(t => Has(t.Word)).Aggregate(ElementTraits.None, (all, t) => all | t.Trait),
             When = when < 0 ? null : Condition(line.Value[(when + ", when ".Length)..]),
         };
     }

@@ -51,6 +51,7 @@ internal static class KindWriter
         if (element.IsAgainstCase) items.Add("against case");
         if (element.IsInternal) items.Add("internal");
         if (element.IsNoControl) items.Add("not a control");
+        items.AddRange(ElementTraitWords.All.Where(t => element.Traits.HasFlag(t.Trait)).Select(t => t.Word));
         if (element.When is { } when) items.Add("when " + when);
         return string.Join(", ", items);
     }
@@ -69,6 +70,8 @@ internal static class KindWriter
         if (actuator.Cycles) items.Add("cycles");
         if (actuator.IsNoControl) items.Add("not a control");
         if (actuator.Stays) items.Add("stays");
+        if (actuator.PullsAt is { } pulls) items.Add(ActuatorReader.PullsAt + Numbers.Plain(pulls));
+        if (actuator.DropsAt is { } drops) items.Add(ActuatorReader.DropsAt + Numbers.Plain(drops));
         return string.Join(", ", items);
     }
 

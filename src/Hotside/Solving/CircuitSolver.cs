@@ -1,0 +1,127 @@
+using System.Collections.Immutable;
+using Hotside.Circuits;
+using Hotside.Solving.Laws;
+using Hotside.Solving.Networks;
+using Hotside.Solving.Relays;
+
+namespace Hotside.Solving;
+
+/// <summary>Computes the volts and amperes of a circuit in its settings. Made once for a circuit; not to be used by several threads at once.</summary>
+internal sealed class CircuitSolver
+{
+    private readonly CircuitModel model;
+    private readonly ImmutableArray<Relay> relays;
+    private readonly RelaySettling settling;
+
+    /// <summary>A solver for a circuit.</summary>
+    /// <param name="circuit">The circuit.</param>
+    /// <param name="celsius">The temperature of its conductors in °C.</param>
+    public CircuitSolver(Circuit circuit, double celsius = CopperResistance.TableCelsius)
+    {
+        model = new(circuit, celsius);
+        relays = Relay.Of(model);
+        settling = new(model, new RegulatedSolver(model.Network, model.Regulators), relays);
+    }
+
+    /// <summary>The circuit with everything at rest.</summary>
+    public Solution Solve() => Solve(new Setting("", [], []));
+
+    /// <summary>The circuit in a setting, all relays released before.</summary>
+    public Solution Solve(Setting setting)
+    {
+        int[] start = StateOf(setting);
+        var rest = settling.Settle(start, null, setting.Values);
+        var solution = SolutionOf(setting, rest);
+        if (relays.IsEmpty || rest.Kind != RestKind.Settled) return solution;
+        int[] pulled = (int[])start.Clone();
+        foreach (var relay in relays) pulled[relay.Variable] = relay.Pulled;
+        var back = settling.Settle(pulled, null, setting.Values);
+        return back.Points[0].State.AsSpan().SequenceEqual(rest.Points[0].State) ? solution : solution with { IfPulledBefore = SolutionOf(setting, back) };
+    }
+
+    /// <summary>
+    /// The circuit in settings one after the other, each from where the last one left the relays. What a setting changes moves in the order written, conditions first;
+    /// contacts part before others close, so that what holds by itself can fall.
+    /// </summary>
+    public ImmutableArray<Solution> SolveSequence(params IEnumerable<Setting> settings)
+    {
+        var solutions = ImmutableArray.CreateBuilder<Solution>();
+        int[] state = new int[model.Circuit.Variables.Length];
+        var rest = settling.Settle(state, null, []);
+        foreach (var setting in settings)
+        {
+            state = (int[])rest.Points[0].State.Clone();
+            foreach (int variable in MovesBetween(state, setting))
+            {
+                int was = state[variable];
+                state[variable] = StateOf(setting)[variable];
+                if (model.Circuit.Variables[variable].Actuator.Drive != ActuatorDrive.Automatic)
+                    state = (int[])settling.Settle(state, new Dictionary<int, int> { [variable] = was }, setting.Values).Points[0].State.Clone();
+                rest = settling.Settle(state, null, setting.Values);
+                state = (int[])rest.Points[0].State.Clone();
+            }
+            // What only something else opens, as reverse current opens a cut-out, begins each step anew.
+            foreach (var relay in relays.Where(r => r.Pulled == 0)) state[relay.Variable] = 0;
+            rest = settling.Settle(state, null, setting.Values);
+            solutions.Add(SolutionOf(setting, rest));
+        }
+        return solutions.ToImmutable();
+    }
+
+    private IEnumerable<int> MovesBetween(int[] state, Setting setting)
+    {
+        int[] wanted = StateOf(setting);
+        var written = setting.Positions.Select(p => model.IndexOf(p)).OfType<int>();
+        var free = Enumerable.Range(0, state.Length).Where(v => model.Circuit.Variables[v].Actuator.Drive != ActuatorDrive.Driven);
+        return free.Except(written).Concat(written).Distinct().Where(v => wanted[v] != state[v])
+            .OrderBy(v => model.Circuit.Variables[v].Actuator.Drive == ActuatorDrive.Automatic ? 0 : 1).ToArray();
+    }
+
+    private int[] StateOf(Setting setting)
+    {
+        int[] state = new int[model.Circuit.Variables.Length];
+        foreach (var set in setting.Positions)
+            if (model.IndexOf(set) is { } variable)
+                state[variable] = Math.Max(model.Circuit.Variables[variable].Actuator.Positions.IndexOf(set.Position), 0);
+        return state;
+    }
+
+    private Solution SolutionOf(Setting setting, RelayRest rest) => SolutionOf(setting, rest.Points[0]) with
+    {
+        Rest = rest.Kind,
+        Others = [.. rest.Points.Skip(1).Select(p => SolutionOf(setting, p) with { Rest = rest.Kind })],
+    };
+
+    private Solution SolutionOf(Setting setting, StatePoint at)
+    {
+        bool[] tied = Grounding.Of(model, at), shared = SharedCurrents.Of(model.Network, at.Laws);
+        var assumed = model.Assumptions.Where(a => a.What == AssumedFigure.Conductor).Select(a => a.Of).ToHashSet(StringComparer.Ordinal);
+        return new(setting)
+        {
+            Positions = [.. model.Circuit.Variables.Select((v, i) => new SetPosition(v.Part, v.Actuator.Name, v.Actuator.Positions[at.State[i]]))],
+            Terminals = [.. model.Nodes.Ends.Select(e => new TerminalVolts(e, model.Nodes.NodeOf(e) is >= 0 and var node ? tied[node] ? at.Point.Volts[node] : null : 0))],
+            Conductors =
+            [
+                .. model.Circuit.Conductors.Select((c, i) => new ConductorFigures(c, AmperesOf(i), at.Point.Across(model.Network.Edges[i])) { IsAssumed = assumed.Contains(c.Id), IsShared = shared[i] }),
+            ],
+            Elements = [.. model.Elements.Select(PointOf)],
+            Assumptions = model.Assumptions,
+            IsExact = at.Point.IsConverged,
+            Residual = at.Point.Residual,
+            Steps = at.Point.Steps,
+        };
+
+        double AmperesOf(int edge) => at.Laws[edge]?.At(at.Point.Across(model.Network.Edges[edge])).Amperes ?? 0;
+
+        ElementPoint PointOf(ModelElement element)
+        {
+            double amperes = element.Regulator >= 0 ? at.RegulatorAmperes[element.Regulator] : 0, rated = 0;
+            for (int e = element.FirstEdge; e < element.FirstEdge + element.EdgeCount; e++)
+            {
+                amperes += AmperesOf(e);
+                rated += model.Edges[e].Closed?.At(element.RatedVolts).Amperes ?? 0;
+            }
+            return new(element.Part, element.Element, at.Point.At(element.A) - at.Point.At(element.B), amperes, element.RatedVolts, rated);
+        }
+    }
+}
