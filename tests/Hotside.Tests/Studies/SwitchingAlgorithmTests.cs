@@ -1,5 +1,5 @@
+using Hotside.Solving.Networks;
 using Hotside.Studies;
-using Hotside.Studies.Operating;
 using Hotside.Studies.Switching;
 
 namespace Hotside.Tests.Studies;
@@ -70,16 +70,10 @@ public class SwitchingAlgorithmTests
     public void A_bridge_of_resistances_gets_the_potentials_of_its_dividers()
     {
         // Four resistances of 1, 2, 3 and 6 ohms on 12 V by way of 1e9 S: a divider of 1 and 2 beside one of 3 and 6 is balanced (Wheatstone), 8 V at both middles.
-        Conductances network = new();
-        for (int i = 0; i < 3; i++) network.AddNode();
-        network.Add(0, 1, 1);
-        network.Add(0, 2, 1 / 3.0);
-        network.Add(1, 2, 1 / 7.0);
-        network.Add(0, -1, 1e9);
-        network.Add(1, -1, 1 / 2.0);
-        network.Add(-1, 2, 1 / 6.0);
-        network.Inject(0, 12e9);
-        double[] volts = network.Solve();
+        StarMesh mesh = new(new(3, [new(0, 1), new(0, 2), new(1, 2), new(0, -1), new(1, -1), new(-1, 2)]));
+        mesh.Factor([1, 1 / 3.0, 1 / 7.0, 1e9, 1 / 2.0, 1 / 6.0]);
+        double[] volts = [12e9, 0, 0];
+        mesh.Solve(volts);
         Assert.Equal(8, volts[1], 6);
         Assert.Equal(8, volts[2], 6);
     }

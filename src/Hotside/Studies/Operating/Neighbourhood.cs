@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Hotside.Solving.Networks;
 using Hotside.Studies.Switching;
 
 namespace Hotside.Studies.Operating;
@@ -14,6 +15,7 @@ internal sealed class Neighbourhood
     private readonly ImmutableArray<Condition> distinct;
     private readonly Dictionary<string, OperatingPoint> known = new(StringComparer.Ordinal);
     private readonly int[] indices;
+    private int count;
 
     /// <summary>Brings branches together.</summary>
     /// <param name="graph">The circuit.</param>
@@ -22,10 +24,12 @@ internal sealed class Neighbourhood
     {
         (Graph, Branches) = (graph, branches);
         indices = new int[graph.Size];
-        Array.Fill(indices, -1);
-        Reference = Number(graph.Return);
-        foreach (var branch in branches) (_, _) = (Number(branch.Source), Number(branch.Target));
-        foreach (var source in graph.Sources) (_, _) = (Number(source.Plus), Number(source.Minus));
+        Array.Fill(indices, int.MinValue);
+        indices[graph.Return] = NetworkEdge.Reference;
+        ImmutableArray<NetworkEdge> edges =
+            [.. branches.Select(b => new NetworkEdge(Number(b.Source), Number(b.Target))), .. graph.Sources.Select(s => new NetworkEdge(Number(s.Plus), Number(s.Minus)))];
+        Network = new(count, edges);
+        Mesh = new(Network);
         distinct = [.. branches.Select(b => b.When).Concat(graph.Sources.Select(s => s.When)).Where(c => c.IsOpen).Distinct()];
     }
 
@@ -33,14 +37,14 @@ internal sealed class Neighbourhood
 
     public ImmutableArray<Branch> Branches { get; }
 
-    /// <summary>How many points there are; they are numbered anew, for a neighbourhood is small.</summary>
-    public int Size { get; private set; }
+    /// <summary>The branches, then the sources, between nodes of their own, for a neighbourhood is small.</summary>
+    public Network Network { get; }
 
-    /// <summary>The new number of the return.</summary>
-    public int Reference { get; }
+    /// <summary>What solves the network.</summary>
+    public StarMesh Mesh { get; }
 
-    /// <summary>The new number of a point of the graph; −1 when it is none of these.</summary>
-    public int IndexOf(int point) => indices[point];
+    /// <summary>The potential at a point of the graph in volts, from those of the nodes; 0 where the point is none of these.</summary>
+    public double VoltsAt(int point, double[] volts) => indices[point] >= 0 ? volts[indices[point]] : 0;
 
     /// <summary>The operating point of a state, from what is known or made anew.</summary>
     /// <param name="state">A value for each variable.</param>
@@ -53,7 +57,7 @@ internal sealed class Neighbourhood
         return known[key] = new(this, state, except);
     }
 
-    private int Number(int point) => indices[point] >= 0 ? indices[point] : indices[point] = Size++;
+    private int Number(int point) => indices[point] != int.MinValue ? indices[point] : indices[point] = count++;
 
     // A character for sixteen conditions, and one for the branch.
     private string KeyOf(int[] state, Branch? except)

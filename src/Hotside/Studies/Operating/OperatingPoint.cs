@@ -16,10 +16,8 @@ internal sealed class OperatingPoint
     private const double Rounding = 1e-9;
 
     private readonly Neighbourhood place;
-    private readonly UnionFind joined;
-    private readonly Branch[] resisting;
-    private readonly SourceBranch[] sources;
-    private readonly HashSet<Branch> conducting;
+    private readonly double[] siemens;
+    private readonly bool[] isOut;
     private double[] potentials;
 
     /// <summary>Works out a state.</summary>
@@ -29,14 +27,15 @@ internal sealed class OperatingPoint
     public OperatingPoint(Neighbourhood place, int[] state, Branch? except)
     {
         this.place = place;
-        joined = new(place.Size);
-        var closed = place.Branches.Where(b => b != except && b.When.HoldsIn(state)).ToArray();
-        foreach (var branch in closed)
-            if (branch.Role == BranchRole.Link)
-                joined.Join(place.IndexOf(branch.Source), place.IndexOf(branch.Target));
-        resisting = [.. closed.Where(b => b.Role != BranchRole.Link && At(b.Source) != At(b.Target))];
-        sources = [.. place.Graph.Sources.Where(s => s.When.HoldsIn(state) && At(s.Plus) != At(s.Minus))];
-        conducting = [.. resisting];
+        var (branches, sources) = (place.Branches, place.Graph.Sources);
+        siemens = new double[branches.Length + sources.Length];
+        isOut = new bool[branches.Length];
+        for (int i = 0; i < branches.Length; i++)
+            if (branches[i] != except && branches[i].When.HoldsIn(state))
+                siemens[i] = branches[i].Role == BranchRole.Link ? 1 / Consumption.Contact : 1 / place.Graph.OhmsOf(branches[i]);
+        for (int i = 0; i < sources.Length; i++)
+            if (sources[i].When.HoldsIn(state))
+                siemens[branches.Length + i] = 1 / Consumption.Source;
         potentials = Solve();
         TurnOneWay();
     }
@@ -45,10 +44,14 @@ internal sealed class OperatingPoint
     public bool IsUnsettled { get; private set; }
 
     /// <summary>Volts from an element's first end to its second.</summary>
-    public double VoltsAcross(Branch branch) => place.IndexOf(branch.Source) < 0 ? 0 : potentials[At(branch.Source)] - potentials[At(branch.Target)];
+    public double VoltsAcross(Branch branch) => place.VoltsAt(branch.Source, potentials) - place.VoltsAt(branch.Target, potentials);
 
-    /// <summary>Amperes through a consumer or a resistance, from its first end to its second.</summary>
-    public double AmperesThrough(Branch branch) => !conducting.Contains(branch) ? 0 : VoltsAcross(branch) / place.Graph.OhmsOf(branch);
+    /// <summary>Amperes through a consumer or a resistance of the neighbourhood, from its first end to its second.</summary>
+    public double AmperesThrough(Branch branch)
+    {
+        int at = place.Branches.IndexOf(branch);
+        return at < 0 || isOut[at] ? 0 : VoltsAcross(branch) * siemens[at];
+    }
 
     /// <summary>The consumers whose current falls by a good part of a load's when that load is taken out of a state: what its current goes through.</summary>
     /// <param name="place">What may share current with the load.</param>
@@ -66,52 +69,33 @@ internal sealed class OperatingPoint
     // then the first that is wrong alone, which ends for a network of resistances and ideal one-way elements (a pivoting rule of least index: Murty 1974).
     private void TurnOneWay()
     {
-        var oneWay = resisting.Where(b => b.IsOneWay).ToArray();
+        int[] oneWay = [.. Enumerable.Range(0, isOut.Length).Where(i => siemens[i] > 0 && place.Branches[i].IsOneWay)];
         int together = 10, alone = 50 + (10 * oneWay.Length);
         for (int round = 0; round < together + alone; round++)
         {
-            var wrong = oneWay.Where(b => Math.Abs(VoltsAcross(b)) > Rounding && VoltsAcross(b) < 0 == conducting.Contains(b)).ToArray();
+            int[] wrong = [.. oneWay.Where(i => VoltsAcross(place.Branches[i]) is var volts && Math.Abs(volts) > Rounding && volts < 0 != isOut[i])];
             if (wrong.Length == 0) return;
-            foreach (var branch in round < together ? wrong : wrong[..1])
-                if (!conducting.Remove(branch))
-                    conducting.Add(branch);
+            foreach (int i in round < together ? wrong : wrong[..1]) isOut[i] ^= true;
             potentials = Solve();
         }
         IsUnsettled = true;
     }
 
-    private int At(int point) => joined.Find(place.IndexOf(point));
-
     private double[] Solve()
     {
-        int reference = joined.Find(place.Reference), count = 0;
-        int[] index = new int[place.Size];
-        Array.Fill(index, -1);
-        Conductances network = new();
-        int IndexOf(int point)
+        double[] now = [.. siemens], volts = new double[place.Network.NodeCount];
+        for (int i = 0; i < isOut.Length; i++)
+            if (isOut[i])
+                now[i] = 0;
+        for (int i = isOut.Length; i < now.Length; i++)
         {
-            int at = At(point);
-            if (at == reference) return -1;
-            if (index[at] < 0)
-            {
-                index[at] = count++;
-                network.AddNode();
-            }
-            return index[at];
+            var (plus, minus) = place.Network.Edges[i];
+            double amperes = place.Graph.Sources[i - isOut.Length].Volts * now[i];
+            if (plus >= 0) volts[plus] += amperes;
+            if (minus >= 0) volts[minus] -= amperes;
         }
-        foreach (var branch in resisting)
-            if (conducting.Contains(branch))
-                network.Add(IndexOf(branch.Source), IndexOf(branch.Target), 1 / place.Graph.OhmsOf(branch));
-        foreach (var (plus, minus, volts, _) in sources)
-        {
-            network.Add(IndexOf(plus), IndexOf(minus), 1 / Consumption.Source);
-            network.Inject(IndexOf(plus), volts / Consumption.Source);
-            network.Inject(IndexOf(minus), -volts / Consumption.Source);
-        }
-        double[] solved = network.Solve(), all = new double[place.Size];
-        for (int point = 0; point < index.Length; point++)
-            if (index[point] >= 0)
-                all[point] = solved[index[point]];
-        return all;
+        place.Mesh.Factor(now);
+        place.Mesh.Solve(volts);
+        return volts;
     }
 }

@@ -20,6 +20,7 @@ internal sealed class PathSearch
     private readonly DecisionSpace space;
     private readonly Supply supply;
     private readonly bool throughConsumers;
+    private readonly Dictionary<(int, int, Condition, bool, Condition), (Condition When, bool IsGivenUp)> known = [];
 
     /// <summary>Prepares a search.</summary>
     /// <param name="graph">The circuit.</param>
@@ -43,8 +44,18 @@ internal sealed class PathSearch
     public Condition When(Branch load, Condition possible, ImmutableArray<Branch> within)
     {
         possible = Now(possible);
+        if (load.Source == load.Target || possible.IsNever) return space.NeverHolds;
+        // What lies beside it between the same points, as one headlamp beside the other, has the same paths.
+        var key = (load.Source, load.Target, load.When, load.IsOneWay, possible);
+        if (!known.TryGetValue(key, out var found)) known[key] = found = Search(load, possible, within);
+        if (found.IsGivenUp) GivenUp.Add(load);
+        return found.When;
+    }
+
+    private (Condition When, bool IsGivenUp) Search(Branch load, Condition possible, ImmutableArray<Branch> within)
+    {
         var result = space.NeverHolds;
-        if (load.Source == load.Target || possible.IsNever) return result;
+        bool isGivenUp = false;
         PathView view = new(supply, load, Passed(load, within));
         var left = possible;
         for (int looked = 0; !left.IsNever; looked++)
@@ -52,7 +63,7 @@ internal sealed class PathSearch
             graph.Positions.Cancel.ThrowIfCancellationRequested();
             if (looked == Most)
             {
-                GivenUp.Add(load);
+                isGivenUp = true;
                 break;
             }
             int[] state = space.AnyState(left);
@@ -61,8 +72,7 @@ internal sealed class PathSearch
             else alike = WithoutPath(view, state);
             left &= !alike;
         }
-        if (view.IsApproximate) GivenUp.Add(load);
-        return result;
+        return (result, isGivenUp || view.IsApproximate);
     }
 
     /// <summary>The path in a full state.</summary>
