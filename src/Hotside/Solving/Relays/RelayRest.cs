@@ -8,7 +8,7 @@ namespace Hotside.Solving.Relays;
 internal sealed record RelayRest(RestKind Kind, ImmutableArray<StatePoint> Points);
 
 /// <summary>Whether relays come to rest.</summary>
-public enum RestKind
+internal enum RestKind
 {
     /// <summary>In one state.</summary>
     Settled,
