@@ -87,16 +87,19 @@ public sealed class Job
 
     /// <summary>Draws the job on the smallest sheet that holds it at full size.</summary>
     /// <param name="view">Which circuit is shown. A job that alters nothing is drawn once, whatever the view.</param>
-    /// <param name="options">Colours and words.</param>
+    /// <param name="options">Which loads, colours, words.</param>
     /// <param name="cancel">Stops the work.</param>
     /// <returns>The picture, to be written by one of the outputs.</returns>
+    /// <exception cref="ArgumentException">The figure names a load that is neither before nor after; the message names the nearest.</exception>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="view"/> is none of the views.</exception>
     /// <exception cref="OperationCanceledException"><paramref name="cancel"/> was called for.</exception>
     public Drawing Draw(View view = View.Pair, DrawingOptions? options = null, CancellationToken cancel = default)
     {
         options ??= new();
         var words = Vocabulary.Of(options.Words);
-        var plan = DrawingPlan.Of(Alteration, StudyUnless(cancel), Lettering.Normal, words);
+        var study = StudyUnless(cancel);
+        if (!options.Figure.IsEmpty) study = study.Only(options.Figure);
+        var plan = DrawingPlan.Of(study.Alteration, study, Lettering.Normal, words);
         bool isAltered = !ReferenceEquals(Alteration.Before, Alteration.After);
         if (view == View.Overlay && isAltered) plan = OverlayPlan.Of(plan);
         SeenIn[] views = view switch
@@ -108,7 +111,7 @@ public sealed class Job
             View.Pair => [SeenIn.Before, SeenIn.After],
             _ => throw new ArgumentOutOfRangeException(nameof(view), view, "There is no such view."),
         };
-        return new(SheetPlan.Of(plan, views, Fields(), words, cancel), view, options.Theme);
+        return new(SheetPlan.Of(plan, views, Fields(options.Figure, words), words, cancel), view, options.Theme);
     }
 
     /// <summary>
@@ -156,10 +159,11 @@ public sealed class Job
     private Diagnostic Placed(Diagnostic diagnostic) =>
         diagnostic.Span is null && diagnostic.Items.Select(i => places.GetValueOrDefault(i)).FirstOrDefault(p => p is not null) is { } place ? diagnostic with { Span = place } : diagnostic;
 
-    private Dictionary<string, string> Fields()
+    private Dictionary<string, string> Fields(ImmutableArray<string> figure, Vocabulary words)
     {
         var fields = TitleBlock.ToDictionary(f => f.Key, f => f.Value, StringComparer.Ordinal);
         fields.TryAdd("title", Title);
+        if (!figure.IsEmpty) fields["title"] = SheetText.FigureTitle(figure, fields["title"], Alteration, words);
         fields.TryAdd("supplementary title", Alteration.Title);
         fields.TryAdd("document type", "Circuit diagram");
         return fields;

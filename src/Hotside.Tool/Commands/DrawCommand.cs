@@ -19,6 +19,10 @@ internal static class DrawCommand
         {
             Description = "Which circuit is shown; several for a .pdf, which has a page for each.", DefaultValueFactory = _ => [View.Pair], AllowMultipleArgumentsPerToken = true,
         };
+        var figure = new Option<string[]>("--figure")
+        {
+            Description = "The loads to draw, each with what feeds and controls it and nothing else, such as H1 or E3.tail; may be repeated.", DefaultValueFactory = _ => [],
+        };
         var theme = new Option<string>("--theme") { Description = "Colours: for print, for a dark page, for a copier, for bad light.", DefaultValueFactory = _ => "paper" };
         theme.AcceptOnlyFromAmong([.. Theme.Names]);
         var resolution = new Option<double>("--resolution") { Description = "Dots per inch of a .png, 10 to 4800.", DefaultValueFactory = _ => 300 };
@@ -31,7 +35,8 @@ internal static class DrawCommand
             Example:
               hotside draw gallery/horn/job.yaml -o horn.svg --view pair
               hotside draw gallery/horn/job.yaml -o horn.pdf --view before after
-            """) { job, output, format, view, theme, resolution, words };
+              hotside draw gallery/van/job.yaml -o horn.svg --figure H1
+            """) { job, output, format, view, figure, theme, resolution, words };
         command.SetAction(parsed =>
         {
             string path = parsed.GetRequiredValue(job);
@@ -48,9 +53,19 @@ internal static class DrawCommand
             if (JobArgument.Read(path, error) is not { } read) return ExitCode.InputUnreadable;
             var options = new DrawingOptions
             {
-                Theme = Theme.Named(parsed.GetValue(theme)!), Words = parsed.GetValue(words) == "uk" ? Words.British : Words.American,
+                Figure = [.. parsed.GetRequiredValue(figure)],
+                Theme = Theme.Named(parsed.GetValue(theme)!),
+                Words = parsed.GetValue(words) == "uk" ? Words.British : Words.American,
             };
-            Write(target!, [.. views.Select(v => read.Draw(v, options))], parsed.GetValue(resolution));
+            try
+            {
+                Write(target!, [.. views.Select(v => read.Draw(v, options))], parsed.GetValue(resolution));
+            }
+            catch (ArgumentException e) when (e is not ArgumentOutOfRangeException)
+            {
+                error.WriteLine("hotside: " + e.Message.Split(" (Parameter")[0]);
+                return ExitCode.WrongUsage;
+            }
             return read.Findings.Any(d => d.Severity >= Severity.Error) ? ExitCode.Findings : ExitCode.Done;
         });
         return command;

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Hotside.Drawings;
 
 namespace Hotside;
@@ -7,6 +8,17 @@ public sealed record DrawingOptions
 {
     /// <summary>The colours; by default those for paper.</summary>
     public Theme Theme { get; init => field = value ?? throw new ArgumentNullException(nameof(value), "Leave Theme out for the colours of paper."); } = Theme.Paper;
+
+    /// <summary>
+    /// The loads that are drawn, each with all that feeds and controls it and nothing else; the whole circuit when there are none. A part's id, or one of its loads:
+    /// <c>H1</c>, <c>E3.tail</c>.
+    /// </summary>
+    /// <exception cref="ArgumentException">A name is missing.</exception>
+    public ImmutableArray<string> Figure
+    {
+        get;
+        init => field = value.IsDefault ? [] : !value.Any(string.IsNullOrWhiteSpace) ? value : throw new ArgumentException("A figure names each of its loads.", nameof(value));
+    } = [];
 
     /// <summary>Whose words the texts use; American by default.</summary>
     /// <exception cref="ArgumentOutOfRangeException">It is none of the two.</exception>

@@ -85,6 +85,15 @@ public sealed class OutputCommandTests : IDisposable
         Assert.Equal(["lamp.yaml"], Directory.GetFiles(folder).Select(f => Path.GetFileName(f)));
     }
 
+    [Fact]
+    public void A_figure_is_drawn_of_loads_that_there_are()
+    {
+        Assert.Equal(0, Run("draw", "lamp.yaml", "-o", "lamp.svg", "--figure", "E1", "--figure", "E1").Code);
+        var run = Run("draw", "lamp.yaml", "-o", "other.svg", "--figure", "E2");
+        Assert.Equal((64, "hotside: There is no load \"E2\"; did you mean \"E1\"?\n"), (run.Code, run.Error.ReplaceLineEndings("\n")));
+        Assert.False(File.Exists(Path.Combine(folder, "other.svg")));
+    }
+
     [Theory]
     [InlineData("draw", "lamp.svg")]
     [InlineData("wires", "lamp.csv")]

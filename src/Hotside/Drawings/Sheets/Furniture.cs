@@ -51,7 +51,7 @@ internal sealed record Furniture(SheetSize Size, double HeadTop, Box Room, Immut
     {
         if (view == SeenIn.Both) return Head("Overlay", SheetText.Supply(plan.Alteration, words), room, HeadTop, plan);
         var circuit = view == SeenIn.Before ? plan.Alteration.Before : plan.Alteration.After;
-        string text = plan.Alteration.Changes.IsEmpty ? "As it is" : view == SeenIn.Before ? "Before" : "After";
+        string text = plan.Alteration.Whole.Changes.IsEmpty ? "As it is" : view == SeenIn.Before ? "Before" : "After";
         return Head(text, SheetText.System(circuit.System, words), room, room.Top - HeadlineRoom + AboveHeadline, plan);
     }
 
@@ -84,7 +84,7 @@ internal sealed record Furniture(SheetSize Size, double HeadTop, Box Room, Immut
 
     private static Piece List(DrawingPlan plan, double width, Vocabulary words) => ChangeList.Of(
         SheetText.ListHead(plan.Alteration),
-        [.. plan.Alteration.Changes.Select(c => new ListLine(new(Numbers.Whole(c.Number), ChangeLook.ColourOf(c)), ChangeLook.LineOf(c), ChangeText.Of(c, plan.Alteration, words)))],
+        [.. plan.Alteration.Changes.Select(c => new ListLine(new(Numbers.Whole(c.Number), ChangeLook.ColourOf(c)), ChangeLook.LineOf(c), ChangeText.Of(c, plan.Alteration.Whole, words)))],
         width, plan.Lettering);
 
     private static Piece Warnings(DrawingPlan plan, double width, Vocabulary words) =>
