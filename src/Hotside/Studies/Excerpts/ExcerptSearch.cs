@@ -151,6 +151,10 @@ internal sealed class ExcerptSearch(CircuitStudy study)
     // Where a way begins stands a source; its other pole goes to the return, through more cells if they are stacked.
     private void AddSources()
     {
+        // Where a way begins at a machine, the battery on its rail feeds the load while it stands.
+        foreach (var machine in circuit.Sources.Where(s => heads.Contains(s.Part.Id) && !s.Part.IsStandingSource))
+            foreach (var join in graph.Way(machine.Feed, e => circuit.Sources.Any(s => s.Part.IsStandingSource && s.Feed == e), machine.Part.Id) ?? []) Show(join);
+        heads.UnionWith(circuit.Sources.Where(s => s.Part.IsStandingSource && ends.Contains(s.Feed)).Select(s => s.Part.Id));
         foreach (var source in circuit.Sources.Where(s => heads.Contains(s.Part.Id)))
             foreach (var join in graph.Way(source.Return, e => e == circuit.System.ReturnNode) ?? []) Show(join);
         if (circuit.System.Return?.Part is { } bus) items.Add(bus);
