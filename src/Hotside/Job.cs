@@ -7,7 +7,6 @@ using Hotside.Outputs;
 using Hotside.Reading;
 using Hotside.Studies;
 using Hotside.Symbols;
-using Hotside.Symbols.Texts;
 using Hotside.Wording;
 
 namespace Hotside;
@@ -85,33 +84,27 @@ public sealed class Job
         return new(title ?? alteration.Title, [], alteration, ImmutableDictionary<string, SourceSpan>.Empty, []);
     }
 
-    /// <summary>Draws the job on the smallest sheet that holds it at full size.</summary>
+    /// <summary>Draws the job on one sheet at full size, by default on the smallest that holds it.</summary>
     /// <param name="view">Which circuit is shown. A job that alters nothing is drawn once, whatever the view.</param>
-    /// <param name="options">Which loads, colours, words.</param>
+    /// <param name="options">Which loads, on what paper, how large the letters, colours, words.</param>
     /// <param name="cancel">Stops the work.</param>
     /// <returns>The picture, to be written by one of the outputs.</returns>
-    /// <exception cref="ArgumentException">The figure names a load that is neither before nor after; the message names the nearest.</exception>
+    /// <exception cref="ArgumentException">
+    /// The figure names a load that is neither before nor after, and the message names the nearest; or the drawing does not fit on the paper, and the message names one that holds it.
+    /// </exception>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="view"/> is none of the views.</exception>
     /// <exception cref="OperationCanceledException"><paramref name="cancel"/> was called for.</exception>
     public Drawing Draw(View view = View.Pair, DrawingOptions? options = null, CancellationToken cancel = default)
     {
         options ??= new();
-        var words = Vocabulary.Of(options.Words);
-        var study = StudyUnless(cancel);
-        if (!options.Figure.IsEmpty) study = study.Only(options.Figure);
-        var plan = DrawingPlan.Of(study.Alteration, study, Lettering.Normal, words);
-        bool isAltered = !ReferenceEquals(Alteration.Before, Alteration.After);
-        if (view == View.Overlay && isAltered) plan = OverlayPlan.Of(plan);
-        SeenIn[] views = view switch
+        var search = SearchFor(view, options, cancel);
+        var sheet = options.Page switch
         {
-            View.Before => [SeenIn.Before],
-            View.After => [SeenIn.After],
-            View.Pair or View.Overlay when !isAltered => [SeenIn.After],
-            View.Overlay => [SeenIn.Both],
-            View.Pair => [SeenIn.Before, SeenIn.After],
-            _ => throw new ArgumentOutOfRangeException(nameof(view), view, "There is no such view."),
+            Page.Smallest => search.Smallest(),
+            Page.Fit => search.Fitted(),
+            var page => search.On(SheetSize.Of(page)) ?? throw new ArgumentException($"The drawing does not fit on {page}; it needs {search.Smallest().Furniture.Size.Called}.", nameof(options)),
         };
-        return new(SheetPlan.Of(plan, views, Fields(options.Figure, words), words, cancel), view, options.Theme);
+        return new(sheet.Draw(), view, options.Theme);
     }
 
     /// <summary>
@@ -145,6 +138,26 @@ public sealed class Job
         if (Volatile.Read(ref study) is { } made) return made;
         var fresh = Study.Of(Alteration, cancel);
         return Interlocked.CompareExchange(ref study, fresh, null) ?? fresh;
+    }
+
+    private PaperSearch SearchFor(View view, DrawingOptions options, CancellationToken cancel)
+    {
+        bool isAltered = !ReferenceEquals(Alteration.Before, Alteration.After);
+        SeenIn[] views = view switch
+        {
+            View.Before => [SeenIn.Before],
+            View.After => [SeenIn.After],
+            View.Pair or View.Overlay when !isAltered => [SeenIn.After],
+            View.Overlay => [SeenIn.Both],
+            View.Pair => [SeenIn.Before, SeenIn.After],
+            _ => throw new ArgumentOutOfRangeException(nameof(view), view, "There is no such view."),
+        };
+        var study = StudyUnless(cancel);
+        if (!options.Figure.IsEmpty) study = study.Only(options.Figure);
+        var words = Vocabulary.Of(options.Words);
+        var plan = DrawingPlan.Of(study.Alteration, study, options.Lettering, words);
+        if (views[0] == SeenIn.Both) plan = OverlayPlan.Of(plan);
+        return new(plan, new(views, Fields(options.Figure, words), words), cancel);
     }
 
     private static ReadResult Read(string text, string file, JobOptions? options, Func<string, string?> include)

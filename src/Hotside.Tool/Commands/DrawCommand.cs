@@ -23,6 +23,8 @@ internal static class DrawCommand
         {
             Description = "The loads to draw, each with what feeds and controls it and nothing else, such as H1 or E3.tail; may be repeated.", DefaultValueFactory = _ => [],
         };
+        var page = new Option<Page>("--page") { Description = "The paper; fit is as large as the drawing. Default: the smallest of A4 to A0 that holds it.", DefaultValueFactory = _ => Page.Smallest };
+        var text = new Option<TextSize>("--text") { Description = "How large the letters are: large is read at arm's length.", DefaultValueFactory = _ => TextSize.Normal };
         var theme = new Option<string>("--theme") { Description = "Colours: for print, for a dark page, for a copier, for bad light.", DefaultValueFactory = _ => "paper" };
         theme.AcceptOnlyFromAmong([.. Theme.Names]);
         var resolution = new Option<double>("--resolution") { Description = "Dots per inch of a .png, 10 to 4800.", DefaultValueFactory = _ => 300 };
@@ -36,7 +38,7 @@ internal static class DrawCommand
               hotside draw gallery/horn/job.yaml -o horn.svg --view pair
               hotside draw gallery/horn/job.yaml -o horn.pdf --view before after
               hotside draw gallery/van/job.yaml -o horn.svg --figure H1
-            """) { job, output, format, view, figure, theme, resolution, words };
+            """) { job, output, format, view, figure, page, text, theme, resolution, words };
         command.SetAction(parsed =>
         {
             string path = parsed.GetRequiredValue(job);
@@ -54,6 +56,8 @@ internal static class DrawCommand
             var options = new DrawingOptions
             {
                 Figure = [.. parsed.GetRequiredValue(figure)],
+                Page = parsed.GetRequiredValue(page),
+                Text = parsed.GetRequiredValue(text),
                 Theme = Theme.Named(parsed.GetValue(theme)!),
                 Words = parsed.GetValue(words) == "uk" ? Words.British : Words.American,
             };

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Hotside.Drawings;
+using Hotside.Symbols.Texts;
 
 namespace Hotside;
 
@@ -19,6 +20,17 @@ public sealed record DrawingOptions
         get;
         init => field = value.IsDefault ? [] : !value.Any(string.IsNullOrWhiteSpace) ? value : throw new ArgumentException("A figure names each of its loads.", nameof(value));
     } = [];
+
+    /// <summary>The paper; by default the smallest of A4 to A0 that holds the drawing.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">It is none of the papers.</exception>
+    public Page Page { get; init => field = Enum.IsDefined(value) ? value : throw new ArgumentOutOfRangeException(nameof(value), value, "There is no such paper."); }
+
+    /// <summary>How large it is lettered; normal by default.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">It is none of the sizes.</exception>
+    public TextSize Text { get; init => field = Enum.IsDefined(value) ? value : throw new ArgumentOutOfRangeException(nameof(value), value, "There is no such size."); }
+
+    /// <summary>The letters of that size.</summary>
+    internal Lettering Lettering => Text == TextSize.Large ? Lettering.Large : Lettering.Normal;
 
     /// <summary>Whose words the texts use; American by default.</summary>
     /// <exception cref="ArgumentOutOfRangeException">It is none of the two.</exception>

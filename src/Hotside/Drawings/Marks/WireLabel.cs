@@ -34,7 +34,7 @@ internal static class WireLabel
         Piece? triangle = number is null ? null : Triangle.Of(number, lettering);
         double height = triangle?.Height ?? style.CapHeight;
         double baseline = triangle is null ? style.CapHeight : Triangle.Baseline(lettering);
-        TextShape label = TextShape.Of(text, style, 0, baseline, width: maxWidth);
+        TextShape label = TextShape.Of(text, style, 0, baseline, width: maxWidth * lettering.Factor);
         double textWidth = label.Text.Length == 0 ? 0 : label.Width;
         if (triangle is null)
             return new(textWidth, height, textWidth == 0 ? [] : [label]);

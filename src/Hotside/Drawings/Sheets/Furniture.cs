@@ -16,13 +16,18 @@ namespace Hotside.Drawings.Sheets;
 /// <param name="Groups">Frame, title block, legend, cautions, change list.</param>
 internal sealed record Furniture(SheetSize Size, double HeadTop, Box Room, ImmutableArray<SceneGroup> Groups)
 {
-    /// <summary>What a headline takes above its view.</summary>
-    public const double HeadlineRoom = 34;
+    // What a headline takes above its view, at normal lettering.
+    private const double Headroom = 34;
 
     private const double Gap = 9, AboveHeadline = 2;
 
-    public static Furniture Of(DrawingPlan plan, SeenIn[] views, SheetSize size, IReadOnlyDictionary<string, string> fields, Vocabulary words)
+    /// <summary>What a headline takes above its view.</summary>
+    public static double HeadlineRoom(Lettering lettering) => Headroom * lettering.Factor;
+
+    public static Furniture Of(DrawingPlan plan, SheetRequest request, SheetSize size)
     {
+        var (views, fields, words) = request;
+        double headroom = HeadlineRoom(plan.Lettering);
         var frame = new SheetFrame(size);
         var inside = frame.Inside;
         var groups = ImmutableArray.CreateBuilder<SceneGroup>();
@@ -41,8 +46,8 @@ internal sealed record Furniture(SheetSize Size, double HeadTop, Box Room, Immut
             y -= Gap;
         }
         var note = views[0] == SeenIn.Both ? OverlayNote(plan, inside.Width, words) : Piece.Empty;
-        if (note.Height > 0) groups.Add(new(Layer.Notes, note.At(inside.Left, inside.Top + HeadlineRoom - 4)) { Id = "note", Classes = ["note"] });
-        double top = inside.Top + HeadlineRoom + (note.Height > 0 ? note.Height + 6 : 0);
+        if (note.Height > 0) groups.Add(new(Layer.Notes, note.At(inside.Left, inside.Top + headroom - 4)) { Id = "note", Classes = ["note"] });
+        double top = inside.Top + headroom + (note.Height > 0 ? note.Height + 6 : 0);
         return new(size, inside.Top + AboveHeadline, new(inside.Left, top, inside.Right, y), groups.ToImmutable());
     }
 
@@ -52,7 +57,7 @@ internal sealed record Furniture(SheetSize Size, double HeadTop, Box Room, Immut
         if (view == SeenIn.Both) return Head("Overlay", SheetText.Supply(plan.Alteration, words), room, HeadTop, plan);
         var circuit = view == SeenIn.Before ? plan.Alteration.Before : plan.Alteration.After;
         string text = plan.Alteration.Whole.Changes.IsEmpty ? "As it is" : view == SeenIn.Before ? "Before" : "After";
-        return Head(text, SheetText.System(circuit.System, words), room, room.Top - HeadlineRoom + AboveHeadline, plan);
+        return Head(text, SheetText.System(circuit.System, words), room, room.Top - HeadlineRoom(plan.Lettering) + AboveHeadline, plan);
     }
 
     /// <summary>The line between two views.</summary>

@@ -1,0 +1,36 @@
+using System.Collections.Immutable;
+using Hotside.Drawings.Pictures;
+using Hotside.Drawings.Plans;
+using Hotside.Layouts;
+using Hotside.Symbols;
+using Hotside.Wording;
+
+namespace Hotside.Drawings.Sheets;
+
+/// <summary>A paper with all that will stand on it, everything in its place.</summary>
+internal sealed record Sheet(SheetRequest Request, Furniture Furniture, DrawingPlan Plan, Layout Layout, Standing Standing)
+{
+    /// <summary>Where its views stand.</summary>
+    public ViewRooms Rooms => ViewRooms.Of(Furniture.Room, [.. Request.Views.Select(v => PictureBounds.Of(Plan, Layout, v))], Standing, Furniture.HeadlineRoom(Plan.Lettering));
+
+    /// <summary>The picture.</summary>
+    public Scene Draw()
+    {
+        var rooms = Rooms;
+        var views = Request.Views;
+        var groups = ImmutableArray.CreateBuilder<SceneGroup>();
+        groups.AddRange(Furniture.Groups);
+        for (int i = 0; i < views.Length; i++)
+        {
+            groups.Add(Furniture.Head(Plan, views[i], rooms.Room(i), Request.Words));
+            var (x, y) = rooms.Origin(i);
+            groups.AddRange(CircuitPicture.Of(Plan, Layout, views[i], x, y));
+        }
+        if (views.Length > 1) groups.Add(Furniture.Divider(rooms));
+        return new(Furniture.Size.Width, Furniture.Size.Height, TitleRow.Value(Request.TitleBlock, "title") + What, SheetText.Description(Plan.Alteration, Plan.Study, Request.Words), groups.ToImmutable());
+    }
+
+    private string What => Request.Views[0] == SeenIn.Both ? ", before and after over each other"
+        : Request.Views.Length > 1 ? ", before and after"
+        : Plan.Alteration.Whole.Changes.IsEmpty ? "" : Request.Views[0] == SeenIn.Before ? ", before" : ", after";
+}
