@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using Hotside.Alterations;
 using Hotside.Diagnostics;
 using Hotside.Drawings.Plans;
+using Hotside.Drawings.Sets;
 using Hotside.Drawings.Sheets;
 using Hotside.Outputs;
 using Hotside.Reading;
@@ -97,14 +98,40 @@ public sealed class Job
     public Drawing Draw(View view = View.Pair, DrawingOptions? options = null, CancellationToken cancel = default)
     {
         options ??= new();
-        var search = SearchFor(view, options, cancel);
+        var (plan, request) = Planned(view, options, cancel);
+        PaperSearch search = new(plan, plan.WithCloseRelays, request, cancel);
         var sheet = options.Page switch
         {
             Page.Smallest => search.Smallest(),
             Page.Fit => search.Fitted(),
-            var page => search.On(SheetSize.Of(page)) ?? throw new ArgumentException($"The drawing does not fit on {page}; it needs {search.Smallest().Furniture.Size.Called}.", nameof(options)),
+            var page => search.On(SheetSize.Of(page)) ?? throw new ArgumentException($"The drawing does not fit on one {page}; it needs {search.Smallest().Furniture.Size.Called}, or several sheets.", nameof(options)),
         };
         return new(sheet.Draw(), view, options.Theme);
+    }
+
+    /// <summary>
+    /// Draws the job at full size on as many sheets as the paper asks for: one, or, where it does not fit on one, an overview with cautions, changes and a table of who switches
+    /// what, and sheets on which rails and wires go on by flags that name sheet and zone.
+    /// </summary>
+    /// <param name="view">Which circuit is shown.</param>
+    /// <param name="options">As for <see cref="Draw"/>.</param>
+    /// <param name="cancel">Stops the work.</param>
+    /// <returns>The sheets in their order, at least one.</returns>
+    /// <exception cref="ArgumentException">
+    /// The figure names a load that is neither before nor after, and the message names the nearest; or the paper is too small for even a part of the drawing.
+    /// </exception>
+    /// <exception cref="ArgumentOutOfRangeException"><paramref name="view"/> is none of the views.</exception>
+    /// <exception cref="OperationCanceledException"><paramref name="cancel"/> was called for.</exception>
+    public ImmutableArray<Drawing> DrawSheets(View view = View.Pair, DrawingOptions? options = null, CancellationToken cancel = default)
+    {
+        options ??= new();
+        if (options.Page is Page.Smallest or Page.Fit) return [Draw(view, options, cancel)];
+        var (plan, request) = Planned(view, options, cancel);
+        var paper = SheetSize.Of(options.Page);
+        if (new PaperSearch(plan, plan.WithCloseRelays, request, cancel).On(paper) is { } one) return [new(one.Draw(), view, options.Theme)];
+        var scenes = SheetSet.Of(plan, request, paper, cancel);
+        return !scenes.IsEmpty ? [.. scenes.Select(s => new Drawing(s, view, options.Theme))]
+            : throw new ArgumentException($"{options.Page} is too small for parts of the drawing; take a larger paper.", nameof(options));
     }
 
     /// <summary>
@@ -140,7 +167,7 @@ public sealed class Job
         return Interlocked.CompareExchange(ref study, fresh, null) ?? fresh;
     }
 
-    private PaperSearch SearchFor(View view, DrawingOptions options, CancellationToken cancel)
+    private (DrawingPlan Plan, SheetRequest Request) Planned(View view, DrawingOptions options, CancellationToken cancel)
     {
         bool isAltered = !ReferenceEquals(Alteration.Before, Alteration.After);
         SeenIn[] views = view switch
@@ -157,7 +184,7 @@ public sealed class Job
         var words = Vocabulary.Of(options.Words);
         var plan = DrawingPlan.Of(study.Alteration, study, options.Lettering, words);
         if (views[0] == SeenIn.Both) plan = OverlayPlan.Of(plan);
-        return new(plan, new(views, Fields(options.Figure, words), words), cancel);
+        return (plan, new(views, Fields(options.Figure, words), words));
     }
 
     private static ReadResult Read(string text, string file, JobOptions? options, Func<string, string?> include)

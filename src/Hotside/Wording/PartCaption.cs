@@ -70,6 +70,13 @@ internal sealed record VerdictCaption(SwitchedSide Side, string By)
         return [.. captions];
     }
 
+    /// <summary>By what a single load is switched, without its own name.</summary>
+    public static string ByOf(LoadStudy load, CircuitStudy study)
+    {
+        string by = Of([load], study)[0].By;
+        return by == load.Element.Name ? "" : by.StartsWith(load.Element.Name + " ", StringComparison.Ordinal) ? by[(load.Element.Name.Length + 1)..] : by;
+    }
+
     /// <summary>Amperes that a load draws at its rating; <see langword="null"/> when nothing states it.</summary>
     public static double? Amperes(LoadStudy load)
     {

@@ -103,8 +103,7 @@ internal static class SheetText
 
     private static string Is(LoadStudy load, CircuitStudy study, Vocabulary words)
     {
-        var caption = VerdictCaption.Of([load], study)[0];
-        string by = caption.By.StartsWith(load.Element.Name + " ", StringComparison.Ordinal) ? caption.By[(load.Element.Name.Length + 1)..] : caption.By;
+        string by = VerdictCaption.ByOf(load, study);
         string side = load.Side switch
         {
             SwitchedSide.Unswitched => "is always fed",

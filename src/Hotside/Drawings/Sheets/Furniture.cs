@@ -31,14 +31,12 @@ internal sealed record Furniture(SheetSize Size, double HeadTop, Box Room, Immut
         var frame = new SheetFrame(size);
         var inside = frame.Inside;
         var groups = ImmutableArray.CreateBuilder<SceneGroup>();
-        groups.Add(new(Layer.Frame, frame.Shapes(plan.Lettering)) { Classes = ["frame"], AriaHidden = true });
+        groups.AddRange(Frame(frame, plan.Lettering, request));
         double y = frame.Frame.Bottom - TitleBlock.Height;
-        var block = TitleBlock.Of(new Dictionary<string, string>(fields) { ["paper size"] = size.Name, ["sheet"] = fields.GetValueOrDefault("sheet", "1 / 1") });
-        groups.Add(new(Layer.Notes, block.At(frame.Frame.Right - TitleBlock.Width, y)) { Id = "title-block", Classes = ["title-block"] });
         var (legend, legendTop) = LegendOf(UsedOnSheet.Entries(plan, views, words), frame, y, plan.Lettering);
         groups.Add(new(Layer.Notes, legend.At(inside.Left, legendTop)) { Id = "legend", Classes = ["legend"] });
         y = Math.Min(y, legendTop) - Gap;
-        foreach (var (piece, id) in new[] { (Warnings(plan, inside.Width, words), "cautions"), (List(plan, inside.Width, words), "changes") })
+        foreach (var (piece, id) in request.IsInSet ? [] : new[] { (Warnings(plan, inside.Width, words), "cautions"), (List(plan, inside.Width, words), "changes") })
         {
             if (piece.Height == 0) continue;
             y -= piece.Height;
@@ -49,6 +47,14 @@ internal sealed record Furniture(SheetSize Size, double HeadTop, Box Room, Immut
         if (note.Height > 0) groups.Add(new(Layer.Notes, note.At(inside.Left, inside.Top + headroom - 4)) { Id = "note", Classes = ["note"] });
         double top = inside.Top + headroom + (note.Height > 0 ? note.Height + 6 : 0);
         return new(size, inside.Top + AboveHeadline, new(inside.Left, top, inside.Right, y), groups.ToImmutable());
+    }
+
+    /// <summary>Frame and title block.</summary>
+    public static IEnumerable<SceneGroup> Frame(SheetFrame frame, Lettering lettering, SheetRequest request)
+    {
+        yield return new(Layer.Frame, frame.Shapes(lettering)) { Classes = ["frame"], AriaHidden = true };
+        var block = TitleBlock.Of(new Dictionary<string, string>(request.TitleBlock) { ["paper size"] = frame.Size.Name, ["sheet"] = request.TitleBlock.GetValueOrDefault("sheet", "1 / 1") });
+        yield return new(Layer.Notes, block.At(frame.Frame.Right - TitleBlock.Width, frame.Frame.Bottom - TitleBlock.Height)) { Id = "title-block", Classes = ["title-block"] };
     }
 
     /// <summary>The headline of a view.</summary>
@@ -87,11 +93,13 @@ internal sealed record Furniture(SheetSize Size, double HeadTop, Box Room, Immut
         return rows.Done();
     }
 
-    private static Piece List(DrawingPlan plan, double width, Vocabulary words) => ChangeList.Of(
-        SheetText.ListHead(plan.Alteration),
-        [.. plan.Alteration.Changes.Select(c => new ListLine(new(Numbers.Whole(c.Number), ChangeLook.ColourOf(c)), ChangeLook.LineOf(c), ChangeText.Of(c, plan.Alteration.Whole, words)))],
-        width, plan.Lettering);
+    private static Piece List(DrawingPlan plan, double width, Vocabulary words) => ChangeList.Of(SheetText.ListHead(plan.Alteration), Lines(plan, words), width, plan.Lettering);
 
-    private static Piece Warnings(DrawingPlan plan, double width, Vocabulary words) =>
+    /// <summary>The lines of the change list.</summary>
+    public static ImmutableArray<ListLine> Lines(DrawingPlan plan, Vocabulary words) =>
+        [.. plan.Alteration.Changes.Select(c => new ListLine(new(Numbers.Whole(c.Number), ChangeLook.ColourOf(c)), ChangeLook.LineOf(c), ChangeText.Of(c, plan.Alteration.Whole, words)))];
+
+    /// <summary>The cautions; nothing where nothing is altered.</summary>
+    public static Piece Warnings(DrawingPlan plan, double width, Vocabulary words) =>
         plan.Alteration.Changes.IsEmpty ? Piece.Empty : CautionBlock.Of("Cautions", [.. Cautions.Of(plan.Alteration, words)], width, plan.Lettering);
 }

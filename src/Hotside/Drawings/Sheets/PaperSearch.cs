@@ -20,10 +20,14 @@ internal sealed class PaperSearch
     private readonly CancellationToken cancel;
     private readonly Lazy<Candidate>[] candidates;
 
-    public PaperSearch(DrawingPlan plan, SheetRequest request, CancellationToken cancel)
+    /// <param name="plan">What is drawn.</param>
+    /// <param name="close">The same with narrow relays.</param>
+    /// <param name="request">What is asked of the sheet.</param>
+    /// <param name="cancel">Stops the work.</param>
+    public PaperSearch(DrawingPlan plan, Func<DrawingPlan> close, SheetRequest request, CancellationToken cancel)
     {
         (this.request, this.cancel) = (request, cancel);
-        candidates = [new(() => Candidate.Of(plan, cancel)), new(() => Candidate.Of(plan.WithCloseRelays(), cancel))];
+        candidates = [new(() => Candidate.Of(plan, cancel)), new(() => Candidate.Of(close(), cancel))];
     }
 
     /// <summary>The smallest paper of the A series that holds all; where none does the sheet grows beyond them.</summary>

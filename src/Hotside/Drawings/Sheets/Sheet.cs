@@ -13,6 +13,23 @@ internal sealed record Sheet(SheetRequest Request, Furniture Furniture, DrawingP
     /// <summary>Where its views stand.</summary>
     public ViewRooms Rooms => ViewRooms.Of(Furniture.Room, [.. Request.Views.Select(v => PictureBounds.Of(Plan, Layout, v))], Standing, Furniture.HeadlineRoom(Plan.Lettering));
 
+    /// <summary>The zone of a box's middle in a view; <see langword="null"/> where the view does not show it.</summary>
+    public string? ZoneOf(string box, SeenIn view)
+    {
+        int index = Plan.Input.Boxes.Select((b, i) => (b, i)).Where(p => p.b.Id == box && (p.b.Seen & view) != 0).Select(p => p.i).DefaultIfEmpty(-1).First(), shown = Array.IndexOf(Request.Views, view);
+        if (index < 0 || shown < 0) return null;
+        var (x, y) = Rooms.Origin(shown);
+        var (size, placed) = (Plan.Input.Boxes[index], Layout.Boxes[index]);
+        return new SheetFrame(Furniture.Size).ZoneAt(x + ((placed.X + (size.Width / 2.0)) * Symbol.Module), y + ((placed.Y + (size.Height / 2.0)) * Symbol.Module));
+    }
+
+    /// <summary>The same as one of several.</summary>
+    public Sheet Numbered(string number)
+    {
+        var request = Request with { TitleBlock = new Dictionary<string, string>(Request.TitleBlock) { ["sheet"] = number } };
+        return this with { Request = request, Furniture = Furniture.Of(Plan, request, Furniture.Size) };
+    }
+
     /// <summary>The picture.</summary>
     public Scene Draw()
     {
@@ -27,7 +44,7 @@ internal sealed record Sheet(SheetRequest Request, Furniture Furniture, DrawingP
             groups.AddRange(CircuitPicture.Of(Plan, Layout, views[i], x, y));
         }
         if (views.Length > 1) groups.Add(Furniture.Divider(rooms));
-        return new(Furniture.Size.Width, Furniture.Size.Height, TitleRow.Value(Request.TitleBlock, "title") + What, SheetText.Description(Plan.Alteration, Plan.Study, Request.Words), groups.ToImmutable());
+        return new(Furniture.Size.Width, Furniture.Size.Height, TitleRow.Value(Request.TitleBlock, "title") + What + (Request.IsInSet ? ", sheet " + TitleRow.Value(Request.TitleBlock, "sheet") : ""), SheetText.Description(Plan.Alteration, Plan.Study, Request.Words), groups.ToImmutable());
     }
 
     private string What => Request.Views[0] == SeenIn.Both ? ", before and after over each other"

@@ -1,0 +1,105 @@
+using System.Collections.Immutable;
+using Hotside.Circuits;
+using Hotside.Drawings.Plans;
+using Hotside.Drawings.Sheets;
+using Hotside.Symbols;
+
+namespace Hotside.Drawings.Sets;
+
+/// <summary>
+/// A drawing broken over several sheets of one paper: first what is to be done and who switches what, then the circuits. What belongs together stays together;
+/// rails go on from sheet to sheet, and where a line has to be cut both halves say where the other is.
+/// </summary>
+internal sealed class SheetSet
+{
+    private const int MostTries = 4;
+
+    private readonly DrawingPlan plan;
+    private readonly Lazy<DrawingPlan> close;
+    private readonly SheetRequest request;
+    private readonly SheetSize paper;
+    private readonly CancellationToken cancel;
+
+    private SheetSet(DrawingPlan plan, SheetRequest request, SheetSize paper, CancellationToken cancel)
+    {
+        (this.plan, this.paper, this.cancel) = (plan, paper, cancel);
+        this.request = request with { IsInSet = true };
+        close = new(plan.WithCloseRelays);
+    }
+
+    /// <summary>The sheets; none where not even a part with its text finds room.</summary>
+    public static ImmutableArray<Scene> Of(DrawingPlan plan, SheetRequest request, SheetSize paper, CancellationToken cancel) => new SheetSet(plan, request, paper, cancel).Scenes();
+
+    private ImmutableArray<Scene> Scenes()
+    {
+        // A rail that turns out to go on to more sheets than was thought needs a wider flag.
+        for (int zones = 2; zones < 2 + MostTries; zones++)
+        {
+            if (Packed(zones) is not { } blocks) continue;
+            var flags = new SetFlags(plan, blocks).All();
+            SheetPart[] parts = [.. blocks.Zip(flags, (b, f) => new SheetPart(b, f, Math.Max(1, f.Select(x => x.Partners.Length).DefaultIfEmpty(1).Max())))];
+            Sheet?[] sheets = [.. parts.Select(p => On(p))];
+            if (sheets.All(s => s is not null)) return Drawn(parts, [.. sheets.OfType<Sheet>()]);
+        }
+        return [];
+    }
+
+    // As many blocks on a sheet as it holds, in the order of the file; one that is too large for a sheet of its own is halved.
+    private List<Block>? Packed(int zones)
+    {
+        List<Block> sheets = [];
+        Stack<Block> rest = new(Block.Of(plan).Reverse());
+        var current = Block.Empty;
+        while (rest.TryPop(out var next))
+        {
+            if (Holds(current.And(next), zones)) current = current.And(next);
+            else if (current != Block.Empty)
+            {
+                sheets.Add(current);
+                current = Block.Empty;
+                rest.Push(next);
+            }
+            else if (next.Halved(plan) is var (first, second))
+            {
+                rest.Push(second);
+                rest.Push(first);
+            }
+            else return null;
+        }
+        if (current != Block.Empty) sheets.Add(current);
+        return sheets;
+    }
+
+    // Every rail is thought to go on.
+    private bool Holds(Block block, int zones) => On(new(block, [.. new SetFlags(plan, [block, Rails]).All()[0]], zones)) is not null;
+
+    private Block Rails => field ??= new([], [.. plan.Lines.Select(l => l.Line)], []);
+
+    private Sheet? On(SheetPart part)
+    {
+        cancel.ThrowIfCancellationRequested();
+        return new PaperSearch(part.Of(plan), () => part.Of(close.Value), request, cancel).On(paper);
+    }
+
+    private ImmutableArray<Scene> Drawn(SheetPart[] parts, Sheet[] sheets)
+    {
+        // How many sheets of text there are does not depend on the zones that they name.
+        int before = TextSheets.Of(plan, request, paper, _ => "88.M88").Length, all = before + sheets.Length;
+        var text = TextSheets.Of(plan, request, paper, load => string.Join(" ", Where(load, sheets, before)));
+        var drawn = sheets.Select((s, i) => s with { Plan = parts[i].Named(s.Plan, (flag, view) => flag.Text(Zones(flag, view, sheets, before))) });
+        return [.. text.Select((t, i) => t.Draw(NumberOf(i, all))), .. drawn.Select((s, i) => s.Numbered(NumberOf(before + i, all)).Draw())];
+    }
+
+    private static string NumberOf(int index, int all) => $"{Numbers.Whole(index + 1)} / {Numbers.Whole(all)}";
+
+    private static IEnumerable<string> Zones(SheetFlag flag, SeenIn view, Sheet[] sheets, int before) =>
+        flag.Partners.Select(p => (p.Sheet, Zone: sheets[p.Sheet].ZoneOf(p.Box, view))).Where(p => p.Zone is not null).Select(p => $"{Numbers.Whole(before + p.Sheet + 1)}.{p.Zone}");
+
+    // A part is found in the last view that shows it.
+    private IEnumerable<string> Where(string load, Sheet[] sheets, int before)
+    {
+        string part = plan.Parts.FirstOrDefault(p => load == p.PartId || load.StartsWith(p.PartId + ".", StringComparison.Ordinal) && p.PartId.Length > 0)?.Box ?? "";
+        for (int i = 0; i < sheets.Length; i++)
+            if (request.Views.Reverse().Select(v => sheets[i].ZoneOf(part, v)).FirstOrDefault(z => z is not null) is { } zone) yield return $"{Numbers.Whole(before + i + 1)}.{zone}";
+    }
+}
