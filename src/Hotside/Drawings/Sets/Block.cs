@@ -9,7 +9,9 @@ namespace Hotside.Drawings.Sets;
 /// <param name="KeepsFrom">Whether this half has the line's first end.</param>
 internal sealed record CutLine(string Line, bool KeepsFrom);
 
-/// <summary>What goes onto a sheet as one: parts with the lines between them, and the halves of lines that go on elsewhere. Rails belong to no block: any sheet may show them.</summary>
+/// <summary>
+/// What goes onto a sheet as one: parts with the lines between them, and the halves of lines that go on elsewhere. Rails and metal belong to no block: any sheet may show them.
+/// </summary>
 /// <param name="Parts">Names of planned parts.</param>
 /// <param name="Lines">Names of lines.</param>
 /// <param name="Cuts">Halves of lines.</param>
@@ -25,15 +27,28 @@ internal sealed record Block(ImmutableArray<string> Parts, ImmutableArray<string
         return new([.. Parts, .. other.Parts], [.. Lines, .. other.Lines, .. whole.Order(StringComparer.Ordinal)], [.. cuts.Where(c => !whole.Contains(c.Line))]);
     }
 
+    /// <summary>Whether any sheet may show it: a rail, or metal that parts stand on.</summary>
+    public static bool IsShared(PlannedPart part) => part.Role is PlannedRole.Rail or PlannedRole.FeedRail or PlannedRole.ReturnRail
+        || (part.Role == PlannedRole.Symbol && part.PartId.Length > 0 && PlannedRoles.IsMetal((part.After ?? part.Before)!.Part));
+
     /// <summary>The name of the planned part that a box of the layout belongs to.</summary>
     public static string OwnerOf(string box) => box.EndsWith(BoxPlanner.Replacement, StringComparison.Ordinal) ? box[..^BoxPlanner.Replacement.Length] : box;
 
-    /// <summary>The blocks into which a circuit falls apart where it is cut at its rails, in the order of the file.</summary>
+    /// <summary>The blocks into which a circuit falls apart where it is cut at its rails and its metal, in the order of the file.</summary>
     public static ImmutableArray<Block> Of(DrawingPlan plan)
     {
         var map = new PartMap(plan);
         var groups = map.Joined(_ => true);
-        return [.. map.Parts.GroupBy(p => groups[p]).Select(g => map.BlockOf([.. g])), .. map.LinesBetweenRails.Select(l => new Block([], [l], []))];
+        List<Block> blocks = [.. map.Parts.GroupBy(p => groups[p]).Select(g => map.BlockOf([.. g]))];
+        // A strap goes with the first part on its metal, what feeds a rail with the first on that rail.
+        foreach (string line in map.LinesBetweenRails)
+        {
+            var rails = map.RailsOf(line);
+            int at = blocks.FindIndex(b => b.Lines.Any(l => map.RailsOf(l).Overlaps(rails)));
+            if (at < 0) blocks.Add(new([], [line], []));
+            else blocks[at] = blocks[at] with { Lines = blocks[at].Lines.Add(line) };
+        }
+        return [.. blocks];
     }
 
     /// <summary>Two halves, cut where fewest lines are, between parts that follow each other in the file; <see langword="null"/> where nothing can be cut.</summary>
@@ -43,7 +58,7 @@ internal sealed record Block(ImmutableArray<string> Parts, ImmutableArray<string
         // What is bolted together stays together.
         var tied = map.Joined(l => l.Conductor is null || map.IsFree(l));
         string[][] units = [.. Parts.GroupBy(p => tied[p]).Select(g => g.ToArray())];
-        if (units.Length < 2) return null;
+        if (units.Length < 2) return WithoutStraps(map);
         int best = 0;
         double least = double.PositiveInfinity;
         for (int at = 1; at < units.Length; at++)
@@ -55,8 +70,24 @@ internal sealed record Block(ImmutableArray<string> Parts, ImmutableArray<string
             if (cost < least) (best, least) = (at, cost);
         }
         string[] one = [.. units.Take(best).SelectMany(u => u)], other = [.. units.Skip(best).SelectMany(u => u)];
-        return (Half(one, map), Half(other, map));
+        var (fore, aft) = (Half(one, map), Half(other, map));
+        // Straps and the feeds of rails are no part's: they go with the half that has that metal or rail.
+        foreach (string line in Lines.Where(l => map.EndsOf(l).Length == 0))
+            if (!aft.Touches(map.RailsOf(line), map) || fore.Touches(map.RailsOf(line), map)) fore = fore with { Lines = fore.Lines.Add(line) };
+            else aft = aft with { Lines = aft.Lines.Add(line) };
+        return (fore, aft);
     }
+
+    // Lines between rails are the last that can be set apart.
+    private (Block First, Block Second)? WithoutStraps(PartMap map)
+    {
+        string[] straps = [.. Lines.Where(l => map.EndsOf(l).Length == 0)];
+        if (straps.Length == 0 || (Parts.IsEmpty && straps.Length < 2)) return null;
+        string[] apart = Parts.IsEmpty ? straps[(straps.Length / 2)..] : straps;
+        return (this with { Lines = [.. Lines.Except(apart)] }, new([], [.. apart], []));
+    }
+
+    private bool Touches(HashSet<string> rails, PartMap map) => Lines.Any(l => map.RailsOf(l).Overlaps(rails));
 
     private Block Half(string[] parts, PartMap map)
     {
@@ -78,7 +109,7 @@ internal sealed record Block(ImmutableArray<string> Parts, ImmutableArray<string
         {
             this.plan = plan;
             wires = plan.Input.Wires.ToDictionary(w => w.Id, StringComparer.Ordinal);
-            parts = plan.Parts.Where(p => p.Role is not (PlannedRole.Rail or PlannedRole.FeedRail or PlannedRole.ReturnRail)).ToDictionary(p => p.Box, StringComparer.Ordinal);
+            parts = plan.Parts.Where(p => !IsShared(p)).ToDictionary(p => p.Box, StringComparer.Ordinal);
         }
 
         public IEnumerable<string> Parts => plan.Parts.Select(p => p.Box).Where(parts.ContainsKey);
@@ -88,6 +119,8 @@ internal sealed record Block(ImmutableArray<string> Parts, ImmutableArray<string
         public LayoutWire WireOf(string line) => wires[line];
 
         public string[] EndsOf(string line) => [.. new[] { wires[line].From, wires[line].To }.Where(e => e.Kind == EndKind.Pin).Select(e => OwnerOf(e.Box)).Where(parts.ContainsKey).Distinct()];
+
+        public HashSet<string> RailsOf(string line) => [.. new[] { wires[line].From, wires[line].To }.Where(e => e.Kind == EndKind.Pin).Select(e => OwnerOf(e.Box)).Where(b => !parts.ContainsKey(b))];
 
         public bool IsFree(PlannedLine line) => EndsOf(line.Line).Any(p => parts[p].PartId.Length == 0);
 

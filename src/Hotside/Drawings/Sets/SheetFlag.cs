@@ -13,12 +13,13 @@ namespace Hotside.Drawings.Sets;
 /// <param name="Of">The line that is cut, or the rail.</param>
 /// <param name="Name">What stands before the zone: the far end of a line, the name of a rail.</param>
 /// <param name="Seen">Which circuits show it.</param>
+/// <param name="End">The end of a rail or a piece of metal that it stands at; of a cut line there is nothing but the flag.</param>
 /// <param name="IsPinAbove">Whether it hangs from what it belongs to, or stands on it.</param>
 /// <param name="IsOut">Whether it goes out.</param>
-internal sealed record SheetFlag(string Box, string Of, string Name, SeenIn Seen, bool IsPinAbove, bool IsOut)
+internal sealed record SheetFlag(string Box, string Of, string Name, SeenIn Seen, LayoutEnd? End, bool IsPinAbove, bool IsOut)
 {
-    /// <summary>Whether it is a rail's.</summary>
-    public bool IsRail { get; init; }
+    /// <summary>For how many zones it has room.</summary>
+    public int Zones { get; init; } = 1;
 
     /// <summary>For a cut line, whether the sheet has its first end.</summary>
     public bool KeepsFrom { get; init; }
@@ -31,11 +32,10 @@ internal sealed record SheetFlag(string Box, string Of, string Name, SeenIn Seen
 
     /// <summary>The flag as the views show it.</summary>
     /// <param name="plan">The plan that it is added to.</param>
-    /// <param name="zones">How many zones it has room for.</param>
     /// <param name="text">What it says in a view.</param>
-    public PlannedPart Planned(DrawingPlan plan, int zones, Func<SeenIn, string> text)
+    public PlannedPart Planned(DrawingPlan plan, Func<SeenIn, string> text)
     {
-        string widest = Text(Enumerable.Repeat("88.M88", zones));
+        string widest = Text(Enumerable.Repeat("88.M88", Zones));
         var part = plan.Alteration.After.Parts.Concat(plan.Alteration.Before.Parts).First();
         PartView? In(SeenIn view) => (Seen & view) == 0 ? null
             : new(part, FlagSymbol.Of(text(view), widest, IsPinAbove, IsOut, plan.Lettering), Piece.Empty, Piece.Empty, PartStyle.Kept, false);
@@ -48,12 +48,12 @@ internal sealed record SheetFlag(string Box, string Of, string Name, SeenIn Seen
         var symbol = (planned.After ?? planned.Before)!.Symbol;
         return new(Box, Seen, symbol.Width, symbol.Height, [new(CircuitEnds.Point, IsPinAbove ? Side.Top : Side.Bottom, symbol.Pins[0].X, symbol.Pins[0].Y)])
         {
-            Shape = "flag", IsFeedEnd = !IsPinAbove && !IsRail,
+            Shape = "flag", IsFeedEnd = !IsOut, IsReturnEnd = IsOut,
         };
     }
 
     /// <summary>The end of a line on it.</summary>
-    public LayoutEnd End => LayoutEnd.At(Box, CircuitEnds.Point);
+    public LayoutEnd Pin => LayoutEnd.At(Box, CircuitEnds.Point);
 
     /// <summary>What a flag of a line says: the terminal to which it goes on.</summary>
     public static string NameOf(Conductor conductor, string? farPart, Circuit circuit) =>

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using Hotside.Circuits;
 using Hotside.Drawings.Plans;
 using Hotside.Drawings.Sheets;
+using Hotside.Layouts.Passes;
 using Hotside.Symbols;
 
 namespace Hotside.Drawings.Sets;
@@ -14,8 +15,13 @@ internal sealed class SheetSet
 {
     private const int MostTries = 4;
 
+    // To fill a sheet a block is cut where no more lines than these are.
+    private const int FewCuts = 2;
+
     private readonly DrawingPlan plan;
     private readonly Lazy<DrawingPlan> close;
+    private readonly Dictionary<string, bool> falls;
+    private readonly Dictionary<string, int> widths;
     private readonly SheetRequest request;
     private readonly SheetSize paper;
     private readonly CancellationToken cancel;
@@ -25,6 +31,8 @@ internal sealed class SheetSet
         (this.plan, this.paper, this.cancel) = (plan, paper, cancel);
         this.request = request with { IsInSet = true };
         close = new(plan.WithCloseRelays);
+        widths = plan.Input.Boxes.Where(b => !b.IsPoint).GroupBy(b => Block.OwnerOf(b.Id)).ToDictionary(g => g.Key, g => g.Max(b => b.Width + (int)b.TextWidth), StringComparer.Ordinal);
+        falls = plan.Lines.Zip(Heights.FallsOf(plan.Input)).ToDictionary(p => p.First.Line, p => p.Second, StringComparer.Ordinal);
     }
 
     /// <summary>The sheets; none where not even a part with its text finds room.</summary>
@@ -36,42 +44,52 @@ internal sealed class SheetSet
         for (int zones = 2; zones < 2 + MostTries; zones++)
         {
             if (Packed(zones) is not { } blocks) continue;
-            var flags = new SetFlags(plan, blocks).All();
-            SheetPart[] parts = [.. blocks.Zip(flags, (b, f) => new SheetPart(b, f, Math.Max(1, f.Select(x => x.Partners.Length).DefaultIfEmpty(1).Max())))];
+            var flags = new SetFlags(plan, blocks, falls, 1).All();
+            SheetPart[] parts = [.. blocks.Zip(flags, (b, f) => new SheetPart(b, f))];
             Sheet?[] sheets = [.. parts.Select(p => On(p))];
             if (sheets.All(s => s is not null)) return Drawn(parts, [.. sheets.OfType<Sheet>()]);
         }
         return [];
     }
 
-    // As many blocks on a sheet as it holds, in the order of the file; one that is too large for a sheet of its own is halved.
+    // As many blocks on a sheet as it holds, in the order of the file; what is left of a sheet takes later ones. A block that is too large for a sheet of its own is halved.
     private List<Block>? Packed(int zones)
     {
-        List<Block> sheets = [];
-        Stack<Block> rest = new(Block.Of(plan).Reverse());
+        List<Block> sheets = [], rest = [.. Block.Of(plan)];
         var current = Block.Empty;
-        while (rest.TryPop(out var next))
+        while (rest.Count > 0)
         {
-            if (Holds(current.And(next), zones)) current = current.And(next);
-            else if (current != Block.Empty)
+            if (rest.FindIndex(b => Holds(current.And(b), zones)) is >= 0 and var at)
+            {
+                current = current.And(rest[at]);
+                rest.RemoveAt(at);
+            }
+            else if (current == Block.Empty)
+            {
+                if (rest[0].Halved(plan) is not var (first, second)) return null;
+                rest[0] = first;
+                rest.Insert(1, second);
+            }
+            else if (rest[0].Halved(plan) is var (fitting, remaining) && fitting.Cuts.Length - rest[0].Cuts.Length <= FewCuts && Holds(current.And(fitting), zones))
+            {
+                current = current.And(fitting);
+                rest[0] = remaining;
+            }
+            else
             {
                 sheets.Add(current);
                 current = Block.Empty;
-                rest.Push(next);
             }
-            else if (next.Halved(plan) is var (first, second))
-            {
-                rest.Push(second);
-                rest.Push(first);
-            }
-            else return null;
         }
         if (current != Block.Empty) sheets.Add(current);
         return sheets;
     }
 
     // Every rail is thought to go on.
-    private bool Holds(Block block, int zones) => On(new(block, [.. new SetFlags(plan, [block, Rails]).All()[0]], zones)) is not null;
+    private bool Holds(Block block, int zones) => WidthOf(block) <= Math.Max(paper.Width, paper.Height) / Symbol.Module && On(new(block, new SetFlags(plan, [block, Rails], falls, zones).All()[0])) is not null;
+
+    // Side by side its parts take about so many modules, and hardly less: nothing needs to be laid out to see that much too much is too much.
+    private int WidthOf(Block block) => block.Parts.Sum(p => widths.GetValueOrDefault(p)) / 4;
 
     private Block Rails => field ??= new([], [.. plan.Lines.Select(l => l.Line)], []);
 

@@ -3,6 +3,7 @@ using Hotside.Drawings.Pictures;
 using Hotside.Drawings.Plans;
 using Hotside.Layouts;
 using Hotside.Symbols;
+using Hotside.Symbols.Shapes;
 using Hotside.Wording;
 
 namespace Hotside.Drawings.Sheets;
@@ -13,14 +14,16 @@ internal sealed record Sheet(SheetRequest Request, Furniture Furniture, DrawingP
     /// <summary>Where its views stand.</summary>
     public ViewRooms Rooms => ViewRooms.Of(Furniture.Room, [.. Request.Views.Select(v => PictureBounds.Of(Plan, Layout, v))], Standing, Furniture.HeadlineRoom(Plan.Lettering));
 
-    /// <summary>The zone of a box's middle in a view; <see langword="null"/> where the view does not show it.</summary>
+    /// <summary>The zone of the middle of what is drawn in a box in a view; <see langword="null"/> where the view does not show it.</summary>
     public string? ZoneOf(string box, SeenIn view)
     {
         int index = Plan.Input.Boxes.Select((b, i) => (b, i)).Where(p => p.b.Id == box && (p.b.Seen & view) != 0).Select(p => p.i).DefaultIfEmpty(-1).First(), shown = Array.IndexOf(Request.Views, view);
         if (index < 0 || shown < 0) return null;
         var (x, y) = Rooms.Origin(shown);
         var (size, placed) = (Plan.Input.Boxes[index], Layout.Boxes[index]);
-        return new SheetFrame(Furniture.Size).ZoneAt(x + ((placed.X + (size.Width / 2.0)) * Symbol.Module), y + ((placed.Y + (size.Height / 2.0)) * Symbol.Module));
+        var symbol = Plan.Parts.FirstOrDefault(p => p.Box == box)?.In(view)?.Symbol;
+        var drawn = (placed.Turned ? symbol?.TurnedOver() : symbol)?.Shapes.Where(s => s is not TextShape).ToArray() is { Length: > 0 } shapes ? Box.Around(shapes.Select(s => s.Bounds)) : new(0, 0, size.Width * Symbol.Module, size.Height * Symbol.Module);
+        return new SheetFrame(Furniture.Size).ZoneAt(x + (placed.X * Symbol.Module) + ((drawn.Left + drawn.Right) / 2), y + (placed.Y * Symbol.Module) + ((drawn.Top + drawn.Bottom) / 2));
     }
 
     /// <summary>The same as one of several.</summary>
