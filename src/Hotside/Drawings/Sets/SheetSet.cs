@@ -13,7 +13,7 @@ namespace Hotside.Drawings.Sets;
 /// </summary>
 internal sealed class SheetSet
 {
-    private const int MostTries = 4;
+    private const int MostTries = 4, MostMisses = 5;
 
     // To fill a sheet a block is cut where no more lines than these are.
     private const int FewCuts = 2;
@@ -52,37 +52,45 @@ internal sealed class SheetSet
         return [];
     }
 
-    // As many blocks on a sheet as it holds, in the order of the file; what is left of a sheet takes later ones. A block that is too large for a sheet of its own is halved.
+    // Sheet by sheet; a block that is too large for a sheet of its own is halved.
     private List<Block>? Packed(int zones)
     {
         List<Block> sheets = [], rest = [.. Block.Of(plan)];
-        var current = Block.Empty;
         while (rest.Count > 0)
         {
-            if (rest.FindIndex(b => Holds(current.And(b), zones)) is >= 0 and var at)
+            var sheet = Filled(rest, zones);
+            if (sheet != Block.Empty) sheets.Add(sheet);
+            else if (rest[0].Halved(plan) is var (first, second))
             {
-                current = current.And(rest[at]);
-                rest.RemoveAt(at);
-            }
-            else if (current == Block.Empty)
-            {
-                if (rest[0].Halved(plan) is not var (first, second)) return null;
                 rest[0] = first;
                 rest.Insert(1, second);
             }
-            else if (rest[0].Halved(plan) is var (fitting, remaining) && fitting.Cuts.Length - rest[0].Cuts.Length <= FewCuts && Holds(current.And(fitting), zones))
-            {
-                current = current.And(fitting);
-                rest[0] = remaining;
-            }
-            else
-            {
-                sheets.Add(current);
-                current = Block.Empty;
-            }
+            else return null;
         }
-        if (current != Block.Empty) sheets.Add(current);
         return sheets;
+    }
+
+    // As many blocks as a sheet holds, in the order of the file; what is then left of it takes half of the next one, where that costs few cuts, and later ones.
+    private Block Filled(List<Block> rest, int zones)
+    {
+        var sheet = Block.Empty;
+        int tries = 0;
+        for (int i = 0; i < rest.Count && tries < MostMisses;)
+        {
+            if (Holds(sheet.And(rest[i]), zones))
+            {
+                sheet = sheet.And(rest[i]);
+                rest.RemoveAt(i);
+            }
+            else if (sheet == Block.Empty) break;
+            else if (tries++ == 0 && rest[i].Halved(plan) is var (fitting, remaining) && fitting.Cuts.Length - rest[i].Cuts.Length <= FewCuts && Holds(sheet.And(fitting), zones))
+            {
+                sheet = sheet.And(fitting);
+                rest[i++] = remaining;
+            }
+            else i++;
+        }
+        return sheet;
     }
 
     // Every rail is thought to go on.

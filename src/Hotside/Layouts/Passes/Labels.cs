@@ -31,34 +31,30 @@ internal sealed class Labels
     {
         var labels = new Labels(room);
         foreach (var (wire, line) in input.Wires.Zip(wires)) labels.Use(wire, line);
+        var alone = input.Wires.Zip(wires, (wire, line) => wire.HasLabel ? Runs(line).SelectMany(r => labels.Alone(wire, r)).ToArray() : []).ToArray();
         var placed = new PlacedLabel?[input.Wires.Length];
         // Those with least choice first: conductors that run alone on short stretches only.
-        foreach (int number in Enumerable.Range(0, input.Wires.Length).Where(i => input.Wires[i].HasLabel).OrderBy(i => urgent.Contains(i) ? urgent.IndexOf(i) : int.MaxValue).ThenBy(i => labels.LongestAlone(input.Wires[i], wires[i])).ThenBy(i => i).ToArray())
-            placed[number] = labels.Place(input.Wires[number], wires[number], shared);
+        foreach (int number in Enumerable.Range(0, input.Wires.Length).Where(i => input.Wires[i].HasLabel).OrderBy(i => urgent.Contains(i) ? urgent.IndexOf(i) : int.MaxValue).ThenBy(i => alone[i].Select(Length).DefaultIfEmpty(0).Max()).ThenBy(i => i).ToArray())
+            placed[number] = labels.Place(input.Wires[number], wires[number], alone[number], shared);
         int[] failed = [.. Enumerable.Range(0, placed.Length).Where(i => input.Wires[i].HasLabel && placed[i] is null)];
         urgent.AddRange(failed.Except(urgent));
-        return ([.. placed.OfType<PlacedLabel>()], [.. failed.Select(i => labels.WantedAt(input.Wires[i], wires[i]))]);
+        return ([.. placed.OfType<PlacedLabel>()], [.. failed.Select(i => WantedAt(wires[i], alone[i]))]);
     }
 
-    private int LongestAlone(LayoutWire wire, PlacedWire line) => Runs(line).SelectMany(r => Alone(wire, r)).Select(Length).DefaultIfEmpty(0).Max();
-
     // The middle of the longest stretch where the conductor runs alone.
-    private int WantedAt(LayoutWire wire, PlacedWire line)
+    private static int WantedAt(PlacedWire line, ((int X, int Y) A, (int X, int Y) B)[] alone)
     {
-        var runs = Runs(line).ToArray();
-        var (a, b) = runs.SelectMany(r => Alone(wire, r)).DefaultIfEmpty(runs.MaxBy(Length)).MaxBy(Length);
+        var (a, b) = alone.DefaultIfEmpty(Runs(line).MaxBy(Length)).MaxBy(Length);
         return (a.Y + b.Y) / 2;
     }
 
     private static int Length(((int X, int Y) A, (int X, int Y) B) run) => Math.Abs(run.A.X - run.B.X) + Math.Abs(run.A.Y - run.B.Y);
 
-    private PlacedLabel? Place(LayoutWire wire, PlacedWire line, bool shared)
+    private PlacedLabel? Place(LayoutWire wire, PlacedWire line, ((int X, int Y) A, (int X, int Y) B)[] alone, bool shared)
     {
-        var runs = Runs(line).ToArray();
-        var alone = runs.SelectMany(r => Alone(wire, r)).ToArray();
         // A label belongs where its conductor runs alone; on a shared stretch nobody knows whose it is.
-        PlacedLabel[] own = [.. Candidates(wire, alone)], all = shared || alone.Length == 0 ? [.. Candidates(wire, runs)] : [];
-        var label = new[] { own, all }.SelectMany(some => new[] { FromOthers, 0 }.Select(air => some.FirstOrDefault(l => IsFree(l, wire, air)))).FirstOrDefault(l => l is not null);
+        var label = (shared || alone.Length == 0 ? new[] { alone, [.. Runs(line)] } : [alone])
+            .SelectMany(stretches => new[] { FromOthers, 0 }.Select(air => Candidates(wire, stretches).FirstOrDefault(l => IsFree(l, wire, air)))).FirstOrDefault(l => l is not null);
         if (label is not null) room.Take(label.X, label.Y, label.Width, label.Height, wire.Seen);
         return label;
     }
