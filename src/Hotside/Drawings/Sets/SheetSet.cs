@@ -2,7 +2,7 @@ using System.Collections.Immutable;
 using Hotside.Circuits;
 using Hotside.Drawings.Plans;
 using Hotside.Drawings.Sheets;
-using Hotside.Layouts.Passes;
+using Hotside.Layouts;
 using Hotside.Symbols;
 
 namespace Hotside.Drawings.Sets;
@@ -32,7 +32,7 @@ internal sealed class SheetSet
         this.request = request with { IsInSet = true };
         close = new(plan.WithCloseRelays);
         widths = plan.Input.Boxes.Where(b => !b.IsPoint).GroupBy(b => Block.OwnerOf(b.Id)).ToDictionary(g => g.Key, g => g.Max(b => b.Width + (int)b.TextWidth), StringComparer.Ordinal);
-        falls = plan.Lines.Zip(Heights.FallsOf(plan.Input)).ToDictionary(p => p.First.Line, p => p.Second, StringComparer.Ordinal);
+        falls = plan.Lines.Zip(Layout.FallsOf(plan.Input)).ToDictionary(p => p.First.Line, p => p.Second, StringComparer.Ordinal);
     }
 
     /// <summary>The sheets; none where not even a part with its text finds room.</summary>
@@ -104,7 +104,10 @@ internal sealed class SheetSet
     private Sheet? On(SheetPart part)
     {
         cancel.ThrowIfCancellationRequested();
-        return new PaperSearch(part.Of(plan), () => part.Of(close.Value), request, cancel).On(paper);
+        var own = part.Of(plan);
+        // A view that shows nothing of a sheet is left out there.
+        SeenIn[] views = [.. request.Views.Where(v => own.Parts.Any(p => p.In(v) is not null))];
+        return new PaperSearch(own, () => part.Of(close.Value), views.Length == 0 ? request : request with { Views = views }, cancel).On(paper);
     }
 
     private ImmutableArray<Scene> Drawn(SheetPart[] parts, Sheet[] sheets)

@@ -63,7 +63,8 @@ internal sealed record Furniture(SheetSize Size, double HeadTop, Box Room, Immut
         if (view == SeenIn.Both) return Head("Overlay", SheetText.Supply(plan.Alteration, words), room, HeadTop, plan);
         var circuit = view == SeenIn.Before ? plan.Alteration.Before : plan.Alteration.After;
         string text = plan.Alteration.Whole.Changes.IsEmpty ? "As it is" : view == SeenIn.Before ? "Before" : "After";
-        return Head(text, SheetText.System(circuit.System, words), room, room.Top - HeadlineRoom(plan.Lettering) + AboveHeadline, plan);
+        string note = plan.Parts.Any(p => p.In(view) is not null) ? "" : view == SeenIn.Before ? "; nothing of this is there yet" : "; nothing of this is left";
+        return Head(text, SheetText.System(circuit.System, words) + note, room, room.Top - HeadlineRoom(plan.Lettering) + AboveHeadline, plan);
     }
 
     /// <summary>The line between two views.</summary>
