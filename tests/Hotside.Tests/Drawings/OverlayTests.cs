@@ -1,3 +1,4 @@
+using System.Collections.Concurrent;
 using System.Globalization;
 using System.Xml.Linq;
 using Hotside.Drawings;
@@ -37,14 +38,14 @@ public sealed class OverlayTests
     [Theory]
     [MemberData(nameof(Jobs))]
     public void Nothing_on_the_sheet_lies_over_anything_else(string job) =>
-        Assert.Equal("", string.Join('\n', Clearance.Faults(Read(job).Draw(View.Overlay).Scene)));
+        Assert.Equal("", string.Join('\n', Clearance.Faults(Drawn(job))));
 
     // A label beside a line that covers its own would name another conductor. Where a wire lay, its label stands at the dots.
     [Theory]
     [MemberData(nameof(GalleryCases))]
     public void A_label_stands_at_a_line_that_is_painted_there(string job)
     {
-        var scene = Read(job).Draw(View.Overlay).Scene;
+        var scene = Drawn(job);
         foreach (var label in scene.Groups.Where(g => g.Classes.Contains("label") && g.Data.Contains(("change", "old-lie"))))
         {
             var box = Box.Around(label.Shapes.Select(s => s.Bounds));
@@ -54,7 +55,9 @@ public sealed class OverlayTests
         }
     }
 
-    private static Job Read(string job) => job.EndsWith(".yaml", StringComparison.Ordinal) ? Job.Read(JobFiles.Text(job)).OrThrow() : GalleryJobs.Read(job);
+    private static readonly ConcurrentDictionary<string, Lazy<Scene>> Scenes = new(StringComparer.Ordinal);
+
+    private static Scene Drawn(string job) => Scenes.GetOrAdd(job, j => new(() => (j.EndsWith(".yaml", StringComparison.Ordinal) ? Job.Read(JobFiles.Text(j)).OrThrow() : GalleryJobs.Read(j)).Draw(View.Overlay).Scene)).Value;
 
     [Fact]
     public void What_stays_is_drawn_once_and_a_moved_wire_twice_under_one_number()

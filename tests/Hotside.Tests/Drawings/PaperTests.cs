@@ -10,7 +10,7 @@ public sealed class PaperTests
     // Cap heights of ISO 3098-1 (from memory): 1.8, 2.5, 3.5 mm; 4 units are a millimetre. Symbols' own letters and the zones of the frame included.
     private const double Least = 1.8 * 4;
 
-    public static TheoryData<string> Jobs => [.. GalleryJobs.Names.Where(n => n != "van"), .. JobFiles.All.Where(f => f != "van.yaml")];
+    public static TheoryData<string> Jobs => [.. GalleryJobs.Names.Where(n => n != "van"), "small/06-engine-strap.yaml", "more/tractor-magneto.yaml", "small/02-self-holding-relay.yaml"];
 
     [Theory]
     [MemberData(nameof(Jobs))]
