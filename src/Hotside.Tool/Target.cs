@@ -1,3 +1,4 @@
+using System.Globalization;
 using System.Text;
 
 namespace Hotside.Tool;
@@ -22,6 +23,12 @@ internal sealed record Target(string? Path, string Format)
         else if (format is not null && known.Format is not null && known.Format != format) wrong = $"\"{output}\" is a file of kind {known.Format}, but --format says {format}.";
         return wrong is null ? new(output, format ?? known.Format!) : null;
     }
+
+    /// <summary>The file of one of several sheets: <c>van-2.svg</c>.</summary>
+    public Target Numbered(int sheet) => this with
+    {
+        Path = System.IO.Path.Combine(System.IO.Path.GetDirectoryName(Path) ?? "", $"{System.IO.Path.GetFileNameWithoutExtension(Path)}-{sheet.ToString(CultureInfo.InvariantCulture)}{System.IO.Path.GetExtension(Path)}"),
+    };
 
     /// <summary>Writes a text to standard output, or a file by an action that writes beside and renames.</summary>
     public void Write(Func<string> text, Action<string> save) => Write(() => Encoding.UTF8.GetBytes(text()), save);

@@ -2,12 +2,12 @@ using System.Collections.Immutable;
 using Hotside.Alterations;
 using Hotside.Diagnostics;
 using Hotside.Drawings.Plans;
+using Hotside.Drawings.Sets;
 using Hotside.Drawings.Sheets;
 using Hotside.Outputs;
 using Hotside.Reading;
 using Hotside.Studies;
 using Hotside.Symbols;
-using Hotside.Symbols.Texts;
 using Hotside.Wording;
 
 namespace Hotside;
@@ -85,30 +85,53 @@ public sealed class Job
         return new(title ?? alteration.Title, [], alteration, ImmutableDictionary<string, SourceSpan>.Empty, []);
     }
 
-    /// <summary>Draws the job on the smallest sheet that holds it at full size.</summary>
+    /// <summary>Draws the job on one sheet at full size, by default on the smallest that holds it.</summary>
     /// <param name="view">Which circuit is shown. A job that alters nothing is drawn once, whatever the view.</param>
-    /// <param name="options">Colours and words.</param>
+    /// <param name="options">Which loads, on what paper, how large the letters, colours, words.</param>
     /// <param name="cancel">Stops the work.</param>
     /// <returns>The picture, to be written by one of the outputs.</returns>
+    /// <exception cref="ArgumentException">
+    /// The figure names a load that is neither before nor after, and the message names the nearest; or the drawing does not fit on the paper, and the message names one that holds it.
+    /// </exception>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="view"/> is none of the views.</exception>
     /// <exception cref="OperationCanceledException"><paramref name="cancel"/> was called for.</exception>
     public Drawing Draw(View view = View.Pair, DrawingOptions? options = null, CancellationToken cancel = default)
     {
         options ??= new();
-        var words = Vocabulary.Of(options.Words);
-        var plan = DrawingPlan.Of(Alteration, StudyUnless(cancel), Lettering.Normal, words);
-        bool isAltered = !ReferenceEquals(Alteration.Before, Alteration.After);
-        if (view == View.Overlay && isAltered) plan = OverlayPlan.Of(plan);
-        SeenIn[] views = view switch
+        var (plan, request) = Planned(view, options, cancel);
+        PaperSearch search = new(plan, plan.WithCloseRelays, request, cancel);
+        var sheet = options.Page switch
         {
-            View.Before => [SeenIn.Before],
-            View.After => [SeenIn.After],
-            View.Pair or View.Overlay when !isAltered => [SeenIn.After],
-            View.Overlay => [SeenIn.Both],
-            View.Pair => [SeenIn.Before, SeenIn.After],
-            _ => throw new ArgumentOutOfRangeException(nameof(view), view, "There is no such view."),
+            Page.Smallest => search.Smallest(),
+            Page.Fit => search.Fitted(),
+            var page => search.On(SheetSize.Of(page)) ?? throw new ArgumentException($"The drawing does not fit on one {page}; it needs {search.Smallest().Furniture.Size.Called}, or several sheets.", nameof(options)),
         };
-        return new(SheetPlan.Of(plan, views, Fields(), words, cancel), view, options.Theme);
+        return new(sheet.Draw(), view, options.Theme);
+    }
+
+    /// <summary>
+    /// Draws the job at full size on as many sheets as the paper asks for: one, or, where it does not fit on one, an overview with cautions, changes and a table of who switches
+    /// what, and sheets on which rails and wires go on by flags that name sheet and zone.
+    /// </summary>
+    /// <param name="view">Which circuit is shown.</param>
+    /// <param name="options">As for <see cref="Draw"/>.</param>
+    /// <param name="cancel">Stops the work.</param>
+    /// <returns>The sheets in their order, at least one.</returns>
+    /// <exception cref="ArgumentException">
+    /// The figure names a load that is neither before nor after, and the message names the nearest; or the paper is too small for even a part of the drawing.
+    /// </exception>
+    /// <exception cref="ArgumentOutOfRangeException"><paramref name="view"/> is none of the views.</exception>
+    /// <exception cref="OperationCanceledException"><paramref name="cancel"/> was called for.</exception>
+    public ImmutableArray<Drawing> DrawSheets(View view = View.Pair, DrawingOptions? options = null, CancellationToken cancel = default)
+    {
+        options ??= new();
+        if (options.Page is Page.Smallest or Page.Fit) return [Draw(view, options, cancel)];
+        var (plan, request) = Planned(view, options, cancel);
+        var paper = SheetSize.Of(options.Page);
+        if (new PaperSearch(plan, plan.WithCloseRelays, request, cancel).On(paper) is { } one) return [new(one.Draw(), view, options.Theme)];
+        var scenes = SheetSet.Of(plan, request, paper, cancel);
+        return !scenes.IsEmpty ? [.. scenes.Select(s => new Drawing(s, view, options.Theme))]
+            : throw new ArgumentException($"{options.Page} is too small for parts of the drawing; take a larger paper.", nameof(options));
     }
 
     /// <summary>
@@ -144,6 +167,26 @@ public sealed class Job
         return Interlocked.CompareExchange(ref study, fresh, null) ?? fresh;
     }
 
+    private (DrawingPlan Plan, SheetRequest Request) Planned(View view, DrawingOptions options, CancellationToken cancel)
+    {
+        bool isAltered = !ReferenceEquals(Alteration.Before, Alteration.After);
+        SeenIn[] views = view switch
+        {
+            View.Before => [SeenIn.Before],
+            View.After => [SeenIn.After],
+            View.Pair or View.Overlay when !isAltered => [SeenIn.After],
+            View.Overlay => [SeenIn.Both],
+            View.Pair => [SeenIn.Before, SeenIn.After],
+            _ => throw new ArgumentOutOfRangeException(nameof(view), view, "There is no such view."),
+        };
+        var study = StudyUnless(cancel);
+        if (!options.Figure.IsEmpty) study = study.Only(options.Figure);
+        var words = Vocabulary.Of(options.Words);
+        var plan = DrawingPlan.Of(study.Alteration, study, options.Lettering, words);
+        if (views[0] == SeenIn.Both) plan = OverlayPlan.Of(plan);
+        return (plan, new(views, Fields(options.Figure, words), words));
+    }
+
     private static ReadResult Read(string text, string file, JobOptions? options, Func<string, string?> include)
     {
         var reading = JobReader.Read(file, text, (options ?? new()).Kinds, include);
@@ -156,10 +199,11 @@ public sealed class Job
     private Diagnostic Placed(Diagnostic diagnostic) =>
         diagnostic.Span is null && diagnostic.Items.Select(i => places.GetValueOrDefault(i)).FirstOrDefault(p => p is not null) is { } place ? diagnostic with { Span = place } : diagnostic;
 
-    private Dictionary<string, string> Fields()
+    private Dictionary<string, string> Fields(ImmutableArray<string> figure, Vocabulary words)
     {
         var fields = TitleBlock.ToDictionary(f => f.Key, f => f.Value, StringComparer.Ordinal);
         fields.TryAdd("title", Title);
+        if (!figure.IsEmpty) fields["title"] = SheetText.FigureTitle(figure, fields["title"], Alteration, words);
         fields.TryAdd("supplementary title", Alteration.Title);
         fields.TryAdd("document type", "Circuit diagram");
         return fields;

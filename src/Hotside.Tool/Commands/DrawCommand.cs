@@ -19,6 +19,12 @@ internal static class DrawCommand
         {
             Description = "Which circuit is shown; several for a .pdf, which has a page for each.", DefaultValueFactory = _ => [View.Pair], AllowMultipleArgumentsPerToken = true,
         };
+        var figure = new Option<string[]>("--figure")
+        {
+            Description = "The loads to draw, each with what feeds and controls it and nothing else, such as H1 or E3.tail; may be repeated.", DefaultValueFactory = _ => [],
+        };
+        var page = new Option<Page>("--page") { Description = "The paper; fit is as large as the drawing. What does not fit on one goes on several: pages of a .pdf, files van-1.svg, van-2.svg. Default: the smallest of A4 to A0.", DefaultValueFactory = _ => Page.Smallest };
+        var text = new Option<TextSize>("--text") { Description = "How large the letters are: large is read at arm's length.", DefaultValueFactory = _ => TextSize.Normal };
         var theme = new Option<string>("--theme") { Description = "Colours: for print, for a dark page, for a copier, for bad light.", DefaultValueFactory = _ => "paper" };
         theme.AcceptOnlyFromAmong([.. Theme.Names]);
         var resolution = new Option<double>("--resolution") { Description = "Dots per inch of a .png, 10 to 4800.", DefaultValueFactory = _ => 300 };
@@ -31,7 +37,8 @@ internal static class DrawCommand
             Example:
               hotside draw gallery/horn/job.yaml -o horn.svg --view pair
               hotside draw gallery/horn/job.yaml -o horn.pdf --view before after
-            """) { job, output, format, view, theme, resolution, words };
+              hotside draw gallery/van/job.yaml -o horn.svg --figure H1
+            """) { job, output, format, view, figure, page, text, theme, resolution, words };
         command.SetAction(parsed =>
         {
             string path = parsed.GetRequiredValue(job);
@@ -48,9 +55,27 @@ internal static class DrawCommand
             if (JobArgument.Read(path, error) is not { } read) return ExitCode.InputUnreadable;
             var options = new DrawingOptions
             {
-                Theme = Theme.Named(parsed.GetValue(theme)!), Words = parsed.GetValue(words) == "uk" ? Words.British : Words.American,
+                Figure = [.. parsed.GetRequiredValue(figure)],
+                Page = parsed.GetRequiredValue(page),
+                Text = parsed.GetRequiredValue(text),
+                Theme = Theme.Named(parsed.GetValue(theme)!),
+                Words = parsed.GetValue(words) == "uk" ? Words.British : Words.American,
             };
-            Write(target!, [.. views.Select(v => read.Draw(v, options))], parsed.GetValue(resolution));
+            try
+            {
+                Drawing[] drawings = [.. views.SelectMany(v => read.DrawSheets(v, options))];
+                if (drawings.Length > 1 && target is { Path: null, Format: not "pdf" })
+                {
+                    error.WriteLine($"hotside: the drawing takes {drawings.Length} sheets of {options.Page}, and standard output one; name a file, or take --format pdf.");
+                    return ExitCode.WrongUsage;
+                }
+                Write(target!, drawings, parsed.GetValue(resolution));
+            }
+            catch (ArgumentException e) when (e is not ArgumentOutOfRangeException)
+            {
+                error.WriteLine("hotside: " + e.Message.Split(" (Parameter")[0]);
+                return ExitCode.WrongUsage;
+            }
             return read.Findings.Any(d => d.Severity >= Severity.Error) ? ExitCode.Findings : ExitCode.Done;
         });
         return command;
@@ -62,18 +87,16 @@ internal static class DrawCommand
 
     private static void Write(Target target, Drawing[] drawings, double resolution)
     {
-        var first = drawings[0];
-        switch (target.Format)
+        if (target.Format == "pdf")
         {
-            case "png":
-                target.Write(() => first.ToPng(resolution), path => first.SavePng(path, resolution));
-                break;
-            case "pdf":
-                target.Write(drawings.ToPdf, drawings.SavePdf);
-                break;
-            default:
-                target.Write(first.ToSvg, first.SaveSvg);
-                break;
+            target.Write(drawings.ToPdf, drawings.SavePdf);
+            return;
+        }
+        for (int i = 0; i < drawings.Length; i++)
+        {
+            var (drawing, sheet) = (drawings[i], drawings.Length > 1 ? target.Numbered(i + 1) : target);
+            if (target.Format == "png") sheet.Write(() => drawing.ToPng(resolution), path => drawing.SavePng(path, resolution));
+            else sheet.Write(drawing.ToSvg, drawing.SaveSvg);
         }
     }
 }

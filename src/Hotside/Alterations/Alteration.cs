@@ -51,6 +51,24 @@ public sealed record Alteration
     /// <summary>The changes in the order of work: what a change needs comes before it.</summary>
     public ImmutableArray<Change> Changes { get; }
 
+    /// <summary>The alteration of which this is an excerpt; itself where it is none.</summary>
+    internal Alteration Whole { get => field ?? this; private init; }
+
+    /// <summary>The changes to what is left of both circuits; they keep their numbers.</summary>
+    internal Alteration Only(Circuit before, Circuit after)
+    {
+        bool IsShown(string id) => new[] { before, after }.Any(c => c.FindPart(id) is not null || c.FindConductor(id) is not null);
+        var shown = Changes.Select(c => c with { Acts = [.. c.Acts.Select(a => Of(a, IsShown)).OfType<Act>()] }).Where(c => !c.Acts.IsEmpty);
+        return new(Title, before, after, [.. shown]) { Whole = Whole };
+    }
+
+    // What is done to many at once is told of those that are shown; a cut names both halves.
+    private static Act? Of(Act act, Predicate<string> isShown)
+    {
+        ImmutableArray<string> items = [.. act.Items.Where(i => isShown(i))];
+        return items.IsEmpty ? null : act is TakeOut or Fit or Replace or Renew ? act with { Items = items } : act;
+    }
+
     /// <summary>The same alteration with other settings of its circuits.</summary>
     internal Alteration With(ImmutableArray<Setting> before, ImmutableArray<Setting> after)
     {

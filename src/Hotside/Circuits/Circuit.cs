@@ -68,6 +68,27 @@ public sealed record Circuit
     internal IEnumerable<SourcePoles> GroundContradictedBy() =>
         System.Ground == Ground.Isolated ? [] : Sources.Where(s => !s.Element.TakesEitherPolarity && s.PlusIsFeed != (System.Ground == Ground.Negative));
 
+    /// <summary>
+    /// Some parts and conductors of the circuit, with some of the joints of those parts; a case that is not on its joint touches nothing. What has several terminals
+    /// and is there for one of them is that stud alone.
+    /// </summary>
+    internal Circuit Only(Predicate<string> isItem, Predicate<End> isJoint, Predicate<End> isStud) => new(
+        System,
+        [.. Parts.Where(p => isItem(p.Id)).Select(p => p with
+        {
+            Spec = (p.Kind.Terminals.FirstOrDefault(t => p.Kind.Terminals.Length > 1 && isStud(End.At(p.Id, t.Name))) is { } stud ? StudOf(p, stud) : p.Spec) with
+            {
+                Joints = [.. p.Joints.Where(j => isJoint(End.At(p.Id, j.Terminal)))],
+                Case = isJoint(End.At(p.Id, "case")) ? p.Spec.Case : CaseMount.Insulated,
+            },
+        })],
+        [.. Conductors.Where(c => isItem(c.Id))], []);
+
+    private static PartSpec StudOf(Part part, KindTerminal terminal) => new(new PartKind("stud") { Letter = part.Kind.Letter, Symbol = "stud", Terminals = [terminal] })
+    {
+        Name = $"{part.Title}, {terminal.Name}", Assembly = part.Assembly, Place = part.Place,
+    };
+
     /// <summary>The same circuit with other settings.</summary>
     internal Circuit With(ImmutableArray<Setting> settings) => new(System, Parts, Conductors, settings);
 

@@ -10,7 +10,7 @@ namespace Hotside.Layouts;
 /// </summary>
 internal sealed class Arrangement
 {
-    private const int MostGap = 9, MostGrowth = 12, GrowthForOwnRun = 3;
+    private const int MostGap = 9, MostGrowth = 12, GrowthForOwnRun = 3, GrowthWhereOverlaid = 10;
 
     // Lines further apart, for labels that find no room between them.
     private static readonly int[] Wider = [0, 2, 4];
@@ -106,6 +106,7 @@ internal sealed class Arrangement
     private Layout Finish(PlannedBlock[] blocks, LayoutOptions options, CancellationToken cancel)
     {
         ImmutableArray<Growth> extra = [.. new Growth[rows.Rows + 1]];
+        List<int> urgent = [];
         for (int attempt = 0; ; attempt++)
         {
             cancel.ThrowIfCancellationRequested();
@@ -113,7 +114,7 @@ internal sealed class Arrangement
             var layout = Placement.Of(input, netlist, rows, sides, text, blocks, levels, options);
             var room = new TakenRoom(input, layout.Boxes, layout.Wires, layout.Rails, levels.Bottom);
             var (boxes, nameless) = NodeTexts.Of(input, layout.Boxes, layout.Rails, room);
-            var (labels, unplaced) = Labels.Of(input, layout.Wires, room, attempt >= GrowthForOwnRun);
+            var (labels, unplaced) = Labels.Of(input, layout.Wires, room, attempt >= (input.IsOverlaid ? GrowthWhereOverlaid : GrowthForOwnRun), urgent);
             ImmutableArray<int> failed = [.. nameless, .. unplaced];
             if (failed.IsEmpty || attempt == MostGrowth) return layout with { Boxes = boxes, Labels = labels };
             extra = Grown(extra, failed, levels);
@@ -124,7 +125,7 @@ internal sealed class Arrangement
     private static ImmutableArray<Growth> Grown(ImmutableArray<Growth> extra, ImmutableArray<int> wanted, Levels levels)
     {
         var places = wanted.Select(y => (Channel: Math.Max(0, levels.ChannelTop.Select((top, c) => (top, c)).Last(t => t.top <= y || t.c == 0).c), Y: y))
-            .Select(p => (p.Channel, IsAbove: p.Channel > 0 && p.Y < levels.ChannelTop[p.Channel] + levels.FirstTrack[p.Channel])).ToHashSet();
+            .Select(p => (p.Channel, IsAbove: p.Channel > 0 && p.Y <= levels.ChannelTop[p.Channel] + levels.FirstTrack[p.Channel])).ToHashSet();
         return [.. extra.Select((e, c) => new Growth(e.Above + (places.Contains((c, true)) ? 1 : 0), e.Below + (places.Contains((c, false)) ? 2 : 0)))];
     }
 }

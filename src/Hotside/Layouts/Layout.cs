@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Hotside.Layouts.Passes;
 
 namespace Hotside.Layouts;
 
@@ -12,6 +13,9 @@ internal sealed record Layout(
 
     /// <summary>The height of the chassis row.</summary>
     public int ChassisY => Height;
+
+    /// <summary>For each conductor of an input, in the order given, whether its first end is the hotter one.</summary>
+    public static ImmutableArray<bool> FallsOf(LayoutInput input) => Heights.FallsOf(input);
 
     /// <summary>The layout of one input at one spacing.</summary>
     public static Layout Of(LayoutInput input, LayoutOptions options, CancellationToken cancel = default) => Arrangement.Of(input, cancel).At(options, cancel);

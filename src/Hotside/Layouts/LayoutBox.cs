@@ -40,6 +40,9 @@ internal sealed record LayoutBox(string Id, SeenIn Seen, int Width, int Height, 
     /// <summary>The end of the page for a feed that goes on elsewhere: it belongs at the top, with the feed.</summary>
     public bool IsFeedEnd { get; init; }
 
+    /// <summary>The end of the page for a line that goes on elsewhere: it belongs below what it leaves.</summary>
+    public bool IsReturnEnd { get; init; }
+
     /// <summary>The same in both views.</summary>
     public LayoutBox AllSeen() => this with { Seen = SeenIn.Both, TextWidths = new(TextWidth, TextWidth) };
 

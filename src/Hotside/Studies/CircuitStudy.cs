@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Hotside.Circuits;
 using Hotside.Diagnostics;
+using Hotside.Studies.Excerpts;
 using Hotside.Studies.Switching;
 
 namespace Hotside.Studies;
@@ -19,13 +20,19 @@ public sealed record CircuitStudy
     public Circuit Circuit { get; }
 
     /// <summary>Every consuming element, parts in the order of the file, elements in the order of the kind; internal ones too, which tables leave out.</summary>
-    public ImmutableArray<LoadStudy> Loads { get; }
+    public ImmutableArray<LoadStudy> Loads { get; private init; }
 
     /// <summary>What is wrong or doubtful, gravest first.</summary>
     public ImmutableArray<Diagnostic> Findings { get; }
 
     /// <summary>What is on in each of the circuit's named settings, in the order of the file.</summary>
     public ImmutableArray<SettingStudy> Settings { get; internal init; } = [];
+
+    /// <summary>The study of which this is an excerpt; itself where it is none.</summary>
+    internal CircuitStudy Whole { get => field ?? this; private init; }
+
+    /// <summary>The same with the verdicts of some loads only.</summary>
+    internal CircuitStudy Only(Excerpt excerpt) => this with { Loads = [.. Loads.Where(l => excerpt.Loads.Contains(l.Name))], Whole = Whole };
 
     /// <summary>A named setting.</summary>
     /// <param name="name">Its name.</param>
@@ -47,6 +54,13 @@ public sealed record CircuitStudy
     {
         ArgumentNullException.ThrowIfNull(circuit);
         return SwitchingStudy.Of(circuit, cancel);
+    }
+
+    /// <summary>The load of a name, or all loads of a part; empty when there are none.</summary>
+    internal ImmutableArray<LoadStudy> LoadsNamed(string name)
+    {
+        ImmutableArray<LoadStudy> exact = [.. Loads.Where(l => l.Name == name || l.Part.Id + "." + l.Element.Name == name)];
+        return exact.IsEmpty ? [.. Loads.Where(l => l.Part.Id == name && !l.Element.IsInternal)] : exact;
     }
 
     /// <summary>A load by its name: <c>H1</c>, <c>E3.tail</c>; <c>H1.horn</c> is understood too.</summary>

@@ -1,6 +1,8 @@
 using System.Collections.Immutable;
 using Hotside.Alterations;
+using Hotside.Circuits;
 using Hotside.Diagnostics;
+using Hotside.Studies.Excerpts;
 
 namespace Hotside.Studies;
 
@@ -26,6 +28,32 @@ public sealed record Study
 
     /// <summary>The findings of the circuit that counts (the altered one), then what only a comparison of the two shows, such as a feed that bypasses a disconnect.</summary>
     public ImmutableArray<Diagnostic> Findings { get; }
+
+    /// <summary>
+    /// The excerpt of some loads: what feeds and controls them before, and after, and nothing else. Verdicts are those of the whole: its circuits are studied no more.
+    /// </summary>
+    /// <param name="names">Parts' ids, or single loads of parts.</param>
+    /// <exception cref="ArgumentException">There is no such load before or after; the message names the nearest.</exception>
+    internal Study Only(IReadOnlyCollection<string> names)
+    {
+        foreach (string name in names)
+            if (Before.LoadsNamed(name).IsEmpty && After.LoadsNamed(name).IsEmpty) throw new ArgumentException(Unknown(name), nameof(names));
+        Excerpt Of(CircuitStudy study) => Excerpt.Of(study, names.SelectMany(n => study.LoadsNamed(n)));
+        Excerpt old = Of(Before), fresh = ReferenceEquals(Before, After) ? old : Of(After);
+        var before = old.From(Before.Circuit, fresh);
+        var after = ReferenceEquals(Before, After) ? before : fresh.From(After.Circuit, old);
+        var was = Before.Only(old);
+        return new(Alteration.Only(before, after), was, ReferenceEquals(Before, After) ? was : After.Only(fresh));
+    }
+
+    /// <summary>Says that there is no load of a name, and names the nearest.</summary>
+    internal string Unknown(string name)
+    {
+        string[] loads = [.. Before.Loads.Concat(After.Loads).Where(l => !l.Element.IsInternal).Select(l => l.Name).Distinct(StringComparer.Ordinal)];
+        bool isPart = Before.Circuit.FindPart(name) is not null || After.Circuit.FindPart(name) is not null;
+        string what = isPart ? $"{name} is a part, but no load" : $"There is no load \"{name}\"";
+        return NearestName.Of(name, loads) is { } near ? $"{what}; did you mean \"{near}\"?" : $"{what}; the loads are {string.Join(", ", loads)}.";
+    }
 
     /// <summary>Studies an alteration.</summary>
     /// <param name="alteration">The alteration.</param>

@@ -11,7 +11,8 @@ internal static class Cautions
 {
     public static IEnumerable<string> Of(Alteration alteration, Vocabulary words)
     {
-        string? before = Post(alteration.Before), after = Post(alteration.After);
+        // Which cables come off is a matter of the whole vehicle, however little of it is shown.
+        string? before = Post(alteration.Whole.Before), after = Post(alteration.Whole.After);
         bool isTurned = before is not null && after is not null && before != after;
         if ((before ?? after) is not null) yield return FirstAndLast(alteration, before, after, words) + " Rings off, eyes protected, no flame near the battery.";
         string minding = Minding(alteration, words);
@@ -27,7 +28,7 @@ internal static class Cautions
     // Those that are touched, or all where the poles change: what a wrong polarity would cost, by name.
     private static string Minding(Alteration alteration, Vocabulary words)
     {
-        bool isAnyTurned = Post(alteration.Before) != Post(alteration.After);
+        bool isAnyTurned = Post(alteration.Whole.Before) != Post(alteration.Whole.After);
         var parts = alteration.After.Parts.Where(p => p.Kind.Polarity == "destroyed" && !p.IsStandingSource && (isAnyTurned || alteration.StateOf(p.Id) is not (PartState.Left or PartState.Remounted)));
         string[] named = [.. parts.GroupBy(p => words.Noun(p.Kind)).Select(g => $"{(g.Count() > 1 ? Vocabulary.Plural(g.Key) : g.Key)} {string.Join(", ", g.Select(p => p.Id))}")];
         return named.Length == 0 ? "" : $" The wrong way round destroys {string.Join("; ", named)}.";
@@ -35,7 +36,7 @@ internal static class Cautions
 
     private static string FirstAndLast(Alteration alteration, string? before, string? after, Vocabulary words)
     {
-        string was = On(alteration.Before, words), will = On(alteration.After, words);
+        string was = On(alteration.Whole.Before, words), will = On(alteration.Whole.After, words);
         if (before == after && was == will) return $"First off and last on: {before}, {(before?.StartsWith("the cables", StringComparison.Ordinal) == true ? "all" : "which is")} on {was}.";
         string off = before is null ? "" : $"First off: {before}, on {was} now.", on = after is null ? "" : $"Last on: {after}, on {will} then.";
         return $"{off} {on}".Trim();

@@ -15,8 +15,8 @@ public sealed record Explanation(string Title, ImmutableArray<ExplanationSection
 
     internal static Explanation Of(string load, Study study, Vocabulary words)
     {
-        LoadStudy[] before = Named(load, study.Before), after = Named(load, study.After);
-        if (before.Length + after.Length == 0) throw new ArgumentException(Unknown(load, study), nameof(load));
+        LoadStudy[] before = [.. study.Before.LoadsNamed(load)], after = [.. study.After.LoadsNamed(load)];
+        if (before.Length + after.Length == 0) throw new ArgumentException(study.Unknown(load), nameof(load));
         bool isAltered = !ReferenceEquals(study.Before, study.After);
         var sections = ImmutableArray.CreateBuilder<ExplanationSection>();
         if (isAltered) sections.AddRange(Told("Before", before, study.Before, words, "it is fitted in the alteration"));
@@ -41,20 +41,6 @@ public sealed record Explanation(string Title, ImmutableArray<ExplanationSection
 
     private static IEnumerable<string> Rated(Part part) =>
         part.Ratings.IsEmpty ? [] : [$"{part.Id} is rated {string.Join(", ", QuantityWords.Of(part.Ratings))}."];
-
-    private static LoadStudy[] Named(string name, CircuitStudy study)
-    {
-        LoadStudy[] exact = [.. study.Loads.Where(l => l.Name == name || l.Part.Id + "." + l.Element.Name == name)];
-        return exact.Length > 0 ? exact : [.. study.Loads.Where(l => l.Part.Id == name && !l.Element.IsInternal)];
-    }
-
-    private static string Unknown(string name, Study study)
-    {
-        string[] loads = [.. study.Before.Loads.Concat(study.After.Loads).Where(l => !l.Element.IsInternal).Select(l => l.Name).Distinct(StringComparer.Ordinal)];
-        bool isPart = study.Before.Circuit.FindPart(name) is not null || study.After.Circuit.FindPart(name) is not null;
-        string what = isPart ? $"{name} is a part, but no load" : $"There is no load \"{name}\"";
-        return NearestName.Of(name, loads) is { } near ? $"{what}; did you mean \"{near}\"?" : $"{what}; the loads are {string.Join(", ", loads)}.";
-    }
 }
 
 /// <summary>A heading with its sentences.</summary>

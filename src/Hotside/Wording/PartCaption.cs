@@ -66,8 +66,15 @@ internal sealed record VerdictCaption(SwitchedSide Side, string By)
     {
         var all = loads.ToArray();
         var captions = all.Select(l => (Load: l, Line: ByLine(l, study))).GroupBy(c => (c.Load.Side, Switches(c.Load)))
-            .Select(g => new VerdictCaption(g.Key.Side, Joined(g.ToArray(), all.Length, study.Circuit)));
+            .Select(g => new VerdictCaption(g.Key.Side, Joined(g.ToArray(), study.Circuit)));
         return [.. captions];
+    }
+
+    /// <summary>By what a single load is switched, without its own name.</summary>
+    public static string ByOf(LoadStudy load, CircuitStudy study)
+    {
+        string by = Of([load], study)[0].By;
+        return by == load.Element.Name ? "" : by.StartsWith(load.Element.Name + " ", StringComparison.Ordinal) ? by[(load.Element.Name.Length + 1)..] : by;
     }
 
     /// <summary>Amperes that a load draws at its rating; <see langword="null"/> when nothing states it.</summary>
@@ -89,9 +96,10 @@ internal sealed record VerdictCaption(SwitchedSide Side, string By)
         return (isShared ? "at most " : "") + QuantityWords.Amperes(amperes);
     }
 
-    private static string Joined((LoadStudy Load, string Line)[] group, int loads, Circuit circuit)
+    private static string Joined((LoadStudy Load, string Line)[] group, Circuit circuit)
     {
-        bool areNamed = loads > group.Length || group.All(g => g.Load.Element.Type == ElementType.Coil);
+        // Named where the part has others, shown or not.
+        bool areNamed = group[0].Load.Part.Kind.Elements.Count(e => e is { IsConsumer: true, IsInternal: false }) > group.Length || group.All(g => g.Load.Element.Type == ElementType.Coil);
         string names = areNamed ? string.Join(", ", group.Select(g => g.Load.Element.Name)) + " " : "";
         if (group[0].Line.Length == 0) return names.Trim();
         if (group.Select(g => g.Line).Distinct().Count() == 1) return names + group[0].Line;
@@ -119,5 +127,5 @@ internal sealed record VerdictCaption(SwitchedSide Side, string By)
     // What a switch carries is known from one load only where no other load has to do with it.
     private static bool IsAloneOnItsSwitch(LoadStudy load, CircuitStudy study) =>
         load.Chain.IsEmpty && load.SwitchedBy.Length == 1 && load.Element.Type != ElementType.Coil
-        && study.Loads.Count(l => l.Control.Any.Any(c => c.All.Any(s => s.Variable.Part == load.SwitchedBy[0]))) == 1;
+        && study.Whole.Loads.Count(l => l.Control.Any.Any(c => c.All.Any(s => s.Variable.Part == load.SwitchedBy[0]))) == 1;
 }

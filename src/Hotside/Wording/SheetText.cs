@@ -18,15 +18,24 @@ internal static class SheetText
         return alteration.Changes.IsEmpty ? before : before == after ? $"before and after: {after}" : $"before: {before}; after: {after}";
     }
 
+    /// <summary>What a sheet that shows some loads only is called.</summary>
+    public static string FigureTitle(IEnumerable<string> loads, string job, Alteration alteration, Vocabulary words)
+    {
+        var named = loads.Select(n => (alteration.Whole.After.FindPart(n.Split('.')[0]) ?? alteration.Whole.Before.FindPart(n.Split('.')[0])) is { } part ? $"{n} ({words.Title(part)})" : n);
+        return $"{PartWords.And([.. named])}, {job}";
+    }
+
     /// <summary>What stands above the list of changes.</summary>
     public static string ListHead(Alteration alteration)
     {
         if (alteration.Changes.IsEmpty) return "No changes.";
-        string last = Numbers.Whole(alteration.Changes.Length);
-        bool batteryLast = alteration.Changes is [.., var end] && end.Acts.Any(a => a is Fit or Replace or Reverse && a.Items.Any(i => alteration.After.FindPart(i) is { IsStandingSource: true }));
+        var whole = alteration.Whole;
+        string last = Numbers.Whole(whole.Changes.Length);
+        bool batteryLast = whole.Changes is [.., var end] && end.Acts.Any(a => a is Fit or Replace or Reverse && a.Items.Any(i => whole.After.FindPart(i) is { IsStandingSource: true }));
         string back = batteryLast ? $"back in with {last}" : $"back on after {last}";
-        string battery = alteration.Before.Parts.Any(p => p.IsStandingSource) ? $" Battery off before 1, {back}." : "";
-        return $"Changes, in order of work.{battery} The workshop manual and local rules take precedence.";
+        string battery = whole.Before.Parts.Any(p => p.IsStandingSource) ? $" Battery off before 1, {back}." : "";
+        string which = whole == alteration ? "Changes" : $"Changes to what is shown, of {last} in all";
+        return $"{which}, in order of work.{battery} The workshop manual and local rules take precedence.";
     }
 
     /// <summary>What the look of the new means, of what is done: <c>run new or fit</c>.</summary>
@@ -94,8 +103,7 @@ internal static class SheetText
 
     private static string Is(LoadStudy load, CircuitStudy study, Vocabulary words)
     {
-        var caption = VerdictCaption.Of([load], study)[0];
-        string by = caption.By.StartsWith(load.Element.Name + " ", StringComparison.Ordinal) ? caption.By[(load.Element.Name.Length + 1)..] : caption.By;
+        string by = VerdictCaption.ByOf(load, study);
         string side = load.Side switch
         {
             SwitchedSide.Unswitched => "is always fed",

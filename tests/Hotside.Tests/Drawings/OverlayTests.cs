@@ -1,9 +1,12 @@
+using System.Collections.Concurrent;
 using System.Globalization;
 using System.Xml.Linq;
+using Hotside.Drawings;
 using Hotside.Drawings.Plans;
 using Hotside.Layouts;
 using Hotside.Layouts.Passes;
 using Hotside.Studies;
+using Hotside.Symbols.Shapes;
 using Hotside.Symbols.Texts;
 using Hotside.Tests.Outputs;
 using Hotside.Tests.Support;
@@ -27,6 +30,34 @@ public sealed class OverlayTests
         var together = Check.Of(plan.Input.AllSeen(), layout).Where(f => f.Contains("overlap", StringComparison.Ordinal) || f.Contains("the text of", StringComparison.Ordinal) || f.Contains("runs through", StringComparison.Ordinal));
         Assert.Equal([], together);
     }
+
+    public static TheoryData<string> GalleryCases => [.. GalleryJobs.Names.Where(n => n != "van")];
+
+    public static TheoryData<string> Jobs => [.. GalleryJobs.Names.Where(n => n != "van"), .. JobFiles.All.Where(f => f != "van.yaml")];
+
+    [Theory]
+    [MemberData(nameof(Jobs))]
+    public void Nothing_on_the_sheet_lies_over_anything_else(string job) =>
+        Assert.Equal("", string.Join('\n', Clearance.Faults(Drawn(job))));
+
+    // A label beside a line that covers its own would name another conductor. Where a wire lay, its label stands at the dots.
+    [Theory]
+    [MemberData(nameof(GalleryCases))]
+    public void A_label_stands_at_a_line_that_is_painted_there(string job)
+    {
+        var scene = Drawn(job);
+        foreach (var label in scene.Groups.Where(g => g.Classes.Contains("label") && g.Data.Contains(("change", "old-lie"))))
+        {
+            var box = Box.Around(label.Shapes.Select(s => s.Bounds));
+            string of = label.Data.First(d => d.Name == "ref").Value, change = label.Data.First(d => d.Name == "change").Value;
+            var lines = scene.In(Layer.Wires).Where(w => w.Data.Contains(("change", change))).SelectMany(w => w.Shapes);
+            Assert.True(lines.Any(l => l.Bounds.Overlaps(new(box.Left - 10, box.Top - 8, box.Right + 10, box.Bottom + 8), 0)), $"{job}: {of} {change} at {box}");
+        }
+    }
+
+    private static readonly ConcurrentDictionary<string, Lazy<Scene>> Scenes = new(StringComparer.Ordinal);
+
+    private static Scene Drawn(string job) => Scenes.GetOrAdd(job, j => new(() => (j.EndsWith(".yaml", StringComparison.Ordinal) ? Job.Read(JobFiles.Text(j)).OrThrow() : GalleryJobs.Read(j)).Draw(View.Overlay).Scene)).Value;
 
     [Fact]
     public void What_stays_is_drawn_once_and_a_moved_wire_twice_under_one_number()
@@ -52,7 +83,7 @@ public sealed class OverlayTests
         // A potential against the chassis has the sign of the pole that is not grounded.
         Assert.Contains("before \u22126 V, after +12 V", texts);
         Assert.Contains("before: 6 V, positive ground; after: 12 V, negative ground", texts);
-        Assert.Contains(texts, t => t.Contains("G1: its minus pole goes to ground; before, its plus pole was on ground.", StringComparison.Ordinal));
+        Assert.Contains("G1: its minus pole goes to ground; before, its plus pole was on ground.", string.Join(' ', texts), StringComparison.Ordinal);
         Assert.Contains(texts, t => t.StartsWith("before ground-switched", StringComparison.Ordinal));
     }
 

@@ -85,6 +85,41 @@ public sealed class OutputCommandTests : IDisposable
         Assert.Equal(["lamp.yaml"], Directory.GetFiles(folder).Select(f => Path.GetFileName(f)));
     }
 
+    [Fact]
+    public void What_does_not_fit_on_one_paper_goes_on_several_files_or_pages()
+    {
+        string job = Repository.Path("gallery", "headlamps", "job.yaml");
+        Assert.Equal(0, Run("draw", job, "-o", "lamps.svg", "--page", "A4", "--view", "after").Code);
+        string[] files = [.. Directory.GetFiles(folder, "*.svg").Select(f => Path.GetFileName(f)).Order(StringComparer.Ordinal)];
+        Assert.Equal(Enumerable.Range(1, files.Length).Select(n => $"lamps-{n}.svg"), files);
+        Assert.True(files.Length > 1);
+        Assert.Contains($">1 / {files.Length}<", File.ReadAllText(Path.Combine(folder, "lamps-1.svg")), StringComparison.Ordinal);
+        Assert.Equal(0, Run("draw", job, "-o", "lamps.pdf", "--page", "A4", "--view", "after").Code);
+        Assert.Matches($@"Pages:\s+{files.Length}\n", OutsideProgram.Run("pdfinfo", Path.Combine(folder, "lamps.pdf")));
+        var run = Run("draw", job, "-o", "-", "--page", "A4", "--view", "after");
+        Assert.Equal(64, run.Code);
+        Assert.Contains($"{files.Length} sheets of A4", run.Error, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Paper_and_letters_are_chosen_by_their_names_in_any_case()
+    {
+        Assert.Equal(0, Run("draw", "lamp.yaml", "-o", "lamp.svg", "--page", "letter").Code);
+        Assert.StartsWith("<svg xmlns=\"http://www.w3.org/2000/svg\" class=\"hs\" fill=\"none\" width=\"279.4mm\" height=\"215.9mm\"", File.ReadAllText(Path.Combine(folder, "lamp.svg")), StringComparison.Ordinal);
+        Assert.Equal(0, Run("draw", "lamp.yaml", "-o", "lamp.svg", "--page", "fit", "--text", "large").Code);
+        Assert.Equal(64, Run("draw", "lamp.yaml", "-o", "lamp.svg", "--page", "A9").Code);
+        Assert.Equal(64, Run("draw", "lamp.yaml", "-o", "lamp.svg", "--text", "huge").Code);
+    }
+
+    [Fact]
+    public void A_figure_is_drawn_of_loads_that_there_are()
+    {
+        Assert.Equal(0, Run("draw", "lamp.yaml", "-o", "lamp.svg", "--figure", "E1", "--figure", "E1").Code);
+        var run = Run("draw", "lamp.yaml", "-o", "other.svg", "--figure", "E2");
+        Assert.Equal((64, "hotside: There is no load \"E2\"; did you mean \"E1\"?\n"), (run.Code, run.Error.ReplaceLineEndings("\n")));
+        Assert.False(File.Exists(Path.Combine(folder, "other.svg")));
+    }
+
     [Theory]
     [InlineData("draw", "lamp.svg")]
     [InlineData("wires", "lamp.csv")]

@@ -29,7 +29,7 @@ internal sealed record Flag(Piece Piece, Point Tip, Point Back)
     public static Flag Of(string text, FlagTip tip, Lettering lettering, double maxWidth = 200)
     {
         TextStyle style = lettering.SmallBold;
-        string drawn = TextMeasure.Shorten(text, style, maxWidth);
+        string drawn = TextMeasure.Shorten(text, style, maxWidth * lettering.Factor);
         double f = lettering.Factor, width = Math.Max(16 * f, TextMeasure.Width(drawn, style) + (10 * f)), height = 18 * f, point = 7 * f;
         Pen pen = new(StrokeRank.Thin, ColourRole.Ink);
         bool sideways = tip is FlagTip.Right or FlagTip.Left;

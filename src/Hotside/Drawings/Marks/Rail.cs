@@ -30,7 +30,7 @@ internal static class Rail
         {
             if (text.Length == 0)
                 continue;
-            TextShape shape = TextShape.Of(text, style, x, baseline, colour: colour, width: maxWidth);
+            TextShape shape = TextShape.Of(text, style, x, baseline, colour: colour, width: maxWidth * lettering.Factor);
             shapes.Add(shape);
             x += shape.Width + (6 * lettering.Factor);
         }

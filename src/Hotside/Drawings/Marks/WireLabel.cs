@@ -26,15 +26,18 @@ internal static class WireLabel
     /// <summary>Distance from a horizontal wire's axis to the piece.</summary>
     public const double AboveWire = 6;
 
+    private const double RoomForFeet = 1.2;
+
     /// <summary>The label; either text or number may be missing.</summary>
     public static Piece Of(string text, ChangeNumber? number, LabelSide side, Lettering lettering, double maxWidth = 120)
     {
         double gap = 4 * lettering.Factor;
         TextStyle style = lettering.Small;
         Piece? triangle = number is null ? null : Triangle.Of(number, lettering);
-        double height = triangle?.Height ?? style.CapHeight;
+        // The feet of letters reach into the room that is kept clear below, and past it.
+        double height = triangle?.Height ?? style.CapHeight + Math.Max(0, style.Descent - RoomForFeet);
         double baseline = triangle is null ? style.CapHeight : Triangle.Baseline(lettering);
-        TextShape label = TextShape.Of(text, style, 0, baseline, width: maxWidth);
+        TextShape label = TextShape.Of(text, style, 0, baseline, width: maxWidth * lettering.Factor);
         double textWidth = label.Text.Length == 0 ? 0 : label.Width;
         if (triangle is null)
             return new(textWidth, height, textWidth == 0 ? [] : [label]);

@@ -199,7 +199,7 @@ internal sealed class CircuitPicture
     private SceneGroup Group(Layer layer, PlannedPart planned, PartView part, ImmutableArray<Shape> shapes)
     {
         string change = part.Look.ToString().ToLowerInvariant();
-        if (planned.PartId.Length == 0) return new(layer, shapes) { Classes = ["part", "free"] };
+        if (planned.PartId.Length == 0) return new(layer, shapes) { Classes = ["part", planned.Box.Split(' ')[0]] };
         var numbers = plan.Alteration.NumbersOf(planned.PartId);
         return new(layer, shapes)
         {

@@ -16,24 +16,27 @@ namespace Hotside.Drawings.Sheets;
 /// <param name="Groups">Frame, title block, legend, cautions, change list.</param>
 internal sealed record Furniture(SheetSize Size, double HeadTop, Box Room, ImmutableArray<SceneGroup> Groups)
 {
-    /// <summary>What a headline takes above its view.</summary>
-    public const double HeadlineRoom = 34;
+    // What a headline takes above its view, at normal lettering.
+    private const double Headroom = 34;
 
     private const double Gap = 9, AboveHeadline = 2;
 
-    public static Furniture Of(DrawingPlan plan, SeenIn[] views, SheetSize size, IReadOnlyDictionary<string, string> fields, Vocabulary words)
+    /// <summary>What a headline takes above its view.</summary>
+    public static double HeadlineRoom(Lettering lettering) => Headroom * lettering.Factor;
+
+    public static Furniture Of(DrawingPlan plan, SheetRequest request, SheetSize size)
     {
+        var (views, fields, words) = request;
+        double headroom = HeadlineRoom(plan.Lettering);
         var frame = new SheetFrame(size);
         var inside = frame.Inside;
         var groups = ImmutableArray.CreateBuilder<SceneGroup>();
-        groups.Add(new(Layer.Frame, frame.Shapes(plan.Lettering)) { Classes = ["frame"], AriaHidden = true });
+        groups.AddRange(Frame(frame, plan.Lettering, request));
         double y = frame.Frame.Bottom - TitleBlock.Height;
-        var block = TitleBlock.Of(new Dictionary<string, string>(fields) { ["paper size"] = size.Name, ["sheet"] = fields.GetValueOrDefault("sheet", "1 / 1") });
-        groups.Add(new(Layer.Notes, block.At(frame.Frame.Right - TitleBlock.Width, y)) { Id = "title-block", Classes = ["title-block"] });
         var (legend, legendTop) = LegendOf(UsedOnSheet.Entries(plan, views, words), frame, y, plan.Lettering);
         groups.Add(new(Layer.Notes, legend.At(inside.Left, legendTop)) { Id = "legend", Classes = ["legend"] });
         y = Math.Min(y, legendTop) - Gap;
-        foreach (var (piece, id) in new[] { (Warnings(plan, inside.Width, words), "cautions"), (List(plan, inside.Width, words), "changes") })
+        foreach (var (piece, id) in request.IsInSet ? [] : new[] { (Warnings(plan, inside.Width, words), "cautions"), (List(plan, inside.Width, words), "changes") })
         {
             if (piece.Height == 0) continue;
             y -= piece.Height;
@@ -41,9 +44,17 @@ internal sealed record Furniture(SheetSize Size, double HeadTop, Box Room, Immut
             y -= Gap;
         }
         var note = views[0] == SeenIn.Both ? OverlayNote(plan, inside.Width, words) : Piece.Empty;
-        if (note.Height > 0) groups.Add(new(Layer.Notes, note.At(inside.Left, inside.Top + HeadlineRoom - 4)) { Id = "note", Classes = ["note"] });
-        double top = inside.Top + HeadlineRoom + (note.Height > 0 ? note.Height + 6 : 0);
+        if (note.Height > 0) groups.Add(new(Layer.Notes, note.At(inside.Left, inside.Top + headroom - 4)) { Id = "note", Classes = ["note"] });
+        double top = inside.Top + headroom + (note.Height > 0 ? note.Height + 6 : 0);
         return new(size, inside.Top + AboveHeadline, new(inside.Left, top, inside.Right, y), groups.ToImmutable());
+    }
+
+    /// <summary>Frame and title block.</summary>
+    public static IEnumerable<SceneGroup> Frame(SheetFrame frame, Lettering lettering, SheetRequest request)
+    {
+        yield return new(Layer.Frame, frame.Shapes(lettering)) { Classes = ["frame"], AriaHidden = true };
+        var block = TitleBlock.Of(new Dictionary<string, string>(request.TitleBlock) { ["paper size"] = frame.Size.Name, ["sheet"] = request.TitleBlock.GetValueOrDefault("sheet", "1 / 1") });
+        yield return new(Layer.Notes, block.At(frame.Frame.Right - TitleBlock.Width, frame.Frame.Bottom - TitleBlock.Height)) { Id = "title-block", Classes = ["title-block"] };
     }
 
     /// <summary>The headline of a view.</summary>
@@ -51,8 +62,9 @@ internal sealed record Furniture(SheetSize Size, double HeadTop, Box Room, Immut
     {
         if (view == SeenIn.Both) return Head("Overlay", SheetText.Supply(plan.Alteration, words), room, HeadTop, plan);
         var circuit = view == SeenIn.Before ? plan.Alteration.Before : plan.Alteration.After;
-        string text = plan.Alteration.Changes.IsEmpty ? "As it is" : view == SeenIn.Before ? "Before" : "After";
-        return Head(text, SheetText.System(circuit.System, words), room, room.Top - HeadlineRoom + AboveHeadline, plan);
+        string text = plan.Alteration.Whole.Changes.IsEmpty ? "As it is" : view == SeenIn.Before ? "Before" : "After";
+        string note = plan.Parts.Any(p => p.In(view) is not null) ? "" : view == SeenIn.Before ? "; nothing of this is there yet" : "; nothing of this is left";
+        return Head(text, SheetText.System(circuit.System, words) + note, room, room.Top - HeadlineRoom(plan.Lettering) + AboveHeadline, plan);
     }
 
     /// <summary>The line between two views.</summary>
@@ -82,11 +94,13 @@ internal sealed record Furniture(SheetSize Size, double HeadTop, Box Room, Immut
         return rows.Done();
     }
 
-    private static Piece List(DrawingPlan plan, double width, Vocabulary words) => ChangeList.Of(
-        SheetText.ListHead(plan.Alteration),
-        [.. plan.Alteration.Changes.Select(c => new ListLine(new(Numbers.Whole(c.Number), ChangeLook.ColourOf(c)), ChangeLook.LineOf(c), ChangeText.Of(c, plan.Alteration, words)))],
-        width, plan.Lettering);
+    private static Piece List(DrawingPlan plan, double width, Vocabulary words) => ChangeList.Of(SheetText.ListHead(plan.Alteration), Lines(plan, words), width, plan.Lettering);
 
-    private static Piece Warnings(DrawingPlan plan, double width, Vocabulary words) =>
+    /// <summary>The lines of the change list.</summary>
+    public static ImmutableArray<ListLine> Lines(DrawingPlan plan, Vocabulary words) =>
+        [.. plan.Alteration.Changes.Select(c => new ListLine(new(Numbers.Whole(c.Number), ChangeLook.ColourOf(c)), ChangeLook.LineOf(c), ChangeText.Of(c, plan.Alteration.Whole, words)))];
+
+    /// <summary>The cautions; nothing where nothing is altered.</summary>
+    public static Piece Warnings(DrawingPlan plan, double width, Vocabulary words) =>
         plan.Alteration.Changes.IsEmpty ? Piece.Empty : CautionBlock.Of("Cautions", [.. Cautions.Of(plan.Alteration, words)], width, plan.Lettering);
 }

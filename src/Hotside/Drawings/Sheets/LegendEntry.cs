@@ -53,6 +53,14 @@ internal sealed record LegendEntry(Piece Sample, string Text)
     public static LegendEntry OfFlag(string text) => new(
         new(34, 12, [Shape.Polygon(new(StrokeRank.Thin, ColourRole.Ink), ColourRole.Paper, (0, 0), (28, 0), (34, 6), (28, 12), (0, 12))]), text);
 
+    /// <summary>A flag with the sheet and zone where its line goes on.</summary>
+    public static LegendEntry Flagged(string zone, string text, Lettering lettering)
+    {
+        TextShape shape = TextShape.Of(zone, lettering.SmallBold, 4, 3 + lettering.Small.CapHeight);
+        double right = shape.Width + 8, height = lettering.Small.CapHeight + 6;
+        return new(new(right + 6, height, [Shape.Polygon(new(StrokeRank.Thin, ColourRole.Ink), ColourRole.Paper, (0, 0), (right, 0), (right + 6, height / 2), (right, height), (0, height)), shape]), text);
+    }
+
     /// <summary>The arrows of swapped leads.</summary>
     public static LegendEntry OfReversal(string text)
     {

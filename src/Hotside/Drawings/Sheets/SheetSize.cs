@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Hotside.Circuits;
 
 namespace Hotside.Drawings.Sheets;
 
@@ -35,6 +36,22 @@ internal sealed record SheetSize(string Name, double Width, double Height)
     /// <summary>17 × 11 in.</summary>
     public static readonly SheetSize Tabloid = new("Tabloid", 1727.2, 1117.6);
 
-    /// <summary>All of them, from small to large within a series.</summary>
-    public static readonly ImmutableArray<SheetSize> All = [A4, A3, A2, Letter, Tabloid];
+    /// <summary>The paper of a name; not for those that depend on the drawing.</summary>
+    public static SheetSize Of(Page page) => page switch
+    {
+        Page.A4 => A4,
+        Page.A3 => A3,
+        Page.A2 => A2,
+        Page.A1 => A1,
+        Page.A0 => A0,
+        Page.Letter => Letter,
+        Page.Tabloid => Tabloid,
+        _ => throw new ArgumentOutOfRangeException(nameof(page), page, "That is no paper of a fixed size."),
+    };
+
+    /// <summary>What a sentence calls it.</summary>
+    public string Called => Name.Length > 0 ? Name : InMillimetres;
+
+    /// <summary>Its size as the title block has it where the paper has no name.</summary>
+    public string InMillimetres => $"{Numbers.Plain(Width / 4, 0)} × {Numbers.Plain(Height / 4, 0)} mm";
 }

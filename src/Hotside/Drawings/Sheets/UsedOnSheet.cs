@@ -23,11 +23,13 @@ internal static class UsedOnSheet
         })
             if (states.Contains(state)) entries.Add(LegendEntry.Of(state, text));
         if (parts.Any(p => p.Part.Kind.TakesAnyTerminal)) entries.Add(LegendEntry.OfFlag("goes on elsewhere"));
+        if (plan.Parts.Any(p => p.Box.StartsWith("flag ", StringComparison.Ordinal))) entries.Add(LegendEntry.Flagged("2.C4", "goes on: sheet 2, zone C4", plan.Lettering));
         if (parts.Any(p => p.IsReversed)) entries.Add(LegendEntry.OfReversal("leads swapped"));
         if (lines.Any(l => l.Number is not null) || plan.Alteration.Changes.Length > 0) entries.Add(LegendEntry.OfTriangle("line n of the change list", plan.Lettering));
         if (lines.Select(l => l.Label).FirstOrDefault(l => l.Contains(' ', StringComparison.Ordinal) && !l.Contains('→', StringComparison.Ordinal)) is { } label)
             entries.Add(LegendEntry.Written(label, SheetText.LabelMeaning(plan.Alteration, words), plan.Lettering));
-        var sides = views.SelectMany(v => v switch { SeenIn.Before => plan.Study.Before.Loads, SeenIn.After => plan.Study.After.Loads, _ => OverlayLoads(plan) }).Where(l => !l.Element.IsInternal).Select(l => l.Side).ToHashSet();
+        var shown = plan.Parts.Select(p => p.PartId).ToHashSet(StringComparer.Ordinal);
+        var sides = views.SelectMany(v => v switch { SeenIn.Before => plan.Study.Before.Loads, SeenIn.After => plan.Study.After.Loads, _ => OverlayLoads(plan) }).Where(l => !l.Element.IsInternal && shown.Contains(l.Part.Id)).Select(l => l.Side).ToHashSet();
         foreach (var side in SideText.Order)
             if (sides.Contains(side)) entries.Add(LegendEntry.Of(side, SideText.Legend(side, words)));
         return entries.ToImmutable();

@@ -10,12 +10,13 @@ internal abstract class ViewRooms
     /// <param name="room">The room on the sheet.</param>
     /// <param name="views">What each view needs, in the layout's own coordinates.</param>
     /// <param name="standing">How they stand.</param>
-    public static ViewRooms Of(Box room, ImmutableArray<Box> views, Standing standing)
+    /// <param name="headroom">What the headline of a view takes above it.</param>
+    public static ViewRooms Of(Box room, ImmutableArray<Box> views, Standing standing, double headroom)
     {
         // One left edge in all views, so that the eye finds a thing at the same place.
         var all = Box.Around(views);
         ImmutableArray<Box> even = [.. views.Select(v => v with { Left = all.Left })];
-        return standing == Standing.Above ? new AboveRooms(room, even) : new BesideRooms(room, [.. even.Select(v => v with { Top = all.Top, Bottom = all.Bottom })]);
+        return standing == Standing.Above ? new AboveRooms(room, even, headroom) : new BesideRooms(room, [.. even.Select(v => v with { Top = all.Top, Bottom = all.Bottom })]);
     }
 
     private protected ViewRooms(ImmutableArray<Box> views) => Views = views;
@@ -88,13 +89,13 @@ file sealed class BesideRooms(Box room, ImmutableArray<Box> views) : ViewRooms(v
 }
 
 /// <summary>One above the other, each as high as it is and half of what is left.</summary>
-file sealed class AboveRooms(Box room, ImmutableArray<Box> views) : ViewRooms(views)
+file sealed class AboveRooms(Box room, ImmutableArray<Box> views, double headroom) : ViewRooms(views)
 {
     private const double Between = 24;
 
     public override double SpareWidth => room.Width - Views.Max(v => v.Width);
 
-    public override double SpareHeight => room.Height - ((Between + Furniture.HeadlineRoom) * (Views.Length - 1)) - Views.Sum(v => v.Height);
+    public override double SpareHeight => room.Height - ((Between + headroom) * (Views.Length - 1)) - Views.Sum(v => v.Height);
 
     public override (double Width, double Height) Growth => (SpareWidth, SpareHeight / Views.Length);
 
@@ -103,7 +104,7 @@ file sealed class AboveRooms(Box room, ImmutableArray<Box> views) : ViewRooms(vi
     public override Box Room(int view)
     {
         double each = Math.Max(0, SpareHeight) / Views.Length;
-        double top = room.Top + Views.Take(view).Sum(v => v.Height + each + Between + Furniture.HeadlineRoom);
+        double top = room.Top + Views.Take(view).Sum(v => v.Height + each + Between + headroom);
         return room with { Top = top, Bottom = top + Views[view].Height + each };
     }
 

@@ -12,10 +12,18 @@ internal sealed record Heights(ImmutableArray<double> OfTerminal, ImmutableArray
     private const double Conductor = 4, BeforeOnly = 2, ThroughPart = 1;
 
     // What stands one way up by its symbol tells hot from chassis where no rail does; the pull must stay far below a rail's.
-    private const double UprightPull = 0.02, LoosePull = 0.002, FeedEndPull = 0.5;
+    private const double UprightPull = 0.02, LoosePull = 0.002, PageEndPull = 0.5;
 
     public double At(LineEnd end) =>
         end.Kind == EndKind.Feed ? 2 : end.Kind == EndKind.Chassis ? -1 : end.OnTerminal ? OfTerminal[end.Terminal] : OfJoint[end.Joint];
+
+    /// <summary>For each conductor, in the order given, whether its first end is the hotter one.</summary>
+    public static ImmutableArray<bool> FallsOf(LayoutInput input)
+    {
+        var union = Union.Of(input);
+        var heights = Of(union);
+        return [.. union.Lines.Select(l => heights.At(l.From) >= heights.At(l.To))];
+    }
 
     public static Heights Of(Union union)
     {
@@ -33,8 +41,10 @@ internal sealed record Heights(ImmutableArray<double> OfTerminal, ImmutableArray
         foreach (Terminal terminal in union.Terminals)
         {
             Tie(terminal.Id, terminals + joints + terminal.Stand, ThroughPart);
-            double pull = union.Stands[terminal.Stand].Boxes.All(b => b.Box.IsFeedEnd) ? FeedEndPull : union.Stands[terminal.Stand].Boxes.All(b => b.Box.MayTurnOver) ? LoosePull : UprightPull;
-            if (!terminal.IsSideways) Hold(terminal.Id, pull, terminal.Side == Side.Top ? 1 : 0);
+            var boxes = union.Stands[terminal.Stand].Boxes;
+            bool isFeed = boxes.All(b => b.Box.IsFeedEnd), isReturn = boxes.All(b => b.Box.IsReturnEnd);
+            double pull = isFeed || isReturn ? PageEndPull : boxes.All(b => b.Box.MayTurnOver) ? LoosePull : UprightPull;
+            if (!terminal.IsSideways) Hold(terminal.Id, pull, isFeed || (!isReturn && terminal.Side == Side.Top) ? 1 : 0);
         }
         double[] height = Relax(ties, toFixed, fixedFlow);
         return new([.. height[..terminals]], [.. height[terminals..(terminals + joints)]]);

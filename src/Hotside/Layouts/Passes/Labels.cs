@@ -12,6 +12,9 @@ internal sealed class Labels
     // Distances of a label from its line, in modules.
     private const double FromVertical = 0.7, FromHorizontal = 0.5;
 
+    // Nearer to a strange line than to its own a label would be read as that line's.
+    private const double FromOthers = 0.9;
+
     private readonly TakenRoom room;
     private readonly Dictionary<(int X, int Y, bool Down, SeenIn View), int> users = [];
 
@@ -21,45 +24,46 @@ internal sealed class Labels
     /// <param name="wires">Where its conductors run.</param>
     /// <param name="room">What stands there already.</param>
     /// <param name="shared">Whether a label may stand where several conductors share a stretch, if it finds no room where its own runs alone.</param>
+    /// <param name="urgent">Those that found no place before, and choose first now, in that order; those that find none are added.</param>
     /// <returns>The labels, and for each that found no place the height at which more room would help.</returns>
     public static (ImmutableArray<PlacedLabel> Placed, ImmutableArray<int> Failed) Of(
-        LayoutInput input, ImmutableArray<PlacedWire> wires, TakenRoom room, bool shared)
+        LayoutInput input, ImmutableArray<PlacedWire> wires, TakenRoom room, bool shared, List<int> urgent)
     {
         var labels = new Labels(room);
         foreach (var (wire, line) in input.Wires.Zip(wires)) labels.Use(wire, line);
+        var alone = input.Wires.Zip(wires, (wire, line) => wire.HasLabel ? Runs(line).SelectMany(r => labels.Alone(wire, r)).ToArray() : []).ToArray();
         var placed = new PlacedLabel?[input.Wires.Length];
-        // Those with least choice first: short lines, then lines with few runs.
-        foreach (int number in Enumerable.Range(0, input.Wires.Length).Where(i => input.Wires[i].HasLabel).OrderBy(i => Longest(wires[i])).ThenBy(i => i))
-            placed[number] = labels.Place(input.Wires[number], wires[number], shared);
-        var failed = Enumerable.Range(0, placed.Length).Where(i => input.Wires[i].HasLabel && placed[i] is null);
-        return ([.. placed.OfType<PlacedLabel>()], [.. failed.Select(i => labels.WantedAt(input.Wires[i], wires[i]))]);
+        // Those with least choice first: conductors that run alone on short stretches only.
+        foreach (int number in Enumerable.Range(0, input.Wires.Length).Where(i => input.Wires[i].HasLabel).OrderBy(i => urgent.Contains(i) ? urgent.IndexOf(i) : int.MaxValue).ThenBy(i => alone[i].Select(Length).DefaultIfEmpty(0).Max()).ThenBy(i => i).ToArray())
+            placed[number] = labels.Place(input.Wires[number], wires[number], alone[number], shared);
+        int[] failed = [.. Enumerable.Range(0, placed.Length).Where(i => input.Wires[i].HasLabel && placed[i] is null)];
+        urgent.AddRange(failed.Except(urgent));
+        return ([.. placed.OfType<PlacedLabel>()], [.. failed.Select(i => WantedAt(wires[i], alone[i]))]);
     }
 
-    private static int Longest(PlacedWire wire) =>
-        Enumerable.Range(1, wire.Points.Length - 1).Max(i => Math.Abs(wire.Points[i].X - wire.Points[i - 1].X) + Math.Abs(wire.Points[i].Y - wire.Points[i - 1].Y));
-
     // The middle of the longest stretch where the conductor runs alone.
-    private int WantedAt(LayoutWire wire, PlacedWire line)
+    private static int WantedAt(PlacedWire line, ((int X, int Y) A, (int X, int Y) B)[] alone)
     {
-        var runs = Runs(line).ToArray();
-        var (a, b) = runs.SelectMany(r => Alone(wire, r)).DefaultIfEmpty(runs.MaxBy(Length)).MaxBy(Length);
+        var (a, b) = alone.DefaultIfEmpty(Runs(line).MaxBy(Length)).MaxBy(Length);
         return (a.Y + b.Y) / 2;
     }
 
     private static int Length(((int X, int Y) A, (int X, int Y) B) run) => Math.Abs(run.A.X - run.B.X) + Math.Abs(run.A.Y - run.B.Y);
 
-    private PlacedLabel? Place(LayoutWire wire, PlacedWire line, bool shared)
+    private PlacedLabel? Place(LayoutWire wire, PlacedWire line, ((int X, int Y) A, (int X, int Y) B)[] alone, bool shared)
     {
-        var runs = Runs(line).ToArray();
-        var alone = runs.SelectMany(r => Alone(wire, r)).ToArray();
         // A label belongs where its conductor runs alone; on a shared stretch nobody knows whose it is.
-        foreach (var label in Candidates(wire, alone).Concat(shared || alone.Length == 0 ? Candidates(wire, runs) : []))
-        {
-            if (!room.IsFree(label.X, label.Y, label.Width, label.Height, wire.Seen)) continue;
-            room.Take(label.X, label.Y, label.Width, label.Height, wire.Seen);
-            return label;
-        }
-        return null;
+        var label = (shared || alone.Length == 0 ? new[] { alone, [.. Runs(line)] } : [alone])
+            .SelectMany(stretches => new[] { FromOthers, 0 }.Select(air => Candidates(wire, stretches).FirstOrDefault(l => IsFree(l, wire, air)))).FirstOrDefault(l => l is not null);
+        if (label is not null) room.Take(label.X, label.Y, label.Width, label.Height, wire.Seen);
+        return label;
+    }
+
+    // With some air at the ends that do not stand at its own line.
+    private bool IsFree(PlacedLabel label, LayoutWire wire, double air)
+    {
+        double left = label.Side == Side.Right ? 0 : air, right = label.Side == Side.Left ? 0 : air;
+        return room.IsFree(label.X - left, label.Y, label.Width + left + right, label.Height, wire.Seen);
     }
 
     private void Use(LayoutWire wire, PlacedWire line)

@@ -80,7 +80,7 @@ internal static class NodeSymbols
         if (terminals.TakeNext() is not { } terminal)
             return null;
         TextStyle style = options.Lettering.SmallBold;
-        string text = TextMeasure.Shorten(options.Inside ?? terminal.Label, style, 200);
+        string text = TextMeasure.Shorten(options.Inside ?? terminal.Label, style, 200 * options.Lettering.Factor);
         double f = options.Lettering.Factor, body = 1.7 * f;
         int half = Math.Max(2, (int)Math.Ceiling(((TextMeasure.Width(text, style) / Symbol.Module) + 1) / 2));
         var s = new SymbolSketch(2 * half, (int)Math.Ceiling(body + 0.6), options.Lettering);

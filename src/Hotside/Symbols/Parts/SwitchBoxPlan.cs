@@ -30,7 +30,10 @@ internal sealed record SwitchBoxPlan(
 
     private int FeedBus => Centre - 2;
 
-    private int Bottom => Centre + 3 + LowestBus + (Contacts.Any(c => c.BeforeRheostat) ? Rheostat : 0);
+    // A contact's positions, and below them the marks of the terminals.
+    private int Marks => (int)Math.Ceiling(1.85 + (1.3 * Options.Lettering.Small.CapHeight / Symbol.Module));
+
+    private int Bottom => Centre + Marks + LowestBus + (Contacts.Any(c => c.BeforeRheostat) ? Rheostat : 0);
 
     /// <summary>Plans the columns; <see langword="null"/> where a contact begins at a terminal that is not there.</summary>
     public static SwitchBoxPlan? Of(ImmutableArray<SymbolContact> contacts, ImmutableArray<SymbolTerminal> all, SymbolOptions options)

@@ -14,13 +14,15 @@ public sealed class SheetTests
     private static readonly string[] Lines =
         ["run K1.87 to H1, 14 GN", "Scheinwerferreinigungsanlagenrelaishalterung versetzen", "siirrä etulasinpyyhkijän pesulaitteen releen johto", "fit F1", string.Concat(Enumerable.Repeat("very long ", 40))];
 
-    public static TheoryData<string> Sizes => [.. SheetSize.All.Select(s => s.Name)];
+    private static readonly ImmutableArray<SheetSize> All = [.. SheetSize.Series, SheetSize.Letter, SheetSize.Tabloid];
+
+    public static TheoryData<string> Sizes => [.. All.Select(s => s.Name)];
 
     [Theory]
     [MemberData(nameof(Sizes))]
     public void Each_zone_is_named_where_a_flag_would_say_it_is(string name)
     {
-        SheetFrame frame = new(SheetSize.All.Single(s => s.Name == name));
+        SheetFrame frame = new(All.Single(s => s.Name == name));
         ImmutableArray<Shape> shapes = frame.Shapes(L);
         List<TextShape> marks = [.. shapes.OfType<TextShape>()];
         foreach (TextShape mark in marks.Where(m => char.IsAsciiDigit(m.Text[0])))
@@ -53,21 +55,21 @@ public sealed class SheetTests
     public void Views_beside_each_other_share_the_width_as_each_needs()
     {
         // Half for each while that holds; more for the one that needs more.
-        Assert.Equal(535, ViewRooms.Of(new(0, 0, 1100, 600), [new(0, 0, 300, 400), new(0, 0, 500, 400)], Standing.Beside).Room(0).Right);
-        Assert.Equal(370, ViewRooms.Of(new(0, 0, 1100, 600), [new(0, 0, 300, 400), new(0, 0, 700, 400)], Standing.Beside).Room(0).Right);
-        Assert.False(ViewRooms.Of(new(0, 0, 1100, 600), [new(0, 0, 500, 400), new(0, 0, 600, 400)], Standing.Beside).Hold);
+        Assert.Equal(535, ViewRooms.Of(new(0, 0, 1100, 600), [new(0, 0, 300, 400), new(0, 0, 500, 400)], Standing.Beside, 34).Room(0).Right);
+        Assert.Equal(370, ViewRooms.Of(new(0, 0, 1100, 600), [new(0, 0, 300, 400), new(0, 0, 700, 400)], Standing.Beside, 34).Room(0).Right);
+        Assert.False(ViewRooms.Of(new(0, 0, 1100, 600), [new(0, 0, 500, 400), new(0, 0, 600, 400)], Standing.Beside, 34).Hold);
     }
 
     [Fact]
     public void Views_above_each_other_leave_room_for_the_second_headline_and_have_one_left_edge()
     {
-        var rooms = ViewRooms.Of(new(100, 50, 1100, 1000), [new(40, 0, 900, 400), new(0, 0, 900, 380)], Standing.Above);
+        var rooms = ViewRooms.Of(new(100, 50, 1100, 1000), [new(40, 0, 900, 400), new(0, 0, 900, 380)], Standing.Above, 34);
         Assert.True(rooms.Hold);
-        Assert.True(rooms.Room(1).Top >= rooms.Room(0).Bottom + Furniture.HeadlineRoom);
+        Assert.True(rooms.Room(1).Top >= rooms.Room(0).Bottom + 34);
         Assert.True(rooms.Room(1).Bottom <= 1000);
         // What the layout puts into one column stands in one column of the sheet.
         Assert.Equal(rooms.Origin(0).X, rooms.Origin(1).X);
-        Assert.False(ViewRooms.Of(new(0, 0, 1100, 800), [new(0, 0, 900, 400), new(0, 0, 900, 380)], Standing.Above).Hold);
+        Assert.False(ViewRooms.Of(new(0, 0, 1100, 800), [new(0, 0, 900, 400), new(0, 0, 900, 380)], Standing.Above, 34).Hold);
     }
 
     [Fact]

@@ -1,0 +1,61 @@
+using System.Collections.Immutable;
+using Hotside.Circuits;
+using Hotside.Drawings.Marks;
+using Hotside.Drawings.Plans;
+using Hotside.Layouts;
+using Hotside.Symbols;
+using Hotside.Symbols.Shapes;
+
+namespace Hotside.Drawings.Sets;
+
+/// <summary>A flag of a sheet: where a cut line or a rail goes on.</summary>
+/// <param name="Box">Its box in the layout.</param>
+/// <param name="Of">The line that is cut, or the rail.</param>
+/// <param name="Name">What stands before the zone: the far end of a line, the name of a rail.</param>
+/// <param name="Seen">Which circuits show it.</param>
+/// <param name="End">The end of a rail or a piece of metal that it stands at; of a cut line there is nothing but the flag.</param>
+/// <param name="IsPinAbove">Whether it hangs from what it belongs to, or stands on it.</param>
+/// <param name="IsOut">Whether it goes out.</param>
+internal sealed record SheetFlag(string Box, string Of, string Name, SeenIn Seen, LayoutEnd? End, bool IsPinAbove, bool IsOut)
+{
+    /// <summary>For how many zones it has room.</summary>
+    public int Zones { get; init; } = 1;
+
+    /// <summary>For a cut line, whether the sheet has its first end.</summary>
+    public bool KeepsFrom { get; init; }
+
+    /// <summary>Where it goes on: sheets by their place in the set, and the flags there.</summary>
+    public ImmutableArray<(int Sheet, string Box)> Partners { get; init; } = [];
+
+    /// <summary>What it says with nothing but its zones missing.</summary>
+    public string Text(IEnumerable<string> zones) => string.Join(" ", zones) is { Length: > 0 } all ? $"{Name} · {all}" : Name;
+
+    /// <summary>The flag as the views show it.</summary>
+    /// <param name="plan">The plan that it is added to.</param>
+    /// <param name="text">What it says in a view.</param>
+    public PlannedPart Planned(DrawingPlan plan, Func<SeenIn, string> text)
+    {
+        string widest = Text(Enumerable.Repeat("88.M88", Zones));
+        var part = plan.Alteration.After.Parts.Concat(plan.Alteration.Before.Parts).First();
+        PartView? In(SeenIn view) => (Seen & view) == 0 ? null
+            : new(part, FlagSymbol.Of(text(view), widest, IsPinAbove, IsOut, plan.Lettering), Piece.Empty, Piece.Empty, PartStyle.Kept, false);
+        return new(Box, "", In(SeenIn.Before), In(SeenIn.After)) { Role = PlannedRole.Symbol, Overlay = plan.Input.IsOverlaid ? In(SeenIn.Both) : null };
+    }
+
+    /// <summary>Its box in the layout.</summary>
+    public LayoutBox BoxOf(PlannedPart planned)
+    {
+        var symbol = (planned.After ?? planned.Before)!.Symbol;
+        return new(Box, Seen, symbol.Width, symbol.Height, [new(CircuitEnds.Point, IsPinAbove ? Side.Top : Side.Bottom, symbol.Pins[0].X, symbol.Pins[0].Y)])
+        {
+            Shape = "flag", IsFeedEnd = !IsOut, IsReturnEnd = IsOut,
+        };
+    }
+
+    /// <summary>The end of a line on it.</summary>
+    public LayoutEnd Pin => LayoutEnd.At(Box, CircuitEnds.Point);
+
+    /// <summary>What a flag of a line says: the terminal to which it goes on.</summary>
+    public static string NameOf(Conductor conductor, string? farPart, Circuit circuit) =>
+        circuit.TextOf(conductor.From.Part == farPart ? conductor.From : conductor.To);
+}

@@ -1,0 +1,51 @@
+using System.Collections.Immutable;
+using Hotside.Drawings.Marks;
+using Hotside.Drawings.Plans;
+using Hotside.Layouts;
+using Hotside.Symbols;
+
+namespace Hotside.Drawings.Sets;
+
+/// <summary>What one sheet of a set shows of the whole: a block, the rails it touches, and flags.</summary>
+/// <param name="Block">The block.</param>
+/// <param name="Flags">The flags.</param>
+internal sealed record SheetPart(Block Block, ImmutableArray<SheetFlag> Flags)
+{
+    /// <summary>The plan of the sheet.</summary>
+    public DrawingPlan Of(DrawingPlan whole)
+    {
+        var own = Block.Lines.ToHashSet(StringComparer.Ordinal);
+        var cuts = Flags.Where(f => f.End is null).ToDictionary(f => f.Of, StringComparer.Ordinal);
+        var lines = ImmutableArray.CreateBuilder<PlannedLine>();
+        var wires = ImmutableArray.CreateBuilder<LayoutWire>();
+        foreach (var (line, wire) in whole.Lines.Zip(whole.Input.Wires))
+        {
+            bool isCut = cuts.TryGetValue(line.Line, out var flag);
+            if (!isCut && !own.Contains(line.Line)) continue;
+            lines.Add(line);
+            wires.Add(!isCut ? wire : flag!.KeepsFrom ? wire with { To = flag.Pin } : wire with { From = flag.Pin });
+        }
+        foreach (var flag in Flags.Where(f => f.End is not null))
+        {
+            var view = new LineView("", null, LineStyle.Kept, flag.Name);
+            lines.Add(new(flag.Box, null, (flag.Seen & SeenIn.Before) != 0 ? view : null, (flag.Seen & SeenIn.After) != 0 ? view : null) { Overlay = whole.Input.IsOverlaid ? view : null });
+            wires.Add(new(flag.Box, flag.Box, flag.End!.Value, flag.Pin, flag.Seen) { Short = true });
+        }
+        var needed = wires.SelectMany(w => new[] { w.From, w.To }).Where(e => e.Kind == EndKind.Pin).Select(e => Block.OwnerOf(e.Box)).Concat(Block.Parts).ToHashSet(StringComparer.Ordinal);
+        var kinds = wires.SelectMany(w => new[] { w.From.Kind, w.To.Kind }).ToHashSet();
+        PlannedPart[] flags = [.. Flags.Select(f => f.Planned(whole, _ => f.Text([])))];
+        return whole with
+        {
+            Parts = [.. whole.Parts.Where(p => needed.Contains(p.Box) || (p.Role == PlannedRole.FeedRail && kinds.Contains(EndKind.Feed)) || (p.Role == PlannedRole.ReturnRail && kinds.Contains(EndKind.Chassis))), .. flags],
+            Lines = lines.ToImmutable(),
+            Input = whole.Input with { Boxes = [.. whole.Input.Boxes.Where(b => needed.Contains(Block.OwnerOf(b.Id))), .. Flags.Zip(flags, (f, p) => f.BoxOf(p))], Wires = wires.ToImmutable() },
+            FeedRail = kinds.Contains(EndKind.Feed) ? whole.FeedRail : null,
+        };
+    }
+
+    /// <summary>The same plan, its flags saying where they go on.</summary>
+    public DrawingPlan Named(DrawingPlan plan, Func<SheetFlag, SeenIn, string> text) => plan with
+    {
+        Parts = [.. plan.Parts.Select(p => Flags.FirstOrDefault(f => f.Box == p.Box) is { } flag ? flag.Planned(plan, v => text(flag, v)) : p)],
+    };
+}

@@ -1,0 +1,134 @@
+using System.Collections.Immutable;
+using Hotside.Circuits;
+using Hotside.Drawings.Plans;
+using Hotside.Drawings.Sheets;
+using Hotside.Layouts;
+using Hotside.Symbols;
+
+namespace Hotside.Drawings.Sets;
+
+/// <summary>
+/// A drawing broken over several sheets of one paper: first what is to be done and who switches what, then the circuits. What belongs together stays together;
+/// rails go on from sheet to sheet, and where a line has to be cut both halves say where the other is.
+/// </summary>
+internal sealed class SheetSet
+{
+    private const int MostTries = 4, MostMisses = 5;
+
+    // To fill a sheet a block is cut where no more lines than these are.
+    private const int FewCuts = 2;
+
+    private readonly DrawingPlan plan;
+    private readonly Lazy<DrawingPlan> close;
+    private readonly Dictionary<string, bool> falls;
+    private readonly Dictionary<string, int> widths;
+    private readonly SheetRequest request;
+    private readonly SheetSize paper;
+    private readonly CancellationToken cancel;
+
+    private SheetSet(DrawingPlan plan, SheetRequest request, SheetSize paper, CancellationToken cancel)
+    {
+        (this.plan, this.paper, this.cancel) = (plan, paper, cancel);
+        this.request = request with { IsInSet = true };
+        close = new(plan.WithCloseRelays);
+        widths = plan.Input.Boxes.Where(b => !b.IsPoint).GroupBy(b => Block.OwnerOf(b.Id)).ToDictionary(g => g.Key, g => g.Max(b => b.Width + (int)b.TextWidth), StringComparer.Ordinal);
+        falls = plan.Lines.Zip(Layout.FallsOf(plan.Input)).ToDictionary(p => p.First.Line, p => p.Second, StringComparer.Ordinal);
+    }
+
+    /// <summary>The sheets; none where not even a part with its text finds room.</summary>
+    public static ImmutableArray<Scene> Of(DrawingPlan plan, SheetRequest request, SheetSize paper, CancellationToken cancel) => new SheetSet(plan, request, paper, cancel).Scenes();
+
+    private ImmutableArray<Scene> Scenes()
+    {
+        // A rail that turns out to go on to more sheets than was thought needs a wider flag.
+        for (int zones = 2; zones < 2 + MostTries; zones++)
+        {
+            if (Packed(zones) is not { } blocks) continue;
+            var flags = new SetFlags(plan, blocks, falls, 1).All();
+            SheetPart[] parts = [.. blocks.Zip(flags, (b, f) => new SheetPart(b, f))];
+            Sheet?[] sheets = [.. parts.Select(p => On(p))];
+            if (sheets.All(s => s is not null)) return Drawn(parts, [.. sheets.OfType<Sheet>()]);
+        }
+        return [];
+    }
+
+    // Sheet by sheet; a block that is too large for a sheet of its own is halved.
+    private List<Block>? Packed(int zones)
+    {
+        List<Block> sheets = [], rest = [.. Block.Of(plan)];
+        while (rest.Count > 0)
+        {
+            var sheet = Filled(rest, zones);
+            if (sheet != Block.Empty) sheets.Add(sheet);
+            else if (rest[0].Halved(plan) is var (first, second))
+            {
+                rest[0] = first;
+                rest.Insert(1, second);
+            }
+            else return null;
+        }
+        return sheets;
+    }
+
+    // As many blocks as a sheet holds, in the order of the file; what is then left of it takes half of the next one, where that costs few cuts, and later ones.
+    private Block Filled(List<Block> rest, int zones)
+    {
+        var sheet = Block.Empty;
+        int tries = 0;
+        for (int i = 0; i < rest.Count && tries < MostMisses;)
+        {
+            if (Holds(sheet.And(rest[i]), zones))
+            {
+                sheet = sheet.And(rest[i]);
+                rest.RemoveAt(i);
+            }
+            else if (sheet == Block.Empty) break;
+            else if (tries++ == 0 && rest[i].Halved(plan) is var (fitting, remaining) && fitting.Cuts.Length - rest[i].Cuts.Length <= FewCuts && Holds(sheet.And(fitting), zones))
+            {
+                sheet = sheet.And(fitting);
+                rest[i++] = remaining;
+            }
+            else i++;
+        }
+        return sheet;
+    }
+
+    // Every rail is thought to go on.
+    private bool Holds(Block block, int zones) => WidthOf(block) <= Math.Max(paper.Width, paper.Height) / Symbol.Module && On(new(block, new SetFlags(plan, [block, Rails], falls, zones).All()[0])) is not null;
+
+    // Side by side its parts take about so many modules, and hardly less: nothing needs to be laid out to see that much too much is too much.
+    private int WidthOf(Block block) => block.Parts.Sum(p => widths.GetValueOrDefault(p)) / 4;
+
+    private Block Rails => field ??= new([], [.. plan.Lines.Select(l => l.Line)], []);
+
+    private Sheet? On(SheetPart part)
+    {
+        cancel.ThrowIfCancellationRequested();
+        var own = part.Of(plan);
+        // A view that shows nothing of a sheet is left out there.
+        SeenIn[] views = [.. request.Views.Where(v => own.Parts.Any(p => p.In(v) is not null))];
+        return new PaperSearch(own, () => part.Of(close.Value), views.Length == 0 ? request : request with { Views = views }, cancel).On(paper);
+    }
+
+    private ImmutableArray<Scene> Drawn(SheetPart[] parts, Sheet[] sheets)
+    {
+        // How many sheets of text there are does not depend on the zones that they name.
+        int before = TextSheets.Of(plan, request, paper, _ => "88.M88").Length, all = before + sheets.Length;
+        var text = TextSheets.Of(plan, request, paper, load => string.Join(" ", Where(load, sheets, before)));
+        var drawn = sheets.Select((s, i) => s with { Plan = parts[i].Named(s.Plan, (flag, view) => flag.Text(Zones(flag, view, sheets, before))) });
+        return [.. text.Select((t, i) => t.Draw(NumberOf(i, all))), .. drawn.Select((s, i) => s.Numbered(NumberOf(before + i, all)).Draw())];
+    }
+
+    private static string NumberOf(int index, int all) => $"{Numbers.Whole(index + 1)} / {Numbers.Whole(all)}";
+
+    private static IEnumerable<string> Zones(SheetFlag flag, SeenIn view, Sheet[] sheets, int before) =>
+        flag.Partners.Select(p => (p.Sheet, Zone: sheets[p.Sheet].ZoneOf(p.Box, view))).Where(p => p.Zone is not null).Select(p => $"{Numbers.Whole(before + p.Sheet + 1)}.{p.Zone}");
+
+    // A part is found in the last view that shows it.
+    private IEnumerable<string> Where(string load, Sheet[] sheets, int before)
+    {
+        string part = plan.Parts.FirstOrDefault(p => load == p.PartId || load.StartsWith(p.PartId + ".", StringComparison.Ordinal) && p.PartId.Length > 0)?.Box ?? "";
+        for (int i = 0; i < sheets.Length; i++)
+            if (request.Views.Reverse().Select(v => sheets[i].ZoneOf(part, v)).FirstOrDefault(z => z is not null) is { } zone) yield return $"{Numbers.Whole(before + i + 1)}.{zone}";
+    }
+}

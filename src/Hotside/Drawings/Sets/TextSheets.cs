@@ -1,0 +1,94 @@
+using System.Collections.Immutable;
+using Hotside.Drawings.Plans;
+using Hotside.Drawings.Sheets;
+using Hotside.Symbols.Shapes;
+using Hotside.Wording;
+
+namespace Hotside.Drawings.Sets;
+
+/// <summary>A sheet of text: pieces below each other.</summary>
+internal sealed record TextSheet(DrawingPlan Plan, SheetRequest Request, SheetSize Size, ImmutableArray<(string Id, Piece Piece, double Y)> Pieces)
+{
+    /// <summary>The picture.</summary>
+    /// <param name="number">Its number in the set.</param>
+    public Scene Draw(string number)
+    {
+        var frame = new SheetFrame(Size);
+        var inside = frame.Inside;
+        string title = TitleRow.Value(Request.TitleBlock, "title");
+        return new(Size.Width, Size.Height, $"{title}, {number}", SheetText.Description(Plan.Alteration, Plan.Study, Request.Words),
+        [
+            .. Furniture.Frame(frame, Plan.Lettering, Request with { TitleBlock = new Dictionary<string, string>(Request.TitleBlock) { ["sheet"] = number } }),
+            new(Layer.Notes, Headline.Of("Overview", SheetText.Supply(Plan.Alteration, Request.Words), inside.Width, Plan.Lettering).At(inside.Left, inside.Top + 2)) { Classes = ["headline"] },
+            .. Pieces.Select(p => new SceneGroup(Layer.Notes, p.Piece.At(inside.Left, p.Y)) { Id = p.Id, Classes = [p.Id.Split(' ')[0]] }),
+        ]);
+    }
+}
+
+/// <summary>Cautions, the list of changes and the table of loads, on as many sheets as they need.</summary>
+internal sealed class TextSheets
+{
+    private const double Gap = 14;
+
+    private readonly DrawingPlan plan;
+    private readonly SheetRequest request;
+    private readonly SheetSize size;
+    private readonly Box room;
+    private readonly List<TextSheet> sheets = [];
+    private readonly List<(string Id, Piece Piece, double Y)> pieces = [];
+    private double y;
+
+    private TextSheets(DrawingPlan plan, SheetRequest request, SheetSize size)
+    {
+        (this.plan, this.request, this.size) = (plan, request, size);
+        var frame = new SheetFrame(size);
+        room = frame.Inside with { Top = frame.Inside.Top + Furniture.HeadlineRoom(plan.Lettering), Bottom = frame.Frame.Bottom - TitleBlock.Height - Gap };
+        y = room.Top;
+    }
+
+    /// <summary>The sheets.</summary>
+    /// <param name="plan">What is drawn.</param>
+    /// <param name="request">What is asked for.</param>
+    /// <param name="size">The paper.</param>
+    /// <param name="where">On which sheet and in which zone a load is.</param>
+    public static ImmutableArray<TextSheet> Of(DrawingPlan plan, SheetRequest request, SheetSize size, Func<string, string> where)
+    {
+        var sheets = new TextSheets(plan, request, size);
+        double width = sheets.room.Width;
+        sheets.Add("cautions", 1, (_, _) => Furniture.Warnings(plan, width, request.Words));
+        var lines = Furniture.Lines(plan, request.Words);
+        sheets.Add("changes", lines.Length, (from, count) => ChangeList.Of(SheetText.ListHead(plan.Alteration), [.. lines.Skip(from).Take(count)], width, plan.Lettering));
+        var rows = SwitchRow.Of(plan.Study, request.Words);
+        sheets.Add("loads", rows.Length, (from, count) => SwitchTable.Of([.. rows.Skip(from).Take(count)], where, width, plan.Lettering, request.Words));
+        sheets.Close();
+        return [.. sheets.sheets];
+    }
+
+    // As much of something as the sheet still holds, the rest on the next.
+    private void Add(string id, int count, Func<int, int, Piece> of)
+    {
+        for (int from = 0; from < count;)
+        {
+            int fits = count - from;
+            while (fits > 0 && of(from, fits).Height > room.Bottom - y) fits--;
+            if (fits == 0 && pieces.Count > 0)
+            {
+                Close();
+                continue;
+            }
+            // What is higher than a sheet by itself stands there all the same.
+            fits = Math.Max(1, fits);
+            var piece = of(from, fits);
+            if (piece.Height > 0) pieces.Add((from == 0 ? id : $"{id} {from + 1}", piece, y));
+            y += piece.Height + Gap;
+            from += fits;
+        }
+    }
+
+    private void Close()
+    {
+        if (pieces.Count > 0) sheets.Add(new(plan, request, size, [.. pieces]));
+        pieces.Clear();
+        y = room.Top;
+    }
+}

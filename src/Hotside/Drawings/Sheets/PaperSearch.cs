@@ -1,0 +1,119 @@
+using Hotside.Drawings.Plans;
+using Hotside.Layouts;
+using Hotside.Symbols;
+
+namespace Hotside.Drawings.Sheets;
+
+/// <summary>Looks for a way to draw circuits on a paper at full size: type never shrinks.</summary>
+internal sealed class PaperSearch
+{
+    // Narrow relays save no more of the width than this.
+    private const double MostSaved = 0.25;
+
+    // A title block with the margins of its frame.
+    private const double LeastWidth = 860, LeastHeight = 240;
+
+    // Channels need three modules for a triangle beside a run.
+    private static readonly LayoutOptions[] Spacings = [new(), new(Channel: 5), new(Channel: 4), new(Channel: 3)];
+
+    private readonly SheetRequest request;
+    private readonly CancellationToken cancel;
+    private readonly Lazy<Candidate>[] candidates;
+
+    /// <param name="plan">What is drawn.</param>
+    /// <param name="close">The same with narrow relays.</param>
+    /// <param name="request">What is asked of the sheet.</param>
+    /// <param name="cancel">Stops the work.</param>
+    public PaperSearch(DrawingPlan plan, Func<DrawingPlan> close, SheetRequest request, CancellationToken cancel)
+    {
+        (this.request, this.cancel) = (request, cancel);
+        candidates = [new(() => Candidate.Of(plan, cancel)), new(() => Candidate.Of(close(), cancel))];
+    }
+
+    /// <summary>The smallest paper of the A series that holds all; where none does the sheet grows beyond them.</summary>
+    public Sheet Smallest() => SheetSize.Series.Select(On).FirstOrDefault(s => s is not null) ?? Grown();
+
+    /// <summary>
+    /// The calmest spacing that a paper holds, at closer spacing, with narrow relays, or standing, if it must be; <see langword="null"/> where it holds nothing of that.
+    /// </summary>
+    public Sheet? On(SheetSize size)
+    {
+        foreach (var (paper, standing) in Ways(size))
+        {
+            if (FurnitureOn(paper, candidates[0].Value.Plan) is not { } furniture) continue;
+            bool isHopeless = false;
+            foreach (var candidate in candidates.TakeWhile(_ => !isHopeless).Select(c => c.Value))
+                foreach (var options in Spacings)
+                {
+                    Sheet natural = new(request, furniture, candidate.Plan, candidate.Arrangement.At(options, cancel), standing);
+                    var rooms = natural.Rooms;
+                    if (rooms.Hold) return natural with { Layout = Stretched(natural, candidate, options) };
+                    isHopeless = rooms.SpareWidth < -MostSaved * furniture.Room.Width;
+                    // Closer rows make nothing narrower.
+                    if (rooms.SpareWidth < 0) break;
+                }
+        }
+        return null;
+    }
+
+    /// <summary>A sheet as large as the drawing with its frame, in whole millimetres: views beside each other or one above the other, whichever takes less.</summary>
+    public Sheet Fitted()
+    {
+        var natural = candidates[0].Value;
+        var layout = natural.Arrangement.At(new(), cancel);
+        return Standings().Select(standing =>
+        {
+            // First as wide as it must be; the lists then say how high.
+            SheetSize paper = new("", LeastWidth, LeastHeight);
+            for (int pass = 0; pass < 2; pass++) paper = Enough(paper, On(paper, natural.Plan, layout, standing).Rooms);
+            return On(paper with { Name = paper.InMillimetres }, natural.Plan, layout, standing);
+        }).MinBy(s => s.Furniture.Size.Width * s.Furniture.Size.Height)!;
+    }
+
+    // Larger than any paper of the series: as large as it must be.
+    private Sheet Grown()
+    {
+        var natural = candidates[0].Value;
+        var layout = natural.Arrangement.At(new(), cancel);
+        var (paper, standing) = Ways(SheetSize.Series[^1])
+            .Select(way => (Paper: Enough(way.Paper with { Name = "" }, On(way.Paper, natural.Plan, layout, way.Standing).Rooms), way.Standing))
+            .MinBy(way => way.Paper.Width * way.Paper.Height);
+        return On(paper, natural.Plan, layout, standing);
+    }
+
+    private Sheet On(SheetSize paper, DrawingPlan plan, Layout layout, Standing standing) => new(request, Furniture.Of(plan, request, paper), plan, layout, standing);
+
+    // A paper narrower than the title block holds nothing.
+    private Furniture? FurnitureOn(SheetSize paper, DrawingPlan plan) =>
+        paper.Width - 120 < TitleBlock.Width || Furniture.Of(plan, request, paper) is not { Room.Height: > 0 } furniture ? null : furniture;
+
+    // Beside each other on a lying sheet as long as that holds; a view alone on a lying sheet, or else a standing one.
+    private IEnumerable<(SheetSize Paper, Standing Standing)> Ways(SheetSize size) => request.Views.Length == 1
+        ? [(size, Standing.Beside), (size.Upright, Standing.Beside)]
+        : [(size, Standing.Beside), (size, Standing.Above), (size.Upright, Standing.Above)];
+
+    private Standing[] Standings() => request.Views.Length == 1 ? [Standing.Beside] : [Standing.Beside, Standing.Above];
+
+    private static SheetSize Enough(SheetSize paper, ViewRooms rooms) =>
+        paper with { Width = WholeMillimetres(paper.Width + Math.Max(0, -rooms.SpareWidth)), Height = WholeMillimetres(paper.Height + Math.Max(0, -rooms.SpareHeight)) };
+
+    private static double WholeMillimetres(double units) => Math.Ceiling((units - 0.001) / 4) * 4;
+
+    // The drawing fills the room it has, calmly; never beyond it.
+    private Layout Stretched(Sheet natural, Candidate candidate, LayoutOptions options)
+    {
+        var (width, height) = natural.Rooms.Growth;
+        var stretched = candidate.Arrangement.At(options with
+        {
+            FillWidth = natural.Layout.Width + (int)Math.Floor(width / Symbol.Module),
+            FillHeight = natural.Layout.Height + (int)Math.Floor(height / Symbol.Module),
+        }, cancel);
+        return (natural with { Layout = stretched }).Rooms.Hold ? stretched : natural.Layout;
+    }
+
+    /// <summary>A way to draw the job, with what stands where in it.</summary>
+    private sealed record Candidate(DrawingPlan Plan, Arrangement Arrangement)
+    {
+        public static Candidate Of(DrawingPlan plan, CancellationToken cancel) => new(plan, Arrangement.Of(plan.Input, cancel));
+    }
+}

@@ -1,0 +1,56 @@
+using System.Collections.Immutable;
+using Hotside.Drawings.Pictures;
+using Hotside.Drawings.Plans;
+using Hotside.Layouts;
+using Hotside.Symbols;
+using Hotside.Symbols.Shapes;
+using Hotside.Wording;
+
+namespace Hotside.Drawings.Sheets;
+
+/// <summary>A paper with all that will stand on it, everything in its place.</summary>
+internal sealed record Sheet(SheetRequest Request, Furniture Furniture, DrawingPlan Plan, Layout Layout, Standing Standing)
+{
+    /// <summary>Where its views stand.</summary>
+    public ViewRooms Rooms => ViewRooms.Of(Furniture.Room, [.. Request.Views.Select(v => PictureBounds.Of(Plan, Layout, v))], Standing, Furniture.HeadlineRoom(Plan.Lettering));
+
+    /// <summary>The zone of the middle of what is drawn in a box in a view; <see langword="null"/> where the view does not show it.</summary>
+    public string? ZoneOf(string box, SeenIn view)
+    {
+        int index = Plan.Input.Boxes.Select((b, i) => (b, i)).Where(p => p.b.Id == box && (p.b.Seen & view) != 0).Select(p => p.i).DefaultIfEmpty(-1).First(), shown = Array.IndexOf(Request.Views, view);
+        if (index < 0 || shown < 0) return null;
+        var (x, y) = Rooms.Origin(shown);
+        var (size, placed) = (Plan.Input.Boxes[index], Layout.Boxes[index]);
+        var symbol = Plan.Parts.FirstOrDefault(p => p.Box == box)?.In(view)?.Symbol;
+        var drawn = (placed.Turned ? symbol?.TurnedOver() : symbol)?.Shapes.Where(s => s is not TextShape).ToArray() is { Length: > 0 } shapes ? Box.Around(shapes.Select(s => s.Bounds)) : new(0, 0, size.Width * Symbol.Module, size.Height * Symbol.Module);
+        return new SheetFrame(Furniture.Size).ZoneAt(x + (placed.X * Symbol.Module) + ((drawn.Left + drawn.Right) / 2), y + (placed.Y * Symbol.Module) + ((drawn.Top + drawn.Bottom) / 2));
+    }
+
+    /// <summary>The same as one of several.</summary>
+    public Sheet Numbered(string number)
+    {
+        var request = Request with { TitleBlock = new Dictionary<string, string>(Request.TitleBlock) { ["sheet"] = number } };
+        return this with { Request = request, Furniture = Furniture.Of(Plan, request, Furniture.Size) };
+    }
+
+    /// <summary>The picture.</summary>
+    public Scene Draw()
+    {
+        var rooms = Rooms;
+        var views = Request.Views;
+        var groups = ImmutableArray.CreateBuilder<SceneGroup>();
+        groups.AddRange(Furniture.Groups);
+        for (int i = 0; i < views.Length; i++)
+        {
+            groups.Add(Furniture.Head(Plan, views[i], rooms.Room(i), Request.Words));
+            var (x, y) = rooms.Origin(i);
+            groups.AddRange(CircuitPicture.Of(Plan, Layout, views[i], x, y));
+        }
+        if (views.Length > 1) groups.Add(Furniture.Divider(rooms));
+        return new(Furniture.Size.Width, Furniture.Size.Height, TitleRow.Value(Request.TitleBlock, "title") + What + (Request.IsInSet ? ", sheet " + TitleRow.Value(Request.TitleBlock, "sheet") : ""), SheetText.Description(Plan.Alteration, Plan.Study, Request.Words), groups.ToImmutable());
+    }
+
+    private string What => Request.Views[0] == SeenIn.Both ? ", before and after over each other"
+        : Request.Views.Length > 1 ? ", before and after"
+        : Plan.Alteration.Whole.Changes.IsEmpty ? "" : Request.Views[0] == SeenIn.Before ? ", before" : ", after";
+}

@@ -1,0 +1,37 @@
+using System.Collections.Immutable;
+using Hotside.Circuits;
+using Hotside.Studies;
+
+namespace Hotside.Wording;
+
+/// <summary>A line of the table that says who switches what, and on which side.</summary>
+/// <param name="Load">The load.</param>
+/// <param name="Name">What it is.</param>
+/// <param name="Before">On which side before; <see langword="null"/> where it is not there.</param>
+/// <param name="After">On which side after; <see langword="null"/> where it is not there.</param>
+internal sealed record SwitchRow(string Load, string Name, SwitchVerdict? Before, SwitchVerdict? After)
+{
+    /// <summary>A line for each load of either circuit, in the order of the file.</summary>
+    public static ImmutableArray<SwitchRow> Of(Study study, Vocabulary words)
+    {
+        bool isAltered = !ReferenceEquals(study.Before, study.After);
+        var names = study.Before.Loads.Concat(study.After.Loads).Where(l => !l.Element.IsInternal).Select(l => l.Name).Distinct(StringComparer.Ordinal);
+        return [.. names.Select(name =>
+        {
+            LoadStudy? old = study.Before.Loads.FirstOrDefault(l => l.Name == name), fresh = study.After.Loads.FirstOrDefault(l => l.Name == name);
+            return new SwitchRow(name, words.Title((fresh ?? old)!.Part), isAltered ? SwitchVerdict.Of(old, study.Before) : null, SwitchVerdict.Of(fresh, study.After));
+        })];
+    }
+}
+
+/// <summary>How a load is switched in one circuit.</summary>
+/// <param name="Side">On which side.</param>
+/// <param name="By">By what, and what that carries; may be empty.</param>
+/// <param name="ProtectedBy">The fuses, links and breakers between the source and the load, in that order; empty when there are none.</param>
+internal sealed record SwitchVerdict(SwitchedSide Side, string By, ImmutableArray<string> ProtectedBy)
+{
+    public static SwitchVerdict? Of(LoadStudy? load, CircuitStudy study) => load is null ? null
+        : new(load.Side, VerdictCaption.ByOf(load, study), [.. load.Paths.SelectMany(p => p.HotWay).Where(id => id != load.Part.Id && Protects(study.Circuit.FindPart(id))).Distinct()]);
+
+    private static bool Protects(Part? part) => part is not null && part.Kind.Elements.Any(e => e.Type is ElementType.Fuse or ElementType.Breaker);
+}
