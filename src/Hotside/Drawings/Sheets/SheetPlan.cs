@@ -73,7 +73,7 @@ internal sealed class SheetPlan
     /// <summary>A way to draw the job, with what stands where in it.</summary>
     private sealed record Candidate(DrawingPlan Plan, Arrangement Arrangement)
     {
-        public static Candidate Of(DrawingPlan plan, CancellationToken cancel) => new(plan, Arrangement.Of(plan.Input, cancel));
+        public static Candidate Of(DrawingPlan plan, CancellationToken cancel) => new(plan, Arrangement.Of(plan.Input, cancel: cancel));
     }
 
     private ViewRooms RoomsOf(Furniture furniture, DrawingPlan drawn, Layout layout, Standing standing) =>

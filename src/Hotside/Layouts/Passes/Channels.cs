@@ -11,14 +11,17 @@ internal static class Channels
     private const int OnEachOther = 1000;
 
     /// <summary>The track of each piece, from 0 downwards; and the ends that must not share a column, left one first.</summary>
-    public static (int[] Levels, List<(End Left, End Right)> Apart) Of(Lattice lattice, int[] x)
+    /// <param name="lattice">The block.</param>
+    /// <param name="x">Where its seats stand.</param>
+    /// <param name="before">The tracks of an earlier layout, −1 where there was none; they are left only where it must be.</param>
+    public static (int[] Levels, List<(End Left, End Right)> Apart) Of(Lattice lattice, int[] x, int[]? before = null)
     {
-        int[] levels = new int[lattice.Pieces.Length];
+        int[] levels = before is null ? new int[lattice.Pieces.Length] : [.. before.Select(t => Math.Max(t, 0))];
         var spans = new PieceSpans(lattice, x);
         var apart = new List<(End, End)>();
         foreach (var channel in lattice.Pieces.Where(p => p.Spans(x)).GroupBy(p => p.Channel))
         {
-            Piece[] pieces = [.. channel.OrderBy(p => p.Bottoms.Length > p.Tops.Length ? 1 : 0).ThenBy(p => p.Id)];
+            Piece[] pieces = [.. channel.OrderBy(p => before is null ? 0 : (uint)before[p.Id]).ThenBy(p => p.Bottoms.Length > p.Tops.Length ? 1 : 0).ThenBy(p => p.Id)];
             int[,] cost = new int[pieces.Length, pieces.Length];
             for (int i = 0; i < pieces.Length; i++)
                 for (int j = 0; j < pieces.Length; j++)

@@ -12,7 +12,7 @@ internal sealed record ColumnPlan(ImmutableArray<int> X, ImmutableArray<int> Lev
 /// </summary>
 internal sealed class Columns
 {
-    private const int Straight = 400, Tries = 60, WorkPerTry = 3000, LongestForced = 40, MostTurns = 3;
+    private const int Straight = 400, AsItStood = 300, Tries = 60, WorkPerTry = 3000, LongestForced = 40, MostTurns = 3;
 
     // Two signs of the chassis side by side do not touch.
     private const int ChassisSigns = 3;
@@ -23,6 +23,8 @@ internal sealed class Columns
     private readonly SidePins sides;
     private readonly LayoutOptions options;
     private readonly ImmutableArray<TextRoom> textOf;
+    private readonly int?[] stood;
+    private readonly int[]? tracks;
     private readonly List<Pull> pulls = [];
     private readonly List<(End Left, End Right)> apart = [];
     private readonly HashSet<(int, int)> wired;
@@ -30,8 +32,11 @@ internal sealed class Columns
     private HashSet<int> textLeft = [];
     private int[]? last;
 
-    private Columns(Netlist netlist, Lattice lattice, SeatOrder order, SidePins sides, ImmutableArray<TextRoom> textOf, LayoutOptions options)
+    private Columns(Netlist netlist, Lattice lattice, SeatOrder order, SidePins sides, ImmutableArray<TextRoom> textOf, LayoutOptions options, Recollection? known)
     {
+        stood = [.. lattice.Seats.Select(s => known?.ColumnOf(s))];
+        tracks = known is null ? null : [.. lattice.Pieces.Select(p => known.TrackOf(p, lattice))];
+        if (known is not null) textLeft = [.. netlist.Stands.Where(s => known.Of(s) is { TextOnLeft: true }).Select(s => s.Id)];
         (this.netlist, this.lattice, this.order, this.sides, this.textOf, this.options) = (netlist, lattice, order, sides, textOf, options);
         wired = Wired();
         foreach (var piece in lattice.Pieces) pulls.AddRange(Pull.Of(piece, lattice, AreWired));
@@ -45,8 +50,8 @@ internal sealed class Columns
 
     private int OwnerOf(End end) => lattice.Seats[end.Seat] is { IsStand: true } seat ? seat.Stand : netlist.StandOf(netlist.Taps[lattice.Seats[end.Seat].Tap]);
 
-    public static ColumnPlan Of(Netlist netlist, Lattice lattice, SeatOrder order, SidePins sides, ImmutableArray<TextRoom> textOf, LayoutOptions options) =>
-        lattice.Seats.IsEmpty ? new([], [], []) : new Columns(netlist, lattice, order, sides, textOf, options).Solve();
+    public static ColumnPlan Of(Netlist netlist, Lattice lattice, SeatOrder order, SidePins sides, ImmutableArray<TextRoom> textOf, LayoutOptions options, Recollection? known) =>
+        lattice.Seats.IsEmpty ? new([], [], []) : new Columns(netlist, lattice, order, sides, textOf, options, known).Solve();
 
     /// <summary>How far a seat reaches left and right of its own column, text included, in the views asked for.</summary>
     public static (int Left, int Right) Reach(Seat seat, Netlist netlist, SidePins sides, ImmutableArray<TextRoom> textOf, bool textLeft, SeenIn seen)
@@ -60,6 +65,7 @@ internal sealed class Columns
     private ColumnPlan Solve()
     {
         var best = Settle() ?? throw new InvalidOperationException("The columns of a block contradict each other.");
+        if (tracks is not null) return new([.. best.X], [.. best.Levels], [.. best.TextLeft]);
         for (int round = 0; round < 3; round++)
         {
             bool changed = false;
@@ -147,7 +153,7 @@ internal sealed class Columns
         for (int round = 0; round < 25; round++)
         {
             if (SolveOnce() is not { } x) return null;
-            var (levels, conflicts) = Channels.Of(lattice, x);
+            var (levels, conflicts) = Channels.Of(lattice, x, tracks);
             if (conflicts.Count == 0) return new(x, levels, [.. textLeft], Cost(x, levels));
             apart.AddRange(conflicts);
         }
@@ -161,6 +167,9 @@ internal sealed class Columns
         foreach (var row in order.Rows) Separate(simplex, row);
         foreach (var (left, right) in apart) simplex.AtLeast(left.Seat, right.Seat, 1 + left.Offset - right.Offset);
         foreach (var pull in pulls.Where(p => p.A.Seat != p.B.Seat)) simplex.Near(pull.A.Seat, pull.A.Offset, pull.B.Seat, pull.B.Offset, pull.Weight);
+        int origin = Array.Exists(stood, s => s is not null) ? simplex.AddVariable() : -1;
+        for (int i = 0; i < stood.Length; i++)
+            if (stood[i] is { } then) simplex.Near(i, 0, origin, then, AsItStood);
         return last = simplex.Solve(last)?[..lattice.Seats.Length];
     }
 
