@@ -22,7 +22,6 @@ internal sealed class Arrangement
     private readonly RowPlan rows;
     private readonly SidePins sides;
     private readonly ImmutableArray<TextRoom> text;
-    private readonly ImmutableArray<(Block Block, Lattice Lattice, SeatOrder Order)> ordered;
     private readonly Dictionary<LayoutOptions, Layout> layouts = [];
     private readonly Dictionary<(int BoxToBox, int WireToBox, int Track), PlannedBlock[]> columns = [];
 
@@ -40,7 +39,7 @@ internal sealed class Arrangement
         rows = Rows.Of(netlist, Directions.Of(netlist, Heights.Of(union), known), known);
         sides = SidePins.Of(netlist, rows);
         text = Texts(netlist, rows);
-        ordered =
+        Ordered =
         [
             // Blocks that were set side by side once stay so: all columns are solved together then.
             .. (known is null ? Blocks.Of(netlist) : Blocks.Undivided(netlist)).Select(b =>
@@ -51,6 +50,9 @@ internal sealed class Arrangement
             }),
         ];
     }
+
+    /// <summary>The blocks with what has been decided of their order.</summary>
+    public ImmutableArray<(Block Block, Lattice Lattice, SeatOrder Order)> Ordered { get; }
 
     /// <summary>The arrangement of an input; from a previous layout it takes over whatever need not change.</summary>
     public static Arrangement Of(LayoutInput input, Layout? previous = null, CancellationToken cancel = default) => new(input, previous?.Memory, cancel);
@@ -90,9 +92,9 @@ internal sealed class Arrangement
         var key = (options.BoxToBox, options.WireToBox, options.Track);
         if (columns.TryGetValue(key, out var known)) return known;
         cancel.ThrowIfCancellationRequested();
-        var set = ordered.Select(o => (o.Lattice, Columns: Columns.Of(netlist, o.Lattice, o.Order, sides, text, options, then))).ToImmutableArray();
+        var set = Ordered.Select(o => (o.Lattice, Columns: Columns.Of(netlist, o.Lattice, o.Order, sides, text, options, then))).ToImmutableArray();
         var shifts = Packing.Of(set, netlist, sides, text, options, stays: then is not null);
-        return columns[key] = [.. ordered.Select((o, i) => new PlannedBlock(o.Block, o.Lattice, set[i].Columns, shifts[i]))];
+        return columns[key] = [.. Ordered.Select((o, i) => new PlannedBlock(o.Block, o.Lattice, set[i].Columns, shifts[i]))];
     }
 
     // Alike parts that hang on one net in one row get one width of text, so that they stand at one pitch.
@@ -129,7 +131,7 @@ internal sealed class Arrangement
             var (labels, unplaced) = Labels.Of(input, layout.Wires, room, attempt >= GrowthForOwnRun);
             ImmutableArray<int> failed = [.. nameless, .. unplaced];
             if (failed.IsEmpty || attempt == MostGrowth)
-                return layout with { Boxes = boxes, Labels = labels, Memory = Recollection.Remembered(netlist, rows, blocks, [.. ordered.Select(o => o.Order.Places)], layout, levels, asked, options) };
+                return layout with { Boxes = boxes, Labels = labels, Memory = Recollection.Remembered(netlist, rows, blocks, [.. Ordered.Select(o => o.Order.Places)], layout, levels, asked, options) };
             extra = Grown(extra, failed, levels);
         }
     }
