@@ -153,8 +153,9 @@ internal sealed class Columns
         for (int round = 0; round < 25; round++)
         {
             if (SolveOnce() is not { } x) return null;
-            var (levels, conflicts) = Channels.Of(lattice, x, tracks);
-            if (conflicts.Count == 0) return new(x, levels, [.. textLeft], Cost(x, levels));
+            var spans = new PieceSpans(lattice, x);
+            var (levels, conflicts) = Channels.Of(lattice, x, spans, tracks);
+            if (conflicts.Count == 0) return new(x, levels, [.. textLeft], Cost(x, spans, levels));
             apart.AddRange(conflicts);
         }
         return null;
@@ -201,16 +202,17 @@ internal sealed class Columns
     private bool IsOverChassis(Seat passage) =>
         passage.Row >= lattice.Rows && netlist.Nets[netlist.Taps[passage.Tap].Net].Taps.Any(t => netlist.Taps[t].Kind == EndKind.Chassis);
 
-    private double Cost(int[] x, int[] levels)
+    private double Cost(int[] x, PieceSpans spans, int[] levels)
     {
         int low = lattice.Seats.Min(s => x[s.Id] - Reach(s, s.Seen).Left), high = lattice.Seats.Max(s => x[s.Id] + Reach(s, s.Seen).Right);
         int length = 0, bends = 0, nearly = 0, crooked = 0;
         foreach (var piece in lattice.Pieces)
         {
             if (piece.Tops.IsEmpty && piece.Bottoms.IsEmpty) continue;
-            length += piece.High(x, SeenIn.Both) - piece.Low(x, SeenIn.Both);
+            length += spans.Length(piece);
+            int splits = spans.HasHorizontal(piece) ? piece.Splits(x).Length : 0;
             foreach (var view in Extents.Views)
-                if ((piece.Seen & view) != 0 && ColumnsOf(piece, x, view) is > 1 and var columns) bends += columns + piece.Splits(x).Length;
+                if ((piece.Seen & view) != 0 && ColumnsOf(piece, x, spans, view) is > 1 and var columns) bends += columns + splits;
             foreach (var top in piece.Tops)
                 foreach (var bottom in piece.Bottoms)
                 {
@@ -222,12 +224,13 @@ internal sealed class Columns
                     if (apart < 4) nearly++;
                 }
         }
-        return (5 * Channels.Crossings(lattice, x, levels)) + (2 * bends) + nearly + (4 * crooked) + (0.05 * length) + (0.1 * (high - low)) + (0.5 * textLeft.Count);
+        return (5 * Channels.Crossings(lattice, x, spans, levels)) + (2 * bends) + nearly + (4 * crooked) + (0.05 * length) + (0.1 * (high - low)) + (0.5 * textLeft.Count);
     }
 
     // In how many columns a piece has ends.
-    private int ColumnsOf(Piece piece, int[] x, SeenIn view)
+    private int ColumnsOf(Piece piece, int[] x, PieceSpans spans, SeenIn view)
     {
+        if (!spans.HasHorizontal(piece)) return 1;
         distinct.Clear();
         foreach (var end in piece.Tops)
             if ((end.Seen & view) != 0) distinct.Add(end.X(x));

@@ -99,10 +99,21 @@ internal sealed class Routes
             int[] others = [.. branches.Values.Select(b => b.Column).Distinct().Order()];
             int wish = Middle(always) ?? Middle(own) ?? Middle(others) ?? 0;
             int[] then = known?.ColumnOf(netlist.Joints[joint]) is { } stood && own.Concat(others).Contains(stood) ? [stood] : [];
-            int column = then.Concat(always).Concat(own).Append(wish).Concat(others).FirstOrDefault(c => !taken.Contains(c), wish);
+            int column = then.Concat(always).Concat(own).Append(wish).Concat(others).OrderBy(c => IsReached(c, netlist.Joints[joint].Seen) ? 0 : 1).FirstOrDefault(c => !taken.Contains(c), wish);
             for (int step = 4; taken.Contains(column); step++) column = wish + (step % 2 == 0 ? step : -step);
             taken.Add(column);
             joints[joint] = (column, trace.Before(column));
+        }
+
+        // A trunk that one view draws short would be drawn out to the joint, across what stands there in that view.
+        bool IsReached(int column, SeenIn seen)
+        {
+            foreach (var view in Extents.Views.Where(v => (seen & net.Seen & v) != 0))
+            {
+                int[] reach = [.. branches.Where(b => (netlist.Taps[b.Key].Seen & view) != 0).Select(b => b.Value.Column)];
+                if (reach.Length > 0 && (column < reach.Min() || column > reach.Max())) return false;
+            }
+            return true;
         }
 
         int? Middle(int[] columns) => columns.Length > 0 ? columns[columns.Length / 2] : null;

@@ -39,6 +39,7 @@ internal static class Rows
             foreach (Tap tap in netlist.Taps.Where(t => !t.OnTerminal))
                 if (tap.Kind == EndKind.Feed) simplex.AtLeast(top, Stands + tap.Net, 0, FeedWeight);
                 else simplex.AtLeast(Stands + tap.Net, bottom, 0, ChassisWeight);
+            HangLoose(top, bottom);
             foreach (Tap tap in netlist.Taps.Where(t => climbs[t.Id])) simplex.Near(netlist.StandOf(tap), 0, Stands + tap.Net, 0, 1);
             simplex.AtLeast(top, bottom, Math.Max(1, known?.Rows ?? 1), 1);
             foreach (var stand in netlist.Stands)
@@ -72,6 +73,23 @@ internal static class Rows
             below[upper].Add(lower);
             simplex.AtLeast(upper, lower, above[tap.Id] ? 0 : 1, tap.Seen == SeenIn.Both ? 2 * InnerWeight : InnerWeight);
         }
+
+        /// <summary>A part on which nothing hangs below stands on chassis all the same if its like do; one with nothing above under the feed.</summary>
+        private void HangLoose(int top, int bottom)
+        {
+            var wired = netlist.Taps.Where(t => t.OnTerminal).ToLookup(netlist.StandOf, t => netlist.Terminals[t.Terminal].Side);
+            HashSet<string> onChassis = AlikeOn(EndKind.Chassis), underFeed = AlikeOn(EndKind.Feed);
+            foreach (var stand in netlist.Stands.Where(s => s.Shape.Length > 0))
+            {
+                bool hasAbove = wired[stand.Id].Contains(Side.Top), hasBelow = wired[stand.Id].Contains(Side.Bottom);
+                if (hasAbove && !hasBelow && onChassis.Contains(stand.Shape)) simplex.AtLeast(stand.Id, bottom, 0, ChassisWeight);
+                if (hasBelow && !hasAbove && underFeed.Contains(stand.Shape)) simplex.AtLeast(top, stand.Id, 1, FeedWeight);
+            }
+        }
+
+        /// <summary>The shapes of the parts that a conductor joins to a rail.</summary>
+        private HashSet<string> AlikeOn(EndKind rail) =>
+            [.. netlist.Nets.Where(n => n.Taps.Any(t => netlist.Taps[t].Kind == rail)).SelectMany(n => n.Taps).Select(t => netlist.StandOf(netlist.Taps[t])).Where(s => s >= 0).Select(s => netlist.Stands[s].Shape)];
 
         private bool Closes(int stand, int net, bool standAbove) => standAbove ? Reaches(net, stand) : Reaches(stand, net);
 
