@@ -96,7 +96,7 @@ internal sealed class Heightening
         blocks.SelectMany(b => b.Lattice.Pieces.Where(p => p.Channel == channel && p.Spans(b.X)).Select(p => b.Columns.Levels[p.Id] + p.Splits(b.X).Length + 1)).DefaultIfEmpty(0).Max();
 
     private int Least(int channel, int tracks, int hang, int rise) => tracks == 0 ? options.Channel
-        : Math.Max(hang + rise + (options.Track * (tracks - 1)), options.Channel + 1 + (options.Track * (tracks - 1))) + (channel == 0 && HasRail() ? 1 : 0);
+        : Math.Max(hang + rise + (options.Track * (tracks - 1)), options.Channel) + (channel == 0 && HasRail() ? 1 : 0);
 
     private bool HasRail() => netlist.Taps.Any(t => t.Kind == EndKind.Feed);
 
