@@ -7,12 +7,17 @@ switch (command)
 {
     case "study": return StudyBenchmark.Run(rest, Console.Out);
     case "layout": return LayoutBenchmark.Run(rest, Console.Out);
+    case "growth": return GrowthBenchmark.Run(rest, Console.Out);
+    case "kept": return KeptBenchmark.Run(rest, Console.Out);
     case "vehicle": return VehicleCommand.Run(rest, Console.Out);
     default:
         Console.Error.WriteLine("""
             Usage: dotnet run -c Release --project tests/Hotside.Benchmarks -- COMMAND
               study [COUNT]   studies COUNT generated whole vehicles (10) and small circuits, beside a peer on the same work
               layout CASES OUT  lays out each circuit of a folder and writes the drawings into another, each with its time
+              growth CASES    how the time of a layout grows up to 3,000 conductors
+              kept CASES [OUT]  how much of a drawing stays where it was when a conductor is taken out, without and with the
+                              previous layout; the drawings of what is left into OUT
               vehicle SEED    writes the job file of a generated vehicle, to be looked at
             """);
         return 64;

@@ -17,73 +17,84 @@ internal sealed class Arrangement
 
     private readonly LayoutInput input;
     private readonly Netlist netlist;
+    private readonly LayoutMemory? memory;
+    private readonly Recollection? known;
     private readonly RowPlan rows;
     private readonly SidePins sides;
     private readonly ImmutableArray<TextRoom> text;
-    private readonly ImmutableArray<(Block Block, Lattice Lattice, SeatOrder Order)> ordered;
     private readonly Dictionary<LayoutOptions, Layout> layouts = [];
     private readonly Dictionary<(int BoxToBox, int WireToBox, int Track), PlannedBlock[]> columns = [];
 
-    private Arrangement(LayoutInput input, CancellationToken cancel)
+    private Arrangement(LayoutInput input, LayoutMemory? memory, CancellationToken cancel)
     {
+        this.memory = memory;
         var union = Union.Of(input);
-        union = Turning.Of(union, Heights.Of(union));
+        union = Turning.Of(union, Heights.Of(union), memory);
         var heights = Heights.Of(union);
         netlist = Nets.Of(union, heights);
         // Which conductors are one net is told by each circuit; what must keep clear of each other, by what is shown together.
         if (input.IsOverlaid) (netlist, input) = (netlist.AllSeen(), input.AllSeen());
         this.input = input;
-        rows = Rows.Of(netlist, Directions.Of(netlist, Heights.Of(union)));
+        known = memory is null ? null : new(memory, netlist);
+        rows = Rows.Of(netlist, Directions.Of(netlist, Heights.Of(union), known), known);
         sides = SidePins.Of(netlist, rows);
         text = Texts(netlist, rows);
-        ordered =
+        Ordered =
         [
-            .. Blocks.Of(netlist).Select(b =>
+            // Blocks that were set side by side once stay so: all columns are solved together then.
+            .. (known is null ? Blocks.Of(netlist) : Blocks.Undivided(netlist)).Select(b =>
             {
                 cancel.ThrowIfCancellationRequested();
                 var lattice = Layering.Of(netlist, rows, sides, b);
-                return (b, lattice, Tracks.Of(lattice, netlist, text));
+                return (b, lattice, known is null ? Tracks.Of(lattice, netlist, text) : Tracks.AsBefore(lattice, known));
             }),
         ];
     }
 
-    public static Arrangement Of(LayoutInput input, CancellationToken cancel = default) => new(input, cancel);
+    /// <summary>The blocks with what has been decided of their order.</summary>
+    public ImmutableArray<(Block Block, Lattice Lattice, SeatOrder Order)> Ordered { get; }
+
+    /// <summary>The arrangement of an input; from a previous layout it takes over whatever need not change.</summary>
+    public static Arrangement Of(LayoutInput input, Layout? previous = null, CancellationToken cancel = default) => new(input, previous?.Memory, cancel);
 
     /// <summary>The layout at a spacing; its natural size is kept unless the options ask to fill a larger space.</summary>
     public Layout At(LayoutOptions options, CancellationToken cancel = default)
     {
-        if (layouts.TryGetValue(options, out var known)) return known;
+        if (layouts.TryGetValue(options, out var ready)) return ready;
         Layout? best = null;
         foreach (int more in Wider)
         {
-            var layout = Spaced(options with { Track = options.Track + more, WireToBox = options.WireToBox + more }, cancel);
+            var spacing = memory?.Asked == options ? memory.Spacing : options;
+            var layout = Spaced(spacing with { Track = spacing.Track + more, WireToBox = spacing.WireToBox + more }, options, cancel);
             if (best is null || layout.Labels.Length > best.Labels.Length) best = layout;
             if (best.Labels.Length == input.Wires.Count(w => w.HasLabel)) break;
         }
         return layouts[options] = best!;
     }
 
-    private Layout Spaced(LayoutOptions options, CancellationToken cancel)
+    private Layout Spaced(LayoutOptions options, LayoutOptions asked, CancellationToken cancel)
     {
         var planned = Planned(options, cancel);
-        if (options.FillWidth is { } fill)
+        var spacing = options;
+        if (options.FillWidth is { } fill && memory?.Spacing != options)
             for (int gap = options.BoxToBox + 1; gap <= MostGap; gap++)
             {
                 var wider = Planned(options with { BoxToBox = gap }, cancel);
                 if (WidthOf(wider) > fill) break;
-                planned = wider;
+                (planned, spacing) = (wider, options with { BoxToBox = gap });
             }
-        return Finish(planned, options, cancel);
+        return Finish(planned, spacing, asked, cancel);
     }
 
     private PlannedBlock[] Planned(LayoutOptions options, CancellationToken cancel)
     {
+        var then = KnownAt(options);
         var key = (options.BoxToBox, options.WireToBox, options.Track);
         if (columns.TryGetValue(key, out var known)) return known;
         cancel.ThrowIfCancellationRequested();
-        var set = ordered.Select(o => (o.Lattice, Columns: Columns.Of(netlist, o.Lattice, o.Order, sides, text, options))).ToImmutableArray();
-        var shifts = Packing.Of(set, netlist, sides, text, options);
-        return columns[key] = [.. ordered.Select((o, i) => new PlannedBlock(o.Block, o.Lattice, set[i].Columns, shifts[i]))];
+        var set = Ordered.Select(o => (o.Lattice, Columns: Columns.Of(netlist, o.Lattice, o.Order, sides, text, options, then))).ToImmutableArray();
+        var shifts = Packing.Of(set, netlist, sides, text, options, stays: then is not null);
+        return columns[key] = [.. Ordered.Select((o, i) => new PlannedBlock(o.Block, o.Lattice, set[i].Columns, shifts[i]))];
     }
 
     // Alike parts that hang on one net in one row get one width of text, so that they stand at one pitch.
@@ -100,23 +111,28 @@ internal sealed class Arrangement
         return [.. text];
     }
 
+    // At another spacing only rows and order can be kept.
+    private Recollection? KnownAt(LayoutOptions spacing) => memory?.Spacing == spacing ? known : null;
+
     private int WidthOf(IEnumerable<PlannedBlock> blocks) =>
         blocks.SelectMany(b => b.Lattice.Seats.Select(s => b.X[s.Id] + Columns.Reach(s, netlist, sides, text, b.Columns.TextLeft.Contains(s.Stand), s.Seen).Right)).DefaultIfEmpty(0).Max();
 
-    private Layout Finish(PlannedBlock[] blocks, LayoutOptions options, CancellationToken cancel)
+    private Layout Finish(PlannedBlock[] blocks, LayoutOptions options, LayoutOptions asked, CancellationToken cancel)
     {
+        var then = KnownAt(options);
         ImmutableArray<Growth> extra = [.. new Growth[rows.Rows + 1]];
         List<int> urgent = [];
         for (int attempt = 0; ; attempt++)
         {
             cancel.ThrowIfCancellationRequested();
-            var levels = Heightening.Of(rows, netlist, blocks, options, extra);
-            var layout = Placement.Of(input, netlist, rows, sides, text, blocks, levels, options);
+            var levels = Heightening.Of(rows, netlist, blocks, options, extra, then);
+            var layout = Placement.Of(input, netlist, rows, sides, text, blocks, levels, options, then);
             var room = new TakenRoom(input, layout.Boxes, layout.Wires, layout.Rails, levels.Bottom);
             var (boxes, nameless) = NodeTexts.Of(input, layout.Boxes, layout.Rails, room);
             var (labels, unplaced) = Labels.Of(input, layout.Wires, room, attempt >= (input.IsOverlaid ? GrowthWhereOverlaid : GrowthForOwnRun), urgent);
             ImmutableArray<int> failed = [.. nameless, .. unplaced];
-            if (failed.IsEmpty || attempt == MostGrowth) return layout with { Boxes = boxes, Labels = labels };
+            if (failed.IsEmpty || attempt == MostGrowth)
+                return layout with { Boxes = boxes, Labels = labels, Memory = Recollection.Remembered(netlist, rows, blocks, [.. Ordered.Select(o => o.Order.Places)], layout, levels, asked, options) };
             extra = Grown(extra, failed, levels);
         }
     }

@@ -17,6 +17,10 @@ internal sealed record Layout(
     /// <summary>For each conductor of an input, in the order given, whether its first end is the hotter one.</summary>
     public static ImmutableArray<bool> FallsOf(LayoutInput input) => Heights.FallsOf(input);
 
-    /// <summary>The layout of one input at one spacing.</summary>
-    public static Layout Of(LayoutInput input, LayoutOptions options, CancellationToken cancel = default) => Arrangement.Of(input, cancel).At(options, cancel);
+    /// <summary>What the layout of a circuit that differs a little needs to know of this one.</summary>
+    public LayoutMemory? Memory { get; init; }
+
+    /// <summary>The layout of one input at one spacing; what stood in a previous layout stays where it was unless something needs it to move.</summary>
+    public static Layout Of(LayoutInput input, LayoutOptions options, Layout? previous = null, CancellationToken cancel = default) =>
+        Arrangement.Of(input, previous, cancel).At(options, cancel);
 }

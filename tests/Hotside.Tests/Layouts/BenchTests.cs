@@ -30,6 +30,18 @@ public class BenchTests
         Assert.True(each <= bends, $"{each:0.000} bends a conductor");
     }
 
+    // Square centimetres a conductor of the larger view, texts and labels included; limits from the same trial, less what two-line names save.
+    [Theory]
+    [InlineData("S", 10)]
+    [InlineData("M", 13)]
+    [InlineData("L", 15)]
+    [InlineData("XL", 18)]
+    public void A_drawing_takes_little_paper(string size, double most)
+    {
+        double each = Bench.Names.Where(n => Bench.Read(n).Size == size).Select(Bench.LaidOut).Average(b => Area(b.Case.Input, b.Layout) / b.Case.Conductors);
+        Assert.True(each <= most, $"{each:0.0} cm² a conductor");
+    }
+
     [Fact]
     public void The_horn_comes_out_as_it_was_drawn_by_hand()
     {
@@ -54,6 +66,20 @@ public class BenchTests
         var filled = Layout.Of(bench.Input, new() { FillWidth = natural.Width + 20, FillHeight = natural.Height + 20 });
         Assert.Equal([], Check.Of(bench.Input, filled));
         Assert.True(filled.Height > natural.Height && filled.Height <= natural.Height + 20 && filled.Width <= natural.Width + 20);
+    }
+
+    private static double Area(LayoutInput input, Layout layout)
+    {
+        const double squareCentimetres = 0.25 * 0.25;
+        var boxes = input.Boxes.Zip(layout.Boxes);
+        (double X, double Y)[] corners =
+        [
+            .. boxes.SelectMany(b => new[] { (b.Second.X, (double)b.Second.Y), (b.Second.X + b.First.Width, b.Second.Y + b.First.Height) }),
+            .. boxes.Where(b => b.First.HasText).SelectMany(b => new[] { (b.Second.TextX, b.Second.TextY), (b.Second.TextX + b.First.TextWidth, b.Second.TextY + b.First.TextHeight) }),
+            .. layout.Labels.SelectMany(l => new[] { (l.X, l.Y), (l.X + l.Width, l.Y + l.Height) }),
+            .. layout.Wires.SelectMany(w => w.Points).Select(p => ((double)p.X, (double)p.Y)),
+        ];
+        return (corners.Max(c => c.X) - corners.Min(c => c.X)) * (corners.Max(c => c.Y) - corners.Min(c => c.Y)) * squareCentimetres;
     }
 
     private static string Text(Layout layout) => string.Join('\n', layout.Boxes.Select(b => b.ToString()).Concat(layout.Wires.Select(w => w.Id + string.Join(' ', w.Points))).Concat(layout.Labels.Select(l => l.ToString())));

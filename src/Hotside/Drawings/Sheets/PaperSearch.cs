@@ -114,6 +114,6 @@ internal sealed class PaperSearch
     /// <summary>A way to draw the job, with what stands where in it.</summary>
     private sealed record Candidate(DrawingPlan Plan, Arrangement Arrangement)
     {
-        public static Candidate Of(DrawingPlan plan, CancellationToken cancel) => new(plan, Arrangement.Of(plan.Input, cancel));
+        public static Candidate Of(DrawingPlan plan, CancellationToken cancel) => new(plan, Arrangement.Of(plan.Input, cancel: cancel));
     }
 }

@@ -8,6 +8,9 @@ internal sealed record Block(ImmutableArray<int> Stands, ImmutableArray<int> Net
 /// <summary>Finds the blocks, in file order: no conductor of one can cross a conductor of another.</summary>
 internal static class Blocks
 {
+    /// <summary>All as one block.</summary>
+    public static ImmutableArray<Block> Undivided(Netlist netlist) => [new([.. Enumerable.Range(0, netlist.Stands.Length)], [.. Enumerable.Range(0, netlist.Nets.Length)])];
+
     public static ImmutableArray<Block> Of(Netlist netlist)
     {
         int stands = netlist.Stands.Length;

@@ -11,14 +11,17 @@ internal static class Channels
     private const int OnEachOther = 1000;
 
     /// <summary>The track of each piece, from 0 downwards; and the ends that must not share a column, left one first.</summary>
-    public static (int[] Levels, List<(End Left, End Right)> Apart) Of(Lattice lattice, int[] x)
+    /// <param name="lattice">The block.</param>
+    /// <param name="x">Where its seats stand.</param>
+    /// <param name="spans">How far its pieces reach there.</param>
+    /// <param name="before">The tracks of an earlier layout, −1 where there was none; they are left only where it must be.</param>
+    public static (int[] Levels, List<(End Left, End Right)> Apart) Of(Lattice lattice, int[] x, PieceSpans spans, int[]? before = null)
     {
-        int[] levels = new int[lattice.Pieces.Length];
-        var spans = new PieceSpans(lattice, x);
+        int[] levels = before is null ? new int[lattice.Pieces.Length] : [.. before.Select(t => Math.Max(t, 0))];
         var apart = new List<(End, End)>();
-        foreach (var channel in lattice.Pieces.Where(p => p.Spans(x)).GroupBy(p => p.Channel))
+        foreach (var channel in lattice.Pieces.Where(spans.HasHorizontal).GroupBy(p => p.Channel))
         {
-            Piece[] pieces = [.. channel.OrderBy(p => p.Bottoms.Length > p.Tops.Length ? 1 : 0).ThenBy(p => p.Id)];
+            Piece[] pieces = [.. channel.OrderBy(p => before is null ? 0 : (uint)before[p.Id]).ThenBy(p => p.Bottoms.Length > p.Tops.Length ? 1 : 0).ThenBy(p => p.Id)];
             int[,] cost = new int[pieces.Length, pieces.Length];
             for (int i = 0; i < pieces.Length; i++)
                 for (int j = 0; j < pieces.Length; j++)
@@ -40,20 +43,19 @@ internal static class Channels
     }
 
     /// <summary>Crossings as they are drawn, both views.</summary>
-    public static int Crossings(Lattice lattice, int[] x, int[] levels)
+    public static int Crossings(Lattice lattice, int[] x, PieceSpans spans, int[] levels)
     {
         int total = 0;
-        var spans = new PieceSpans(lattice, x);
         foreach (var channel in lattice.Pieces.GroupBy(p => p.Channel))
         {
-            Piece[] spanning = [.. channel.Where(p => p.Spans(x))];
+            Piece[] spanning = [.. channel.Where(spans.HasHorizontal)];
             for (int i = 0; i < spanning.Length; i++)
                 for (int j = i + 1; j < spanning.Length; j++)
                 {
                     var (a, b) = levels[spanning[i].Id] <= levels[spanning[j].Id] ? (spanning[i], spanning[j]) : (spanning[j], spanning[i]);
                     total += Above(a, b, x, spans) % OnEachOther;
                 }
-            foreach (var straight in channel.Where(p => !p.Spans(x) && !p.Tops.IsEmpty && !p.Bottoms.IsEmpty))
+            foreach (var straight in channel.Where(p => !spans.HasHorizontal(p) && !p.Tops.IsEmpty && !p.Bottoms.IsEmpty))
             {
                 int column = straight.Tops[0].X(x);
                 foreach (var other in spanning)
@@ -95,9 +97,7 @@ internal static class Channels
     {
         if (a.Net.Id == b.Net.Id) return false;
         var strange = a.Net.Strange(b.Net) & a.Seen & b.Seen;
-        foreach (var view in Extents.Views)
-            if ((strange & view) != 0 && spans.Touch(a, b, view)) return true;
-        return false;
+        return strange != 0 && (((strange & SeenIn.Before) != 0 && spans.Touch(a, b, SeenIn.Before)) || ((strange & SeenIn.After) != 0 && spans.Touch(a, b, SeenIn.After)));
     }
 
     // What it costs to draw one piece above another.

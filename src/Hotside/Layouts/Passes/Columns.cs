@@ -12,7 +12,7 @@ internal sealed record ColumnPlan(ImmutableArray<int> X, ImmutableArray<int> Lev
 /// </summary>
 internal sealed class Columns
 {
-    private const int Straight = 400, Tries = 60, WorkPerTry = 3000, LongestForced = 40, MostTurns = 3;
+    private const int Straight = 400, AsItStood = 300, Tries = 60, WorkPerTry = 3000, LongestForced = 40, MostTurns = 3;
 
     // Two signs of the chassis side by side do not touch.
     private const int ChassisSigns = 3;
@@ -23,6 +23,8 @@ internal sealed class Columns
     private readonly SidePins sides;
     private readonly LayoutOptions options;
     private readonly ImmutableArray<TextRoom> textOf;
+    private readonly int?[] stood;
+    private readonly int[]? tracks;
     private readonly List<Pull> pulls = [];
     private readonly List<(End Left, End Right)> apart = [];
     private readonly HashSet<(int, int)> wired;
@@ -30,8 +32,11 @@ internal sealed class Columns
     private HashSet<int> textLeft = [];
     private int[]? last;
 
-    private Columns(Netlist netlist, Lattice lattice, SeatOrder order, SidePins sides, ImmutableArray<TextRoom> textOf, LayoutOptions options)
+    private Columns(Netlist netlist, Lattice lattice, SeatOrder order, SidePins sides, ImmutableArray<TextRoom> textOf, LayoutOptions options, Recollection? known)
     {
+        stood = [.. lattice.Seats.Select(s => known?.ColumnOf(s))];
+        tracks = known is null ? null : [.. lattice.Pieces.Select(p => known.TrackOf(p, lattice))];
+        if (known is not null) textLeft = [.. netlist.Stands.Where(s => known.Of(s) is { TextOnLeft: true }).Select(s => s.Id)];
         (this.netlist, this.lattice, this.order, this.sides, this.textOf, this.options) = (netlist, lattice, order, sides, textOf, options);
         wired = Wired();
         foreach (var piece in lattice.Pieces) pulls.AddRange(Pull.Of(piece, lattice, AreWired));
@@ -45,8 +50,8 @@ internal sealed class Columns
 
     private int OwnerOf(End end) => lattice.Seats[end.Seat] is { IsStand: true } seat ? seat.Stand : netlist.StandOf(netlist.Taps[lattice.Seats[end.Seat].Tap]);
 
-    public static ColumnPlan Of(Netlist netlist, Lattice lattice, SeatOrder order, SidePins sides, ImmutableArray<TextRoom> textOf, LayoutOptions options) =>
-        lattice.Seats.IsEmpty ? new([], [], []) : new Columns(netlist, lattice, order, sides, textOf, options).Solve();
+    public static ColumnPlan Of(Netlist netlist, Lattice lattice, SeatOrder order, SidePins sides, ImmutableArray<TextRoom> textOf, LayoutOptions options, Recollection? known) =>
+        lattice.Seats.IsEmpty ? new([], [], []) : new Columns(netlist, lattice, order, sides, textOf, options, known).Solve();
 
     /// <summary>How far a seat reaches left and right of its own column, text included, in the views asked for.</summary>
     public static (int Left, int Right) Reach(Seat seat, Netlist netlist, SidePins sides, ImmutableArray<TextRoom> textOf, bool textLeft, SeenIn seen)
@@ -60,6 +65,7 @@ internal sealed class Columns
     private ColumnPlan Solve()
     {
         var best = Settle() ?? throw new InvalidOperationException("The columns of a block contradict each other.");
+        if (tracks is not null) return new([.. best.X], [.. best.Levels], [.. best.TextLeft]);
         for (int round = 0; round < 3; round++)
         {
             bool changed = false;
@@ -147,8 +153,9 @@ internal sealed class Columns
         for (int round = 0; round < 25; round++)
         {
             if (SolveOnce() is not { } x) return null;
-            var (levels, conflicts) = Channels.Of(lattice, x);
-            if (conflicts.Count == 0) return new(x, levels, [.. textLeft], Cost(x, levels));
+            var spans = new PieceSpans(lattice, x);
+            var (levels, conflicts) = Channels.Of(lattice, x, spans, tracks);
+            if (conflicts.Count == 0) return new(x, levels, [.. textLeft], Cost(x, spans, levels));
             apart.AddRange(conflicts);
         }
         return null;
@@ -161,6 +168,9 @@ internal sealed class Columns
         foreach (var row in order.Rows) Separate(simplex, row);
         foreach (var (left, right) in apart) simplex.AtLeast(left.Seat, right.Seat, 1 + left.Offset - right.Offset);
         foreach (var pull in pulls.Where(p => p.A.Seat != p.B.Seat)) simplex.Near(pull.A.Seat, pull.A.Offset, pull.B.Seat, pull.B.Offset, pull.Weight);
+        int origin = Array.Exists(stood, s => s is not null) ? simplex.AddVariable() : -1;
+        for (int i = 0; i < stood.Length; i++)
+            if (stood[i] is { } then) simplex.Near(i, 0, origin, then, AsItStood);
         return last = simplex.Solve(last)?[..lattice.Seats.Length];
     }
 
@@ -192,16 +202,17 @@ internal sealed class Columns
     private bool IsOverChassis(Seat passage) =>
         passage.Row >= lattice.Rows && netlist.Nets[netlist.Taps[passage.Tap].Net].Taps.Any(t => netlist.Taps[t].Kind == EndKind.Chassis);
 
-    private double Cost(int[] x, int[] levels)
+    private double Cost(int[] x, PieceSpans spans, int[] levels)
     {
         int low = lattice.Seats.Min(s => x[s.Id] - Reach(s, s.Seen).Left), high = lattice.Seats.Max(s => x[s.Id] + Reach(s, s.Seen).Right);
         int length = 0, bends = 0, nearly = 0, crooked = 0;
         foreach (var piece in lattice.Pieces)
         {
             if (piece.Tops.IsEmpty && piece.Bottoms.IsEmpty) continue;
-            length += piece.High(x, SeenIn.Both) - piece.Low(x, SeenIn.Both);
+            length += spans.Length(piece);
+            int splits = spans.HasHorizontal(piece) ? piece.Splits(x).Length : 0;
             foreach (var view in Extents.Views)
-                if ((piece.Seen & view) != 0 && ColumnsOf(piece, x, view) is > 1 and var columns) bends += columns + piece.Splits(x).Length;
+                if ((piece.Seen & view) != 0 && ColumnsOf(piece, x, spans, view) is > 1 and var columns) bends += columns + splits;
             foreach (var top in piece.Tops)
                 foreach (var bottom in piece.Bottoms)
                 {
@@ -213,12 +224,13 @@ internal sealed class Columns
                     if (apart < 4) nearly++;
                 }
         }
-        return (5 * Channels.Crossings(lattice, x, levels)) + (2 * bends) + nearly + (4 * crooked) + (0.05 * length) + (0.1 * (high - low)) + (0.5 * textLeft.Count);
+        return (5 * Channels.Crossings(lattice, x, spans, levels)) + (2 * bends) + nearly + (4 * crooked) + (0.05 * length) + (0.1 * (high - low)) + (0.5 * textLeft.Count);
     }
 
     // In how many columns a piece has ends.
-    private int ColumnsOf(Piece piece, int[] x, SeenIn view)
+    private int ColumnsOf(Piece piece, int[] x, PieceSpans spans, SeenIn view)
     {
+        if (!spans.HasHorizontal(piece)) return 1;
         distinct.Clear();
         foreach (var end in piece.Tops)
             if ((end.Seen & view) != 0) distinct.Add(end.X(x));

@@ -5,9 +5,9 @@ namespace Hotside.Layouts.Passes;
 /// <summary>Says of each tap whether it lies above its trunk: lower pins and the feed do, upper pins and chassis do not.</summary>
 internal static class Directions
 {
-    public static ImmutableArray<bool> Of(Netlist netlist, Heights heights)
+    public static ImmutableArray<bool> Of(Netlist netlist, Heights heights, Recollection? known)
     {
-        bool[] above = [.. netlist.Taps.Select(t => IsAbove(netlist, heights, t))];
+        bool[] above = [.. netlist.Taps.Select(t => t.OnTerminal && netlist.Terminals[t.Terminal].IsSideways && known?.Of(t) is { } then ? then.Above : IsAbove(netlist, heights, t))];
         foreach (IGrouping<(int, Side), Tap> side in netlist.Taps
             .Where(t => t.OnTerminal && netlist.Terminals[t.Terminal].IsSideways)
             .GroupBy(t => (netlist.StandOf(t), netlist.Terminals[t.Terminal].Side)))

@@ -13,7 +13,9 @@ internal static class Extents
     public static int Low(this Piece piece, int[] x, SeenIn view)
     {
         int low = int.MaxValue;
-        foreach (var end in piece.Ends)
+        foreach (var end in piece.Tops)
+            if ((end.Seen & view) != 0) low = Math.Min(low, end.X(x));
+        foreach (var end in piece.Bottoms)
             if ((end.Seen & view) != 0) low = Math.Min(low, end.X(x));
         return low;
     }
@@ -21,7 +23,9 @@ internal static class Extents
     public static int High(this Piece piece, int[] x, SeenIn view)
     {
         int high = int.MinValue;
-        foreach (var end in piece.Ends)
+        foreach (var end in piece.Tops)
+            if ((end.Seen & view) != 0) high = Math.Max(high, end.X(x));
+        foreach (var end in piece.Bottoms)
             if ((end.Seen & view) != 0) high = Math.Max(high, end.X(x));
         return high;
     }
@@ -33,7 +37,7 @@ internal static class Extents
     /// <summary>Columns where an end above meets one below within the horizontal: the halves of the trunk lie on two tracks there.</summary>
     public static ImmutableArray<int> Splits(this Piece piece, int[] x, SeenIn seen = SeenIn.Both)
     {
-        if (!piece.IsTrunk || piece.IsRail || piece.Tops.IsEmpty || piece.Bottoms.IsEmpty) return [];
+        if (!piece.IsTrunk || piece.IsRail || piece.Tops.IsEmpty || piece.Bottoms.IsEmpty || piece.Tops.Length + piece.Bottoms.Length < 4) return [];
         SortedSet<int>? splits = null;
         // Asked for each piece at each step of a search, and nearly always none: plain loops.
         foreach (var top in piece.Tops)
@@ -58,12 +62,20 @@ internal static class Extents
 internal sealed class PieceSpans
 {
     private readonly (int Low, int High)[] before, after;
+    private readonly bool[] spans;
 
     public PieceSpans(Lattice lattice, int[] x)
     {
         before = [.. lattice.Pieces.Select(p => (p.Low(x, SeenIn.Before), p.High(x, SeenIn.Before)))];
         after = [.. lattice.Pieces.Select(p => (p.Low(x, SeenIn.After), p.High(x, SeenIn.After)))];
+        spans = [.. lattice.Pieces.Select(p => p.Spans(x))];
     }
+
+    /// <summary>Whether a piece has a horizontal.</summary>
+    public bool HasHorizontal(Piece piece) => spans[piece.Id];
+
+    /// <summary>How far a piece reaches in both views together.</summary>
+    public int Length(Piece piece) => Math.Max(before[piece.Id].High, after[piece.Id].High) - Math.Min(before[piece.Id].Low, after[piece.Id].Low);
 
     public int Low(Piece piece, SeenIn view) => In(piece, view).Low;
 

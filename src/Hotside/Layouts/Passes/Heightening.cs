@@ -5,11 +5,13 @@ namespace Hotside.Layouts.Passes;
 
 /// <summary>The vertical measures: where each row's centre line and each channel lies.</summary>
 /// <param name="RowCentre">By row.</param>
+/// <param name="Above">By row: how far its bodies reach above its centre line.</param>
+/// <param name="Below">By row: how far below.</param>
 /// <param name="ChannelTop">By channel.</param>
 /// <param name="ChannelHeight">By channel.</param>
 /// <param name="FirstTrack">By channel: how far below its top the first horizontal lies.</param>
 /// <param name="Bottom">The chassis line.</param>
-internal sealed record Levels(ImmutableArray<int> RowCentre, ImmutableArray<int> ChannelTop, ImmutableArray<int> ChannelHeight, ImmutableArray<int> FirstTrack, int Bottom);
+internal sealed record Levels(ImmutableArray<int> RowCentre, ImmutableArray<int> Above, ImmutableArray<int> Below, ImmutableArray<int> ChannelTop, ImmutableArray<int> ChannelHeight, ImmutableArray<int> FirstTrack, int Bottom);
 
 /// <summary>What a channel grows by so that labels find room: above its first horizontal and below.</summary>
 internal readonly record struct Growth(int Above, int Below);
@@ -28,12 +30,16 @@ internal sealed class Heightening
     private readonly Netlist netlist;
     private readonly PlannedBlock[] blocks;
     private readonly LayoutOptions options;
+    private readonly Levels? before;
 
-    private Heightening(RowPlan rows, Netlist netlist, PlannedBlock[] blocks, LayoutOptions options) =>
+    private Heightening(RowPlan rows, Netlist netlist, PlannedBlock[] blocks, LayoutOptions options, Recollection? known)
+    {
         (this.rows, this.netlist, this.blocks, this.options) = (rows, netlist, blocks, options);
+        before = known?.Levels is { } then && known.Rows == rows.Rows ? then : null;
+    }
 
-    public static Levels Of(RowPlan rows, Netlist netlist, PlannedBlock[] blocks, LayoutOptions options, ImmutableArray<Growth> extra) =>
-        new Heightening(rows, netlist, blocks, options).Levels(extra);
+    public static Levels Of(RowPlan rows, Netlist netlist, PlannedBlock[] blocks, LayoutOptions options, ImmutableArray<Growth> extra, Recollection? known) =>
+        new Heightening(rows, netlist, blocks, options, known).Levels(extra);
 
     /// <summary>How far above its symbol's centre a text block begins: it stands about the centre, but rises little above the symbol.</summary>
     public static double TextRise(double textHeight, int boxHeight) => Math.Min(textHeight / 2, (boxHeight / 2.0) + 1.8);
@@ -49,7 +55,7 @@ internal sealed class Heightening
 
     private Levels Levels(ImmutableArray<Growth> extra)
     {
-        int[] above = new int[rows.Rows + 2], below = new int[rows.Rows + 2];
+        int[] above = before is null ? new int[rows.Rows + 2] : [.. before.Above], below = before is null ? new int[rows.Rows + 2] : [.. before.Below];
         foreach (var stand in netlist.Stands)
         {
             int row = rows.RowOf[stand.Id];
@@ -60,9 +66,13 @@ internal sealed class Heightening
         int[] tracks = [.. channels.Select(Tracks)], hang = [.. channels.Select(c => Clearance(c, c, below, hangs: true) + extra[c].Above)], rise = [.. channels.Select(c => Clearance(c, c + 1, above, hangs: false))];
         int[] height = [.. channels.Select(c => Math.Max(Least(c, tracks[c], hang[c], rise[c]), TextUnderText(c, above, below)) + extra[c].Below)];
         int[] natural = [.. height];
-        if (options.FillHeight is { } fill) Stretch(height, fill - height.Sum() - above.Sum() - below.Sum());
+        for (int c = 0; before is not null && c < height.Length; c++) height[c] = Math.Max(height[c], before.ChannelHeight[c]);
+        if (options.FillHeight is { } fill && before is null) Stretch(height, fill - height.Sum() - above.Sum() - below.Sum());
         // In a stretched channel the tracks stay near the upper row, with the longer drops below them.
         int[] first = [.. channels.Select(c => hang[c] + (c == 0 ? 0 : Math.Min(2, (height[c] - natural[c]) / 4)))];
+        // Horizontals lie where they lay, as long as what hangs into the channel allows.
+        for (int c = 0; before is not null && c < height.Length; c++)
+            if (before.FirstTrack[c] >= first[c] && height[c] >= Least(c, tracks[c], before.FirstTrack[c], rise[c])) first[c] = before.FirstTrack[c];
         return Stacked(above, below, height, first);
     }
 
@@ -79,14 +89,14 @@ internal sealed class Heightening
             centre[channel + 1] = y + above[channel + 1];
             y += above[channel + 1] + below[channel + 1];
         }
-        return new([.. centre], [.. top], [.. height], [.. first], y);
+        return new([.. centre], [.. above], [.. below], [.. top], [.. height], [.. first], y);
     }
 
     private int Tracks(int channel) =>
         blocks.SelectMany(b => b.Lattice.Pieces.Where(p => p.Channel == channel && p.Spans(b.X)).Select(p => b.Columns.Levels[p.Id] + p.Splits(b.X).Length + 1)).DefaultIfEmpty(0).Max();
 
     private int Least(int channel, int tracks, int hang, int rise) => tracks == 0 ? options.Channel
-        : Math.Max(hang + rise + (options.Track * (tracks - 1)), options.Channel + 1 + (options.Track * (tracks - 1))) + (channel == 0 && HasRail() ? 1 : 0);
+        : Math.Max(hang + rise + (options.Track * (tracks - 1)), options.Channel) + (channel == 0 && HasRail() ? 1 : 0);
 
     private bool HasRail() => netlist.Taps.Any(t => t.Kind == EndKind.Feed);
 

@@ -4,10 +4,13 @@ using Hotside.Symbols;
 namespace Hotside.Layouts.Passes;
 
 /// <summary>A point at which conductors of a net end: a terminal, or one end on a rail.</summary>
-internal sealed record Tap(int Id, int Net, EndKind Kind, int Terminal, SeenIn Seen)
+internal sealed record Tap(int Id, int Net, EndKind Kind, int Terminal, SeenIn Seen, ImmutableArray<TapEnd> Ends)
 {
     public bool OnTerminal => Terminal >= 0;
 }
+
+/// <summary>The end of a line that meets a tap.</summary>
+internal readonly record struct TapEnd(int Line, bool IsFrom);
 
 /// <summary>Conductors drawn as one tree: a trunk in one channel and a drop to each tap. Joints are places on the trunk.</summary>
 /// <param name="Electric">What the net is joined with in the before and in the after view; −1 where the view does not show it.</param>
@@ -34,6 +37,9 @@ internal sealed record Netlist(
     ImmutableArray<Stand> Stands, ImmutableArray<Terminal> Terminals, ImmutableArray<Line> Lines, ImmutableArray<LayoutBox> Joints,
     ImmutableArray<Net> Nets, ImmutableArray<Tap> Taps)
 {
+    /// <summary>What the ends at a tap are called: by their conductors, which keep their names when others come and go.</summary>
+    public IEnumerable<string> NamesOf(Tap tap) => tap.Ends.Select(e => Lines[e.Line].Name + (e.IsFrom ? "<" : ">"));
+
     /// <summary>The stand of a tap, or −1 on a rail.</summary>
     public int StandOf(Tap tap) => tap.OnTerminal ? Terminals[tap.Terminal].Stand : -1;
 

@@ -73,12 +73,13 @@ internal static class Nets
             int first = taps.Count;
             Dictionary<int, int> known = [];
             foreach (Line line in lines)
-                foreach (LineEnd end in new[] { line.From, line.To })
-                    if (end.OnTerminal && known.TryGetValue(end.Terminal, out int tap)) taps[tap] = taps[tap] with { Seen = taps[tap].Seen | line.Seen };
+                foreach (var (end, isFrom) in new[] { (line.From, true), (line.To, false) })
+                    if (end.OnTerminal && known.TryGetValue(end.Terminal, out int tap))
+                        taps[tap] = taps[tap] with { Seen = taps[tap].Seen | line.Seen, Ends = taps[tap].Ends.Add(new(line.Id, isFrom)) };
                     else if (!end.OnJoint)
                     {
                         if (end.OnTerminal) known[end.Terminal] = taps.Count;
-                        taps.Add(new(taps.Count, nets.Count, end.Kind, end.Terminal, line.Seen));
+                        taps.Add(new(taps.Count, nets.Count, end.Kind, end.Terminal, line.Seen, [new(line.Id, isFrom)]));
                     }
             ImmutableArray<int> joints = [.. lines.SelectMany(l => new[] { l.From.Joint, l.To.Joint }).Where(j => j >= 0).Distinct()];
             SeenIn seen = lines.Aggregate((SeenIn)0, (mask, l) => mask | l.Seen);

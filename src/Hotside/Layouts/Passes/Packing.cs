@@ -8,14 +8,14 @@ internal static class Packing
 {
     private const int BetweenRows = 2, BetweenChannels = 3;
 
-    public static ImmutableArray<int> Of(ImmutableArray<(Lattice Lattice, ColumnPlan Columns)> blocks, Netlist netlist, SidePins sides, ImmutableArray<TextRoom> textOf, LayoutOptions options)
+    public static ImmutableArray<int> Of(ImmutableArray<(Lattice Lattice, ColumnPlan Columns)> blocks, Netlist netlist, SidePins sides, ImmutableArray<TextRoom> textOf, LayoutOptions options, bool stays)
     {
         var right = new Dictionary<(bool InChannel, int Index, SeenIn View), int>();
         var shifts = ImmutableArray.CreateBuilder<int>();
         foreach (var (lattice, columns) in blocks)
         {
             var contour = Contour(lattice, columns, netlist, sides, textOf, options).ToArray();
-            int least = contour.Length == 0 ? 0 : contour.Min(c => c.Low), shift = -least;
+            int least = contour.Length == 0 ? 0 : contour.Min(c => c.Low), shift = stays ? Math.Max(0, -least) : -least;
             foreach (var (key, low, _) in contour)
                 if (right.TryGetValue(key, out int edge)) shift = Math.Max(shift, edge + (key.InChannel ? BetweenChannels : Math.Max(BetweenRows, options.BoxToBox)) - low);
             foreach (var (key, _, high) in contour) right[key] = Math.Max(right.GetValueOrDefault(key, int.MinValue), high + shift);

@@ -7,7 +7,7 @@ namespace Hotside.Layouts.Passes;
 internal static class Placement
 {
     public static Layout Of(
-        LayoutInput input, Netlist netlist, RowPlan rows, SidePins sides, ImmutableArray<TextRoom> text, PlannedBlock[] blocks, Levels levels, LayoutOptions options)
+        LayoutInput input, Netlist netlist, RowPlan rows, SidePins sides, ImmutableArray<TextRoom> text, PlannedBlock[] blocks, Levels levels, LayoutOptions options, Recollection? known)
     {
         var stands = new Dictionary<int, (int X, int Y)>();
         var textLeft = new HashSet<int>();
@@ -17,7 +17,7 @@ internal static class Placement
                 stands[seat.Stand] = (block.X[seat.Id], levels.RowCentre[seat.Row] - (netlist.Stands[seat.Stand].Height / 2));
                 if (block.Columns.TextLeft.Contains(seat.Stand)) textLeft.Add(seat.Stand);
             }
-        var (joints, lines) = Routes.Of(netlist, sides, levels, options, blocks, s => stands[s]);
+        var (joints, lines) = Routes.Of(netlist, sides, levels, options, blocks, s => stands[s], known);
         ImmutableArray<PlacedWire> wires = [.. input.Wires.Select((w, i) => new PlacedWire(w.Id, lines[i]))];
         ImmutableArray<PlacedBox> boxes = [.. input.Boxes.Select(Placed)];
         ImmutableArray<PlacedRail> rails = [.. Rails.Of(input, netlist, wires, joints)];

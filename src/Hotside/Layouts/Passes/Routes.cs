@@ -18,17 +18,18 @@ internal sealed class Routes
     private readonly Levels levels;
     private readonly LayoutOptions options;
     private readonly Func<int, (int X, int Y)> placeOfStand;
+    private readonly Recollection? known;
     private readonly Dictionary<int, (int X, int Y)> joints = [];
     private readonly Dictionary<int, ImmutableArray<(int X, int Y)>> lines = [];
 
-    private Routes(Netlist netlist, SidePins sides, Levels levels, LayoutOptions options, Func<int, (int X, int Y)> placeOfStand) =>
-        (this.netlist, this.sides, this.levels, this.options, this.placeOfStand) = (netlist, sides, levels, options, placeOfStand);
+    private Routes(Netlist netlist, SidePins sides, Levels levels, LayoutOptions options, Func<int, (int X, int Y)> placeOfStand, Recollection? known) =>
+        (this.netlist, this.sides, this.levels, this.options, this.placeOfStand, this.known) = (netlist, sides, levels, options, placeOfStand, known);
 
     /// <summary>The place of each joint and the points of each line, by their numbers.</summary>
     public static (IReadOnlyDictionary<int, (int X, int Y)> Joints, IReadOnlyDictionary<int, ImmutableArray<(int X, int Y)>> Lines) Of(
-        Netlist netlist, SidePins sides, Levels levels, LayoutOptions options, IEnumerable<PlannedBlock> blocks, Func<int, (int X, int Y)> placeOfStand)
+        Netlist netlist, SidePins sides, Levels levels, LayoutOptions options, IEnumerable<PlannedBlock> blocks, Func<int, (int X, int Y)> placeOfStand, Recollection? known)
     {
-        var routes = new Routes(netlist, sides, levels, options, placeOfStand);
+        var routes = new Routes(netlist, sides, levels, options, placeOfStand, known);
         PlannedBlock[] all = [.. blocks];
         var spanning = all.SelectMany(b => b.Lattice.Pieces.Where(p => p.Spans(b.X)).Select(p => p.Channel)).ToHashSet();
         foreach (var block in all)
@@ -97,10 +98,22 @@ internal sealed class Routes
             int[] always = [.. taps.Where(t => t.Seen == SeenIn.Both).Select(t => t.Column).Order()], own = [.. taps.Select(t => t.Column).Order()];
             int[] others = [.. branches.Values.Select(b => b.Column).Distinct().Order()];
             int wish = Middle(always) ?? Middle(own) ?? Middle(others) ?? 0;
-            int column = always.Concat(own).Append(wish).Concat(others).FirstOrDefault(c => !taken.Contains(c), wish);
+            int[] then = known?.ColumnOf(netlist.Joints[joint]) is { } stood && own.Concat(others).Contains(stood) ? [stood] : [];
+            int column = then.Concat(always).Concat(own).Append(wish).Concat(others).OrderBy(c => IsReached(c, netlist.Joints[joint].Seen) ? 0 : 1).FirstOrDefault(c => !taken.Contains(c), wish);
             for (int step = 4; taken.Contains(column); step++) column = wish + (step % 2 == 0 ? step : -step);
             taken.Add(column);
             joints[joint] = (column, trace.Before(column));
+        }
+
+        // A trunk that one view draws short would be drawn out to the joint, across what stands there in that view.
+        bool IsReached(int column, SeenIn seen)
+        {
+            foreach (var view in Extents.Views.Where(v => (seen & net.Seen & v) != 0))
+            {
+                int[] reach = [.. branches.Where(b => (netlist.Taps[b.Key].Seen & view) != 0).Select(b => b.Value.Column)];
+                if (reach.Length > 0 && (column < reach.Min() || column > reach.Max())) return false;
+            }
+            return true;
         }
 
         int? Middle(int[] columns) => columns.Length > 0 ? columns[columns.Length / 2] : null;
@@ -120,23 +133,7 @@ internal sealed class Routes
         return branches[TapOf(line, isFrom, net)];
     }
 
-    // A terminal has one tap in a net; on the rails each line end has its own, in the order of the lines.
-    private int TapOf(Line line, bool isFrom, Net net)
-    {
-        var end = isFrom ? line.From : line.To;
-        if (end.OnTerminal) return net.Taps.First(t => netlist.Taps[t].Terminal == end.Terminal);
-        int[] alike = [.. net.Taps.Where(t => netlist.Taps[t].Kind == end.Kind && !netlist.Taps[t].OnTerminal)];
-        int place = 0;
-        foreach (var other in net.Lines.Select(l => netlist.Lines[l]))
-            foreach (bool from in new[] { true, false })
-            {
-                var at = from ? other.From : other.To;
-                if (at.OnTerminal || at.OnJoint || at.Kind != end.Kind) continue;
-                if (other.Id == line.Id && from == isFrom) return alike[place];
-                place++;
-            }
-        return alike[^1];
-    }
+    private int TapOf(Line line, bool isFrom, Net net) => net.Taps.First(t => netlist.Taps[t].Ends.Contains(new(line.Id, isFrom)));
 
     private static ImmutableArray<(int X, int Y)> Simplified(IEnumerable<(int X, int Y)> points)
     {

@@ -9,16 +9,16 @@ namespace Hotside.Layouts.Passes;
 /// </summary>
 internal static class Rows
 {
-    private const int FeedWeight = 10, ChassisWeight = 12, InnerWeight = 4;
+    private const int FeedWeight = 10, ChassisWeight = 12, InnerWeight = 4, AsItStood = 5000;
 
-    public static RowPlan Of(Netlist netlist, ImmutableArray<bool> directions)
+    public static RowPlan Of(Netlist netlist, ImmutableArray<bool> directions, Recollection? known)
     {
-        Plan plan = new(netlist, [.. directions]);
+        Plan plan = new(netlist, [.. directions], known);
         return plan.Solve();
     }
 
     /// <summary>The system being built; variables are stands, then nets, then the top and the bottom of the drawing.</summary>
-    private sealed class Plan(Netlist netlist, bool[] above)
+    private sealed class Plan(Netlist netlist, bool[] above, Recollection? known)
     {
         private readonly NetworkSimplex simplex = new();
         private readonly List<int>[] below = [.. Enumerable.Range(0, netlist.Stands.Length + netlist.Nets.Length).Select(_ => new List<int>())];
@@ -39,8 +39,11 @@ internal static class Rows
             foreach (Tap tap in netlist.Taps.Where(t => !t.OnTerminal))
                 if (tap.Kind == EndKind.Feed) simplex.AtLeast(top, Stands + tap.Net, 0, FeedWeight);
                 else simplex.AtLeast(Stands + tap.Net, bottom, 0, ChassisWeight);
+            HangLoose(top, bottom);
             foreach (Tap tap in netlist.Taps.Where(t => climbs[t.Id])) simplex.Near(netlist.StandOf(tap), 0, Stands + tap.Net, 0, 1);
-            simplex.AtLeast(top, bottom, 1, 1);
+            simplex.AtLeast(top, bottom, Math.Max(1, known?.Rows ?? 1), 1);
+            foreach (var stand in netlist.Stands)
+                if (known?.Of(stand) is { } then) simplex.Near(stand.Id, 0, top, then.Row, AsItStood);
             int[] solution = simplex.Solve() ?? throw new InvalidOperationException("Rows were given a cycle.");
             int rows = solution[bottom] - solution[top];
             int[] rowOf = [.. solution[..Stands].Select(v => v - solution[top])];
@@ -71,6 +74,23 @@ internal static class Rows
             simplex.AtLeast(upper, lower, above[tap.Id] ? 0 : 1, tap.Seen == SeenIn.Both ? 2 * InnerWeight : InnerWeight);
         }
 
+        /// <summary>A part on which nothing hangs below stands on chassis all the same if its like do; one with nothing above under the feed.</summary>
+        private void HangLoose(int top, int bottom)
+        {
+            var wired = netlist.Taps.Where(t => t.OnTerminal).ToLookup(netlist.StandOf, t => netlist.Terminals[t.Terminal].Side);
+            HashSet<string> onChassis = AlikeOn(EndKind.Chassis), underFeed = AlikeOn(EndKind.Feed);
+            foreach (var stand in netlist.Stands.Where(s => s.Shape.Length > 0))
+            {
+                bool hasAbove = wired[stand.Id].Contains(Side.Top), hasBelow = wired[stand.Id].Contains(Side.Bottom);
+                if (hasAbove && !hasBelow && onChassis.Contains(stand.Shape)) simplex.AtLeast(stand.Id, bottom, 0, ChassisWeight);
+                if (hasBelow && !hasAbove && underFeed.Contains(stand.Shape)) simplex.AtLeast(top, stand.Id, 1, FeedWeight);
+            }
+        }
+
+        /// <summary>The shapes of the parts that a conductor joins to a rail.</summary>
+        private HashSet<string> AlikeOn(EndKind rail) =>
+            [.. netlist.Nets.Where(n => n.Taps.Any(t => netlist.Taps[t].Kind == rail)).SelectMany(n => n.Taps).Select(t => netlist.StandOf(netlist.Taps[t])).Where(s => s >= 0).Select(s => netlist.Stands[s].Shape)];
+
         private bool Closes(int stand, int net, bool standAbove) => standAbove ? Reaches(net, stand) : Reaches(stand, net);
 
         private bool Reaches(int from, int to)
@@ -94,7 +114,7 @@ internal static class Rows
             {
                 Net[] nets = [.. netsOf[stand.Id].Distinct()];
                 bool alone = nets.All(n => n.Joints.IsEmpty && n.Taps.All(t => netlist.StandOf(netlist.Taps[t]) is var s && (s == -1 || s == stand.Id)));
-                if (!alone || nets.SelectMany(n => n.Taps).Any(t => climbs[t])) continue;
+                if (!alone || known?.Of(stand) is not null || nets.SelectMany(n => n.Taps).Any(t => climbs[t])) continue;
                 rowOf[stand.Id] = (1 + rows) / 2;
                 foreach (Net net in nets)
                     trunkOf[net.Id] = above[net.Taps.First(t => netlist.Taps[t].OnTerminal)] ? rowOf[stand.Id] : rowOf[stand.Id] - 1;
@@ -113,7 +133,7 @@ internal static class Rows
                     else lowest = Math.Min(lowest, rowOf[netlist.StandOf(tap)] - 1);
                 int over = taps.Count(t => above[t.Id]), under = taps.Length - over;
                 if (highest <= lowest)
-                    trunkOf[net.Id] = over > under ? highest : under > over ? lowest : Math.Clamp(trunkOf[net.Id], highest, lowest);
+                    trunkOf[net.Id] = known?.Of(net) is { } then && then.Channel >= highest && then.Channel <= lowest ? then.Channel : over > under ? highest : under > over ? lowest : Math.Clamp(trunkOf[net.Id], highest, lowest);
             }
             foreach (Tap tap in netlist.Taps.Where(t => climbs[t.Id]))
             {

@@ -40,4 +40,4 @@ internal readonly record struct LineEnd(EndKind Kind, int Terminal, int Joint)
 }
 
 /// <summary>A conductor by numbers, in file order.</summary>
-internal sealed record Line(int Id, SeenIn Seen, LineEnd From, LineEnd To);
+internal sealed record Line(int Id, string Name, SeenIn Seen, LineEnd From, LineEnd To);

@@ -17,11 +17,34 @@ internal static class Tracks
         if (byTrack.Crossings > FewCrossings && Improved(lattice, tracks, DepthFirst(lattice, tracks, inFile), WidthOf) is var other && other.Crossings < byTrack.Crossings) byTrack = other;
         var bySingle = Improved(lattice, singles, byTrack.Current().SelectMany(t => tracks[t].Parts), WidthOf);
         Twins.InFileOrder(lattice, bySingle, new(lattice, bySingle, WidthOf), tracks, s => netlist.Stands[s.Stand].Shape);
-        var rows = Enumerable.Range(0, lattice.Rows + 2).Select(row => bySingle.Current().SelectMany(s => singles[s].Seats)
-            .Where(s => lattice.Seats[s].Row == row).ToImmutableArray());
-        return new([.. rows], bySingle.Crossings);
+        return Ordered(lattice, bySingle);
 
         int WidthOf(Seat seat) => seat.IsStand ? netlist.Stands[seat.Stand].Width + text[seat.Stand].In(seat.Seen) + 1 : 2;
+    }
+
+    /// <summary>The order as it was; what was not there then finds its place beside what it hangs on.</summary>
+    public static SeatOrder AsBefore(Lattice lattice, Recollection known)
+    {
+        var singles = Strand.Singles(lattice);
+        double?[] place = [.. singles.Select(s => s.Seats.Select(i => (double?)known.PlaceOf(lattice.Seats[i])).FirstOrDefault(p => p >= 0))];
+        int[] added = [.. singles.Where(s => place[s.Id] is null).Select(s => s.Id)];
+        var strandOf = new int[lattice.Seats.Length];
+        foreach (var strand in singles)
+            foreach (int seat in strand.Seats) strandOf[seat] = strand.Id;
+        // What is new may hang on what is new: from the known outwards, as often as it takes.
+        for (int open = added.Length + 1; added.Count(s => place[s] is null) is > 0 and var left && left < open; open = left)
+            foreach (int strand in added.Where(s => place[s] is null))
+                place[strand] = lattice.Pieces.Where(p => p.Ends.Any(e => strandOf[e.Seat] == strand)).SelectMany(p => p.Ends.Select(e => place[strandOf[e.Seat]])).Average();
+        var order = new StrandOrder(lattice, singles, singles.OrderBy(s => place[s.Id] ?? double.MaxValue).ThenBy(s => s.Id).Select(s => s.Id));
+        foreach (int strand in added) order.Sift(strand);
+        return Ordered(lattice, order);
+    }
+
+    private static SeatOrder Ordered(Lattice lattice, StrandOrder order)
+    {
+        int[] seats = [.. order.Current().SelectMany(s => order.Strands[s].Seats)];
+        var rows = Enumerable.Range(0, lattice.Rows + 2).Select(row => seats.Where(s => lattice.Seats[s].Row == row).ToImmutableArray());
+        return new([.. rows], order.Crossings) { Places = [.. lattice.Seats.Select(s => order.PlaceOf(order.StrandOf[s.Id]))] };
     }
 
     private static StrandOrder Improved(Lattice lattice, ImmutableArray<Strand> strands, IEnumerable<int> start, Func<Seat, int> widthOf)

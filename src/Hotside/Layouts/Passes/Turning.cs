@@ -7,7 +7,7 @@ internal static class Turning
 {
     private const double Clear = 0.01;
 
-    public static Union Of(Union union, Heights heights)
+    public static Union Of(Union union, Heights heights, LayoutMemory? memory)
     {
         HashSet<int> wired = [.. union.Lines.SelectMany(l => new[] { l.From.Terminal, l.To.Terminal })];
         ILookup<int, Terminal> byStand = union.Terminals.Where(t => wired.Contains(t.Id)).ToLookup(t => t.Stand);
@@ -16,7 +16,8 @@ internal static class Turning
 
         bool HangsUpsideDown(Stand stand) =>
             stand.Boxes.All(b => b.Box.MayTurnOver)
-            && Mean(stand, Side.Top) is { } top && Mean(stand, Side.Bottom) is { } bottom && top < bottom - Clear;
+            && (memory is not null && memory.Boxes.TryGetValue(stand.Boxes[0].Box.Id, out var known) ? known.Turned
+                : Mean(stand, Side.Top) is { } top && Mean(stand, Side.Bottom) is { } bottom && top < bottom - Clear);
 
         double? Mean(Stand stand, Side side) =>
             byStand[stand.Id].Where(t => t.Side == side).Select(t => (double?)heights.OfTerminal[t.Id]).Average();

@@ -27,7 +27,7 @@ internal sealed record Union(
             stands.Add(StandOf(stands.Count, box, successor));
             AddTerminals(stands[^1], terminals, ends);
         }
-        IEnumerable<Line> lines = input.Wires.Select((w, i) => new Line(i, w.Seen, EndOf(w.From), EndOf(w.To)));
+        IEnumerable<Line> lines = input.Wires.Select((w, i) => new Line(i, w.Id, w.Seen, EndOf(w.From), EndOf(w.To)));
         return new([.. stands], [.. terminals], [.. joints], [.. lines]);
 
         LineEnd EndOf(LayoutEnd end) => end.Kind != EndKind.Pin ? new(end.Kind, -1, -1)
