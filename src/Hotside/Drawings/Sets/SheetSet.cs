@@ -44,10 +44,18 @@ internal sealed class SheetSet
         for (int zones = 2; zones < 2 + MostTries; zones++)
         {
             if (Packed(zones) is not { } blocks) continue;
-            var flags = new SetFlags(plan, blocks, falls, 1).All();
-            SheetPart[] parts = [.. blocks.Zip(flags, (b, f) => new SheetPart(b, f))];
-            Sheet?[] sheets = [.. parts.Select(p => On(p))];
-            if (sheets.All(s => s is not null)) return Drawn(parts, [.. sheets.OfType<Sheet>()]);
+            for (int tries = 0; tries < MostTries; tries++)
+            {
+                var flags = new SetFlags(plan, blocks, falls, 1).All();
+                SheetPart[] parts = [.. blocks.Zip(flags, (b, f) => new SheetPart(b, f))];
+                Sheet?[] sheets = [.. parts.Select(p => On(p))];
+                if (sheets.All(s => s is not null)) return Drawn(parts, [.. sheets.OfType<Sheet>()]);
+                // What its own flags make larger than was thought is cut once more.
+                int large = Array.IndexOf(sheets, null);
+                if (blocks[large].Halved(plan) is not var (first, second)) break;
+                blocks[large] = first;
+                blocks.Insert(large + 1, second);
+            }
         }
         return [];
     }

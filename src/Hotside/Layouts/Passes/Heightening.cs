@@ -24,6 +24,10 @@ internal sealed class Heightening
 {
     // Free strip above the first and below the last track of a channel: room for labels at terminals.
     private const int Strip = 2;
+
+    // The name of a rail stands over it, with the number of its change: three modules and air.
+    private const int RailName = 4;
+
     private const double MostStretch = 2.2;
 
     private readonly RowPlan rows;
@@ -103,7 +107,7 @@ internal sealed class Heightening
     // The text blocks of a row that lie over or under a horizontal of the channel keep it away.
     private int Clearance(int channel, int row, int[] half, bool hangs)
     {
-        double needed = Strip;
+        double needed = hangs && blocks.Any(b => b.Lattice.Pieces.Any(p => p.Channel == channel && p.IsRail)) ? RailName : Strip;
         foreach (var (stand, left, right) in TextsOf(row))
         {
             bool crossed = blocks.Any(b => b.Lattice.Pieces.Any(p => p.Channel == channel && p.Spans(b.X) && (p.Seen & netlist.Stands[stand].Seen) != 0

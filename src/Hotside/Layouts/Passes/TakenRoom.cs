@@ -6,7 +6,7 @@ namespace Hotside.Layouts.Passes;
 /// <summary>What already stands on the drawing, view by view, so that a text finds a free place.</summary>
 internal sealed class TakenRoom
 {
-    private const double Clear = 0.12, BesideLine = 0.3, NameOfFeed = 2.4;
+    private const double Clear = 0.12, BesideLine = 0.3, BesideBox = 0.2, NameOfFeed = 2.4;
 
     private readonly List<(double Left, double Top, double Right, double Bottom, SeenIn Seen)> taken = [];
     private readonly double height;
@@ -21,7 +21,7 @@ internal sealed class TakenRoom
         height = bottom;
         foreach (var (box, placed) in input.Boxes.Zip(boxes).Where(b => !b.First.IsPoint))
         {
-            taken.Add((placed.X, placed.Y, placed.X + box.Width, placed.Y + box.Height, box.Seen));
+            taken.Add((placed.X - BesideBox, placed.Y - BesideBox, placed.X + box.Width + BesideBox, placed.Y + box.Height + BesideBox, box.Seen));
             foreach (var view in Extents.Views.Where(v => (v & box.Seen) != 0 && box.TextWidths.In(v) > 0))
             {
                 var (left, right) = placed.TextIn(view, box);
