@@ -79,7 +79,8 @@ internal static class Rows
         {
             var wired = netlist.Taps.Where(t => t.OnTerminal).ToLookup(netlist.StandOf, t => netlist.Terminals[t.Terminal].Side);
             HashSet<string> onChassis = AlikeOn(EndKind.Chassis), underFeed = AlikeOn(EndKind.Feed);
-            foreach (var stand in netlist.Stands.Where(s => s.Shape.Length > 0))
+            // Where a line leaves the page is no part: all such ends look alike.
+            foreach (var stand in netlist.Stands.Where(s => s.Shape.Length > 0 && !s.Boxes.Any(b => b.Box.IsFeedEnd || b.Box.IsReturnEnd)))
             {
                 bool hasAbove = wired[stand.Id].Contains(Side.Top), hasBelow = wired[stand.Id].Contains(Side.Bottom);
                 if (hasAbove && !hasBelow && onChassis.Contains(stand.Shape)) simplex.AtLeast(stand.Id, bottom, 0, ChassisWeight);
