@@ -21,6 +21,10 @@ internal sealed record Layout(
     public LayoutMemory? Memory { get; init; }
 
     /// <summary>The layout of one input at one spacing; what stood in a previous layout stays where it was unless something needs it to move.</summary>
-    public static Layout Of(LayoutInput input, LayoutOptions options, Layout? previous = null, CancellationToken cancel = default) =>
-        Arrangement.Of(input, previous, cancel).At(options, cancel);
+    public static Layout Of(LayoutInput input, LayoutOptions options, Layout? previous = null, CancellationToken cancel = default)
+    {
+        var layout = Arrangement.Of(input, previous, cancel).At(options, cancel);
+        // Where what stood leaves no sound place for what is new, everything is laid out anew.
+        return previous is null || !Check.Of(input, layout).Any() ? layout : Arrangement.Of(input, cancel: cancel).At(options, cancel);
+    }
 }
