@@ -1,3 +1,4 @@
+using Hotside.Circuits;
 using Hotside.Solving.Laws;
 using Hotside.Solving.Relays;
 
@@ -12,7 +13,7 @@ internal static class Grounding
     /// <summary>Whether each node is tied.</summary>
     public static bool[] Of(CircuitModel model, StatePoint at)
     {
-        NodeSets tied = new(model.Network.NodeCount + 1);
+        DisjointSets tied = new(model.Network.NodeCount + 1);
         foreach (var element in model.Elements)
         {
             for (int e = element.FirstEdge; e < element.FirstEdge + element.EdgeCount; e++) Tie(e, element.Element.IsSource);

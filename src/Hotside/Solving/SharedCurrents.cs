@@ -1,3 +1,4 @@
+using Hotside.Circuits;
 using Hotside.Solving.Laws;
 using Hotside.Solving.Networks;
 
@@ -13,7 +14,7 @@ internal static class SharedCurrents
     {
         bool[] isShared = new bool[laws.Length];
         int[] joints = [.. Enumerable.Range(0, laws.Length).Where(e => IsJoint(laws[e]) && network.Edges[e].A != network.Edges[e].B)];
-        NodeSets grown = new(network.NodeCount + 1);
+        DisjointSets grown = new(network.NodeCount + 1);
         List<int>[] tree = [.. Enumerable.Range(0, network.NodeCount + 1).Select(_ => new List<int>())];
         List<int> closing = [];
         foreach (int e in joints)
@@ -28,7 +29,7 @@ internal static class SharedCurrents
         }
         if (closing.Count == 0) return isShared;
         var (up, depth) = Rooted(network, tree);
-        NodeSets within = new(network.NodeCount + 1);
+        DisjointSets within = new(network.NodeCount + 1);
         int[] top = [.. Enumerable.Range(0, network.NodeCount + 1)];
         foreach (int e in closing)
         {

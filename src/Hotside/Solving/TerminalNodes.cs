@@ -8,7 +8,7 @@ internal sealed class TerminalNodes
 {
     private readonly Dictionary<End, int> sets = [];
     private readonly List<End> ends = [];
-    private readonly NodeSets joined = new(0);
+    private readonly DisjointSets joined = new(0);
     private readonly int[] numbers;
 
     /// <summary>The nodes of a circuit.</summary>

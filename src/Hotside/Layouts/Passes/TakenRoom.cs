@@ -6,7 +6,7 @@ namespace Hotside.Layouts.Passes;
 /// <summary>What already stands on the drawing, view by view, so that a text finds a free place.</summary>
 internal sealed class TakenRoom
 {
-    private const double Clear = 0.12, BesideLine = 0.3, BesideBox = 0.2, NameOfFeed = 2.4;
+    private const double Clear = 0.12, BesideText = 0.5, BesideLine = 0.3, BesideBox = 0.2, NameOfFeed = 2.4;
 
     private readonly List<(double Left, double Top, double Right, double Bottom, SeenIn Seen)> taken = [];
     private readonly double height;
@@ -25,7 +25,8 @@ internal sealed class TakenRoom
             foreach (var view in Extents.Views.Where(v => (v & box.Seen) != 0 && box.TextWidths.In(v) > 0))
             {
                 var (left, right) = placed.TextIn(view, box);
-                Take(left, placed.TextY, right - left, box.TextHeight, view);
+                // A label that touched the text of a part would be read with it.
+                taken.Add((left - BesideText, placed.TextY - BesideText, right + BesideText, placed.TextY + box.TextHeight + BesideText, view));
             }
         }
         foreach (var (wire, line) in input.Wires.Zip(wires))

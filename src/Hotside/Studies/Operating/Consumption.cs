@@ -8,9 +8,6 @@ internal static class Consumption
     /// <summary>The inner resistance of a source in ohms.</summary>
     public const double Source = 0.005;
 
-    /// <summary>A closed contact, in ohms: next to nothing.</summary>
-    public const double Contact = 1e-6;
-
     /// <summary>A one-way element that conducts, in ohms.</summary>
     public const double OneWay = 0.02;
 

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Hotside.Solving.Laws;
 using Hotside.Studies.Switching;
 
 namespace Hotside.Studies.Operating;
@@ -32,7 +33,7 @@ internal sealed class OperatingPoint
         isOut = new bool[branches.Length];
         for (int i = 0; i < branches.Length; i++)
             if (branches[i] != except && branches[i].When.HoldsIn(state))
-                siemens[i] = branches[i].Role == BranchRole.Link ? 1 / Consumption.Contact : 1 / place.Graph.OhmsOf(branches[i]);
+                siemens[i] = branches[i].Role == BranchRole.Link ? 1 / CopperResistance.Contact : 1 / place.Graph.OhmsOf(branches[i]);
         for (int i = 0; i < sources.Length; i++)
             if (sources[i].When.HoldsIn(state))
                 siemens[branches.Length + i] = 1 / Consumption.Source;

@@ -10,7 +10,7 @@ internal sealed class ContactGraph
 {
     private readonly Nodes nodes;
     private readonly Dictionary<End, int> numbers = [];
-    private readonly UnionFind joined;
+    private readonly DisjointSets joined;
     private readonly Dictionary<int, Condition[]> joints = [];
     private readonly double[] ohms;
     private readonly UndirectedGraph<int, Branch> graph = new(allowParallelEdges: true);

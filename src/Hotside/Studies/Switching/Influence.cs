@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Hotside.Circuits;
 
 namespace Hotside.Studies.Switching;
 
@@ -10,7 +11,7 @@ internal sealed class Influence
     {
         int count = relays.Length;
         bool[,] reaches = new bool[count, count];
-        UnionFind groups = new(count);
+        DisjointSets groups = new(count);
         bool[] lets = new bool[count];
         for (int i = 0; i < count; i++)
         for (int j = 0; j < count; j++)

@@ -12,7 +12,7 @@ internal static class JoinedForGood
     {
         Positions positions = new(circuit);
         ContactGraph graph = new(circuit, positions);
-        UnionFind inLine = new(graph.Size);
+        DisjointSets inLine = new(graph.Size);
         foreach (var branch in graph.Branches)
             if (branch.Role != BranchRole.Consumer && branch.When.IsAlways)
                 inLine.Join(branch.Source, branch.Target);

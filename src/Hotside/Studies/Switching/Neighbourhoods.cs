@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Hotside.Circuits;
 using Hotside.Studies.Operating;
 
 namespace Hotside.Studies.Switching;
@@ -10,7 +11,7 @@ internal sealed class Neighbourhoods
 {
     private readonly ContactGraph graph;
     private readonly int[] blocks;
-    private readonly UnionFind merged;
+    private readonly DisjointSets merged;
     private readonly ImmutableArray<(int, int)> poleEdges;
     private readonly Dictionary<int, int> consumers = [];
     private readonly Dictionary<Branch, ImmutableArray<Branch>> inLineWith = [];

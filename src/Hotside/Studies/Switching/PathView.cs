@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Hotside.Circuits;
 
 namespace Hotside.Studies.Switching;
 
@@ -14,7 +15,7 @@ internal sealed class PathView
     private readonly int size;
     private readonly int loadSource, loadTarget;
     private readonly int[] sources, targets, poleAt;
-    private UnionFind joined = new(0);
+    private DisjointSets joined = new(0);
 
     public PathView(Supply supply, Branch load, Branch[] others)
     {
