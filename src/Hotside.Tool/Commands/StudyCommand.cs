@@ -45,7 +45,7 @@ internal static class StudyCommand
                 if (altered) Print(output, "Before, " + read.Alteration.Before.System, read.Study.Before, whose);
                 Print(output, (altered ? "After, " : "") + read.Alteration.After.System, read.Study.After, whose);
             }
-            return read.Findings.Any(d => d.Severity >= Severity.Error) ? ExitCode.Findings : ExitCode.Done;
+            return read.HasErrors ? ExitCode.Findings : ExitCode.Done;
         });
         return command;
     }

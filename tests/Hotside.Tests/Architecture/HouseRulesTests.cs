@@ -18,6 +18,7 @@ public partial class HouseRulesTests
         ["Reading"] = ["Circuits", "Diagnostics", "Notation", "Kinds", "Alterations"],
         ["Solving"] = ["Circuits", "Diagnostics"],
         ["Studies"] = ["Circuits", "Alterations", "Diagnostics", "Solving"],
+        ["Checks"] = ["Circuits", "Alterations", "Diagnostics", "Solving", "Studies"],
         ["Wording"] = ["Circuits", "Alterations", "Studies"],
         ["Symbols"] = [],
         ["Layouts"] = ["Symbols"],
