@@ -35,6 +35,8 @@ internal static class CheckCommand
         return command;
     }
 
+    private const string Caution = "An aid: the workshop manual, local codes and licensed practice take precedence. Take the cable of the grounded post off first.";
+
     private static int Check(string path, TextWriter output)
     {
         if (JobArgument.Load(path, output) is not { } read) return ExitCode.InputUnreadable;
@@ -44,6 +46,7 @@ internal static class CheckCommand
             Group(read, [.. findings.Where(f => f.Accepted is null && f.Severity == severity)], Heading(severity), severity.ToString().ToLowerInvariant(), counts, output);
         Group(read, [.. findings.Where(f => f.Accepted is not null).OrderByDescending(f => f.Severity)], "Accepted by the job, for the reasons given", "", counts, output);
         if (read.Job is not { } job) return ExitCode.InputUnreadable;
+        if (findings.Any(f => f is { Accepted: null, Severity: >= Severity.Warning })) output.WriteLine(Caution);
         output.WriteLine($"{job.Title}: {(counts.Count == 0 ? "nothing found" : string.Join(", ", counts))}");
         return job.HasErrors ? ExitCode.Findings : ExitCode.Done;
     }
