@@ -20,6 +20,7 @@ internal sealed class PathSearch
     private readonly DecisionSpace space;
     private readonly Supply supply;
     private readonly bool throughConsumers;
+    private readonly ImmutableArray<int> needed;
     private readonly Dictionary<(int, int, Condition, bool, Condition), (Condition When, bool IsGivenUp)> known = [];
 
     /// <summary>Prepares a search.</summary>
@@ -32,6 +33,7 @@ internal sealed class PathSearch
         this.supply = supply;
         space = graph.Positions.Space;
         this.throughConsumers = throughConsumers;
+        needed = [.. supply.Poles.SelectMany(p => space.SupportOf(p.When)).Append(graph.Positions.Candour).Distinct()];
     }
 
     /// <summary>The loads whose search was given up: paths may be missing.</summary>
@@ -120,9 +122,11 @@ internal sealed class PathSearch
     // A set of states around one without a path in which there is none either.
     private Condition WithoutPath(PathView view, int[] state)
     {
-        int[] known = (int[])state.Clone();
-        HashSet<int> needed = [graph.Positions.Candour, .. supply.Poles.SelectMany(p => space.SupportOf(p.When))];
-        int[] free = [.. Enumerable.Range(0, known.Length).Where(v => !needed.Contains(v))];
+        int[] known = new int[state.Length];
+        Array.Fill(known, -1);
+        foreach (int v in needed) known[v] = state[v];
+        int[] free = [.. view.Variables.Where(v => known[v] < 0)];
+        foreach (int v in free) known[v] = state[v];
         var poles = supply.Poles.Select(p => p.When.Given(known)).ToArray();
         Forget(free);
         var alike = space.AlwaysHolds;

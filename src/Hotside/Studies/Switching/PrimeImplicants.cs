@@ -28,6 +28,8 @@ internal sealed class PrimeImplicants(DecisionSpace space)
     {
         var core = wanted & !indifferent;
         if (core.IsNever) return [];
+        // Every prime of a condition meets it.
+        if (core.Node == (wanted | indifferent).Node) return Primes(core.Node);
         return [.. Primes((wanted | indifferent).Node).Where(cube => !Cut(core, cube).IsNever)];
     }
 
