@@ -14,6 +14,7 @@ internal sealed class PathView
     // Points are numbered anew, for a load's neighbourhood is small.
     private readonly int loadSource, loadTarget;
     private readonly int[] sources, targets, poleAt;
+    private ImmutableArray<int> variables;
     private readonly DisjointSets joined;
     private readonly DisjointPaths paths;
     private readonly List<(int A, int B, int Edge, bool IsDear)> edges = [];
@@ -30,14 +31,14 @@ internal sealed class PathView
         poleAt = [.. supply.Poles.Select(p => Number(p.Point))];
         joined = new(numbers.Count);
         paths = new(numbers.Count, others.Length);
-        Variables = [.. others.Select(b => b.When).Distinct().SelectMany(w => w.Space.SupportOf(w)).Distinct().Order()];
     }
 
     /// <summary>All branches but the load.</summary>
     public IReadOnlyList<Branch> Others => others;
 
     /// <summary>The variables on which it depends what they conduct.</summary>
-    public ImmutableArray<int> Variables { get; }
+    public ImmutableArray<int> Variables =>
+        variables.IsDefault ? variables = [.. others.Select(b => b.When).Distinct().SelectMany(w => w.Space.SupportOf(w)).Distinct().Order()] : variables;
 
     /// <summary>Whether a directed search was given up.</summary>
     public bool IsApproximate { get; private set; }
