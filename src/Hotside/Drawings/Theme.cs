@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Hotside.Circuits;
 using Hotside.Symbols.Shapes;
 
 namespace Hotside.Drawings;
@@ -54,12 +55,12 @@ public sealed record Theme
 
     /// <summary>A theme by its name, as the command line has it.</summary>
     /// <param name="name">One of <see cref="Names"/>.</param>
-    /// <exception cref="ArgumentException">There is no theme of that name; the message names those that there are.</exception>
+    /// <exception cref="ArgumentException">There is no theme of that name; the message names the nearest, or those that there are.</exception>
     public static Theme Named(string name)
     {
         ArgumentNullException.ThrowIfNull(name);
         return All.FirstOrDefault(t => t.Name == name).Theme
-            ?? throw new ArgumentException($"There is no theme \"{name}\"; there are {string.Join(", ", Names)}.", nameof(name));
+            ?? throw new ArgumentException($"There is no theme \"{name}\"; {(NearestName.Of(name, Names) is { } near ? $"did you mean \"{near}\"?" : $"there are {string.Join(", ", Names)}.")}", nameof(name));
     }
 
     /// <summary>The sheet.</summary>
