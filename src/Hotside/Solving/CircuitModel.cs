@@ -106,6 +106,9 @@ internal sealed class CircuitModel
         {
             regulator = regulators.Count;
             regulators.Add(Droppers.Of(part, element, figures, a, b, element.IsAgainstCase ? Nodes.NodeOf(Circuits.Nodes.CaseOf(part)) : NetworkEdge.Reference));
+            // Without a leak past it, a current into an output on nothing would seem to go nowhere.
+            ends.Add(new(a, b));
+            edges.Add(new(ClampLaw.Resistance(1 / Law.Leak), null, []));
         }
         else
         {

@@ -6,8 +6,11 @@ namespace Hotside.Solving.Laws;
 /// <summary>The law of a source, from its plus pole to its minus pole: what it gives is negative.</summary>
 internal static class SourceLaws
 {
-    // Regulator and machine as one resistance; an exciter's diodes; brushes and armature of a machine that stands: own choices.
-    private const double MachineOhms = 0.05, ExciterAmperes = 10, StandingOhms = 0.5;
+    /// <summary>Brushes and armature of a machine that stands, in ohms: own choice, no source.</summary>
+    public const double StandingOhms = 0.5;
+
+    // Regulator and machine as one resistance; an exciter's diodes: own choices.
+    private const double MachineOhms = 0.05, ExciterAmperes = 10;
 
     // The fully charged battery at rest: at least 12.6 V for one of 12 V (TM 5-3805-262-20).
     private const double RestShare = 12.6 / 12;
@@ -28,7 +31,7 @@ internal static class SourceLaws
     public static ElementLaw Of(Part part, Element element, double volts, ElementFigures figures)
     {
         if (element.Traits.HasFlag(ElementTraits.Solar)) return ElementLaw.By(Panel(volts, figures));
-        if (element.When is null) return ElementLaw.By([.. Battery(part, element, volts)]);
+        if (element.When is null) return ElementLaw.By([.. Battery(part, element, volts, figures)]);
         // Of an alternator's two sources the first is the output, and its rating is for that alone.
         bool isExciter = part.Kind.Elements.First(e => e.IsSource) != element && figures.Stated(Unit.Ampere) is null;
         double most = isExciter ? ExciterAmperes : figures.Stated(Unit.Ampere) ?? figures.Usual(Unit.Ampere) ?? figures.Assume(AssumedFigure.Current, 360 / volts);
@@ -41,12 +44,12 @@ internal static class SourceLaws
 
     private static bool IsNominal(double volts) => volts is 2 or 4 or 6 or 8 or 12 or 24 or 32 or 36 or 48;
 
-    private static IEnumerable<Law> Battery(Part part, Element element, double volts)
+    private static IEnumerable<Law> Battery(Part part, Element element, double volts, ElementFigures figures)
     {
         double? ampereHours = part.Rated(element.Name, Unit.AmpereHour);
         double ohms = part.RatedMiddle(element.Name, Unit.Ohm)
             ?? (volts * CrankingShare / part.Rated(element.Name, Unit.Ampere))
-            ?? (OhmAmpereHoursPerVolt * volts / (ampereHours ?? UsualAmpereHours));
+            ?? figures.Assume(AssumedFigure.Resistance, OhmAmpereHoursPerVolt * volts / (ampereHours ?? UsualAmpereHours));
         double rest = IsNominal(volts) ? volts * RestShare : volts, siemens = 1 / Math.Max(ohms, CopperResistance.Contact);
         if (ampereHours is null) yield return new ClampLaw(siemens, rest);
         else

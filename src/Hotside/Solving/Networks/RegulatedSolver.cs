@@ -50,18 +50,20 @@ internal sealed class RegulatedSolver(Network network, ImmutableArray<SeriesRegu
                 double slope = regulator.Short(input, output, y, At(regulator.In) - At(regulator.Against), At(regulator.Out) - At(regulator.Against)).Slope;
                 double next = y - (volts / slope);
                 if (!(next >= low && next < high)) next = double.IsInfinity(high) ? Math.Max(2 * low, 1e-3) : (low + high) / 2;
-                Move(i, signs[i] * next);
+                Move(i, signs[i] * next, change);
             }
             return true;
         }
 
-        void Move(int i, double to)
+        // The potentials follow at once: what the network is content with would let them lag behind by more than a regulator may be off.
+        void Move(int i, double to, double[] change)
         {
             double more = to - amperes[i];
+            double[] volts = [.. point.Volts.Zip(change, (v, c) => v + (c * more))];
             amperes[i] = to;
             if (regulators[i].In >= 0) injected[regulators[i].In] -= more;
             if (regulators[i].Out >= 0) injected[regulators[i].Out] += more;
-            point = solver.Solve(laws, injected, point.Volts);
+            point = solver.Solve(laws, injected, volts);
             steps += point.Steps;
         }
     }
