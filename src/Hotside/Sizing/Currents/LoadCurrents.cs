@@ -36,12 +36,13 @@ internal sealed class LoadCurrents
         bool isSteady = !load.IsMomentary && !Tables.DropLimit.IsStarter(load);
         // What may be on when nobody asks for it counts as always possible.
         bool isFree = load.IsApproximate || load.IsInRace || load.Holds is not null || !load.AlsoFedBy.IsEmpty || load.Control.IsCut;
-        var when = isFree ? [new Combination([])] : load.Control.Any.AddRange(load.Sneaks?.Any ?? []);
+        var combinations = load.Control.Any.AddRange(load.Sneaks?.Any ?? []);
+        var when = isFree ? [new Combination([])] : combinations;
         bool isComputed = !isFree && (running.HasSeveralVoltages || load.Side == SwitchedSide.InSeries || load.Sneaks is not null || load.Paths.Any(p => TakesVolts(p.HotWay) || TakesVolts(p.GroundWay)));
         double amperes = !isSteady || when.IsEmpty ? 0
             : isComputed ? when.Max(c => Math.Abs(running.AmperesOf(running.Solve(running.StateOf(c)), element)))
             : AtHighest(element);
-        return new(load, element, amperes, when) { IsSteady = isSteady, IsComputed = isComputed, IsShort = IsShort(load) };
+        return new(load, element, amperes, when) { Combinations = combinations, IsSteady = isSteady, IsComputed = isComputed, IsShort = IsShort(load) };
     }
 
     private double AtHighest(ModelElement element)
@@ -67,9 +68,12 @@ internal sealed class LoadCurrents
 /// <param name="Load">The load.</param>
 /// <param name="Element">Its element in the model.</param>
 /// <param name="Amperes">The greatest steady current in amperes; 0 where it is never on for long.</param>
-/// <param name="When">In which combinations it may be on.</param>
+/// <param name="When">In which combinations it may be on; an empty one where nobody can exclude it.</param>
 internal sealed record LoadCurrent(LoadStudy Load, ModelElement Element, double Amperes, ImmutableArray<Combination> When)
 {
+    /// <summary>The combinations that are known to feed it.</summary>
+    public required ImmutableArray<Combination> Combinations { get; init; }
+
     /// <summary>Whether it is on for longer than a moment; a cranking motor is not.</summary>
     public required bool IsSteady { get; init; }
 

@@ -23,8 +23,11 @@ internal sealed class StateSearch
     public StateSearch(RunningCircuit running, ImmutableArray<LoadCurrent> loads, ImmutableArray<(int Edge, ModelElement? Element)> edges)
     {
         (this.running, this.loads, this.edges) = (running, loads, edges);
-        variables = [.. loads.SelectMany(l => l.When).SelectMany(c => c.All).Select(s => s.Variable).Distinct()];
+        variables = VariablesOf(loads);
     }
+
+    /// <summary>What controls the loads.</summary>
+    public static ImmutableArray<Variable> VariablesOf(ImmutableArray<LoadCurrent> loads) => [.. loads.SelectMany(l => l.Combinations).SelectMany(c => c.All).Select(s => s.Variable).Distinct()];
 
     /// <summary>The greatest current of each edge.</summary>
     public ImmutableArray<WorstCurrent> Greatest()
@@ -36,13 +39,10 @@ internal sealed class StateSearch
     private ImmutableArray<WorstCurrent> Enumerated(int combinations)
     {
         var best = edges.Select(_ => new WorstCurrent(-1, CurrentBasis.Enumerated, [])).ToArray();
-        HashSet<string> seen = new(StringComparer.Ordinal);
         for (int n = 0; n < combinations; n++)
         {
             string[] at = new string[variables.Length];
             for (int v = 0, rest = n; v < at.Length; rest /= variables[v].Actuator.Positions.Length, v++) at[v] = variables[v].Actuator.Positions[rest % variables[v].Actuator.Positions.Length];
-            // Positions in which the same loads are on give the same currents.
-            if (!seen.Add(string.Concat(loads.Select(l => IsOn(l, at) ? '1' : '0')))) continue;
             double[] amperes = Amperes(at);
             for (int i = 0; i < best.Length; i++)
                 if (amperes[i] > best[i].Amperes * (1 + 1e-9))
@@ -50,8 +50,6 @@ internal sealed class StateSearch
         }
         return [.. best.Select(b => b with { Amperes = Math.Max(b.Amperes, 0) })];
     }
-
-    private bool IsOn(LoadCurrent load, string[] at) => load.When.Any(c => c.All.All(s => s.Positions.Contains(at[variables.IndexOf(s.Variable)])));
 
     private WorstCurrent Searched(int edge)
     {
@@ -84,13 +82,13 @@ internal sealed class StateSearch
             string[] at = from;
             // The greatest first, for a later one may need another position.
             foreach (int i in Enumerable.Range(0, loads.Length).Where(i => isTaken(i)).OrderByDescending(i => Math.Abs(signed[i])))
-                if (loads[i].When.FirstOrDefault(c => c.All.All(s => at[variables.IndexOf(s.Variable)] == s.Variable.Actuator.Rest || s.Positions.Contains(at[variables.IndexOf(s.Variable)]))) is { } free)
+                if (loads[i].Combinations.FirstOrDefault(c => c.All.All(s => at[variables.IndexOf(s.Variable)] == s.Variable.Actuator.Rest || s.Positions.Contains(at[variables.IndexOf(s.Variable)]))) is { } free)
                     at = With(at, free);
             return at;
         }
     }
 
-    private string[] With(string[] at, LoadCurrent load) => With(at, load.When[0]);
+    private string[] With(string[] at, LoadCurrent load) => With(at, load.Combinations[0]);
 
     private string[] With(string[] at, Combination combination)
     {
@@ -106,7 +104,7 @@ internal sealed class StateSearch
     private double[] Signed(string[] at)
     {
         string key = string.Join('|', at);
-        if (solved.TryGetValue(key, out var found)) return found;
+        if (solved.TryGetValue(key, out double[]? found)) return found;
         var point = running.Solve(running.StateOf(Positions(at)));
         return solved[key] = [.. edges.Select(e => e.Element is { } element ? running.AmperesOf(point, element) : running.AmperesOf(point, e.Edge))];
     }

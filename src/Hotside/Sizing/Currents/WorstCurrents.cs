@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using Hotside.Circuits;
 using Hotside.Solving;
 using Hotside.Solving.Laws;
 using Hotside.Studies;
@@ -14,7 +13,7 @@ internal sealed class WorstCurrents
 {
     private readonly RunningCircuit running;
     private readonly Dictionary<string, WorstSum> sums = new(StringComparer.Ordinal);
-    private readonly Dictionary<string, ImmutableArray<WorstCurrent>> searched = new(StringComparer.Ordinal);
+    private readonly Dictionary<int, WorstCurrent> searched = [];
     private readonly WorstCurrent?[] known;
     private readonly ImmutableArray<ModelElement> batteries;
 
@@ -41,11 +40,17 @@ internal sealed class WorstCurrents
     public WorstCurrent Of(int edge)
     {
         if (known[edge] is { } found) return found;
-        var (a, b, _) = Graph.Edges[edge];
-        var bounds = a == b ? [WorstCurrent.None] : new[] { Bound(edge, a, b, []), Bound(edge, b, a, []) }.OfType<WorstCurrent>().ToArray();
-        // The return of a battery carries what its feed does: what hangs on both together.
-        if (bounds.Length == 0) bounds = [.. new[] { Bound(edge, a, b, batteries), Bound(edge, b, a, batteries) }.OfType<WorstCurrent>()];
+        var bounds = Bounds(edge);
         return known[edge] = bounds.Length > 0 ? bounds.MinBy(c => c.Amperes)! : Computed(edge);
+    }
+
+    private WorstCurrent[] Bounds(int edge)
+    {
+        var (a, b, _) = Graph.Edges[edge];
+        if (a == b) return [WorstCurrent.None];
+        WorstCurrent[] bounds = [.. new[] { Bound(edge, a, b, []), Bound(edge, b, a, []) }.OfType<WorstCurrent>()];
+        // The return of a battery carries what its feed does: what hangs on both together.
+        return bounds.Length > 0 ? bounds : [.. new[] { Bound(edge, a, b, batteries), Bound(edge, b, a, batteries) }.OfType<WorstCurrent>()];
     }
 
     /// <summary>The greatest current through an element in line, by its edge.</summary>
@@ -96,14 +101,26 @@ internal sealed class WorstCurrents
         return [.. loads.Where(l => l.Amperes > 0 && l.When.Any(c => c.All.All(s => at[(s.Variable.Part, s.Variable.Actuator.Name)].Any(s.Positions.Contains))))];
     }
 
+    // All edges that no bound settles are computed at once: those on which the same loads matter share every point.
     private WorstCurrent Computed(int edge)
     {
+        if (searched.Count == 0)
+        {
+            var open = Enumerable.Range(0, Graph.Edges.Length).Where(e => Graph.Edges[e].A != Graph.Edges[e].B && Bounds(e).Length == 0).Select(e => (Edge: e, Loads: RelevantTo(e))).ToArray();
+            foreach (var group in open.GroupBy(o => string.Join(',', o.Loads.Select(l => l.Load.Part.Id + "." + l.Load.Element.Name)), StringComparer.Ordinal))
+            {
+                int[] edges = [.. group.Select(g => g.Edge)];
+                var found = new StateSearch(running, group.First().Loads, [.. edges.Select(EdgeOf)]).Greatest();
+                for (int i = 0; i < edges.Length; i++) searched[edges[i]] = found[i];
+            }
+        }
+        return searched[edge];
+    }
+
+    private ImmutableArray<LoadCurrent> RelevantTo(int edge)
+    {
         int ring = Graph.RingOf(edge);
-        int[] hangingOn = ring >= 0 ? Graph.HangingOn(ring) : Connected(edge);
-        ImmutableArray<int> edges = ring >= 0 ? [.. Enumerable.Range(0, Graph.Edges.Length).Where(e => Graph.RingOf(e) == ring)] : [edge];
-        string key = Numbers.Whole(ring >= 0 ? ring : -edge - 1);
-        if (!searched.TryGetValue(key, out var found)) searched[key] = found = new StateSearch(running, Relevant(hangingOn, ring >= 0), [.. edges.Select(EdgeOf)]).Greatest();
-        return found[edges.IndexOf(edge)];
+        return Relevant(ring >= 0 ? Graph.HangingOn(ring) : Connected(edge), ring >= 0);
     }
 
     // The edge of the model that is an edge of the graph; of a regulator its element.
@@ -117,13 +134,13 @@ internal sealed class WorstCurrents
         return
         [
             .. Graph.Hanging.Where(h => h.Element.IsConsumer && (Matters(hangingOn[Graph.VertexOf(h.A)]) || Matters(hangingOn[Graph.VertexOf(h.B)])))
-                .Select(Loads.Of).OfType<LoadCurrent>().Where(l => l.IsSteady && !l.When.IsEmpty),
+                .Select(Loads.Of).OfType<LoadCurrent>().Where(l => l.IsSteady && !l.Combinations.IsEmpty),
         ];
     }
 
     private int[] Connected(int edge)
     {
-        bool[] reached = Graph.ReachedFrom(Graph.Edges[edge].A == Graph.Return ? Graph.Edges[edge].B : Graph.Edges[edge].A, _ => false);
+        bool[] reached = Graph.ReachedFrom(Graph.Edges[edge].A == Graph.Return ? Graph.Edges[edge].B : Graph.Edges[edge].A, _ => false, batteries);
         return [.. reached.Select((r, v) => r && v != Graph.Return ? v : -1)];
     }
 }

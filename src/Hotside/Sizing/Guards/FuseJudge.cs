@@ -35,7 +35,7 @@ internal sealed class FuseJudge
     private FuseSizing Judged(ModelElement device, ImmutableArray<ConductorSizing> conductors)
     {
         var worst = currents.Of(device);
-        var behind = conductors.Where((c, i) => c.Allowed is not null && c.Refusal is null && Protections.Of(i).All.Contains(device)).MinBy(c => c.Allowed!.Amperes);
+        var behind = conductors.Where((c, i) => c.Allowed is not null && c.Refusal is null && Protections.Of(i) is { IsUnprotected: false } guard && guard.All.Contains(device)).MinBy(c => c.Allowed!.Amperes);
         bool isFuse = device.Element.Type == ElementType.Fuse, isLink = device.Part.Rated(device.Element.Name, Unit.Awg) is not null;
         double least = LeastRating(device), most = behind?.Allowed?.Amperes ?? double.PositiveInfinity;
         double? rating = Protection.RatingOf(device);

@@ -37,8 +37,12 @@ internal sealed class Inrush
 
     private static SizingOutcome Judge(double rating, double amperes, double seconds)
     {
-        if (OpeningTime.At(OpeningTime.PatternOf(rating), amperes / rating) is not { } time || seconds < time.Least) return SizingOutcome.Passed;
-        return time.Most is not { } most || seconds < Math.Sqrt(Math.Max(time.Least, 1e-3) * most) ? SizingOutcome.Note : SizingOutcome.Failed;
+        double multiple = amperes / rating, within = Math.Min(multiple, OpeningTime.MostTimes);
+        if (OpeningTime.At(OpeningTime.PatternOf(rating), within) is not { } time) return SizingOutcome.Passed;
+        // Beyond the last point of the standard heat has no time to leave: what opens it is I²·t.
+        double sooner = within / multiple * within / multiple;
+        return seconds < time.Least * sooner ? SizingOutcome.Passed
+            : time.Most is not { } most || seconds < Math.Sqrt(time.Least * most) * sooner ? SizingOutcome.Note : SizingOutcome.Failed;
     }
 
     private static Law Cold(Law law) => law is LampLaw lamp ? ClampLaw.Resistance(lamp.ColdOhms) : law;

@@ -20,6 +20,9 @@ internal enum FusePattern
 /// <param name="Most">Seconds; <see langword="null"/>: it may never open.</param>
 internal sealed record OpeningTime(double Least, double? Most)
 {
+    /// <summary>The last multiple of which the standards tell times.</summary>
+    public const double MostTimes = 6;
+
     private const double LargestSmallBlade = 40;
 
     /// <summary>The pattern that is taken for a rating where nothing else is known.</summary>
