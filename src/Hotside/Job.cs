@@ -6,6 +6,7 @@ using Hotside.Drawings.Sets;
 using Hotside.Drawings.Sheets;
 using Hotside.Outputs;
 using Hotside.Reading;
+using Hotside.Sizing;
 using Hotside.Studies;
 using Hotside.Symbols;
 using Hotside.Wording;
@@ -18,6 +19,7 @@ namespace Hotside;
 public sealed class Job
 {
     private Study? study;
+    private SizeStudy? sizes;
     private readonly ImmutableDictionary<string, SourceSpan> places;
     private readonly ImmutableArray<Diagnostic> reading;
 
@@ -41,6 +43,17 @@ public sealed class Job
 
     /// <summary>On which side each load is switched, before and after; made when first asked for.</summary>
     public Study Study => StudyUnless(CancellationToken.None);
+
+    /// <summary>What each conductor carries, may carry and needs, and each fuse, before and after; made when first asked for.</summary>
+    public SizeStudy Sizes
+    {
+        get
+        {
+            if (Volatile.Read(ref sizes) is { } made) return made;
+            var fresh = SizeStudy.Of(Study);
+            return Interlocked.CompareExchange(ref sizes, fresh, null) ?? fresh;
+        }
+    }
 
     /// <summary>All that is wrong or doubtful about the file and about the circuits, with places where there is a file; by place, then code.</summary>
     public ImmutableArray<Diagnostic> Findings =>
@@ -154,6 +167,19 @@ public sealed class Job
     {
         ArgumentException.ThrowIfNullOrWhiteSpace(load);
         return Explanation.Of(load, Study, Vocabulary.Of(words));
+    }
+
+    /// <summary>
+    /// Shows the work by which a wire's size is told, as a person would write it by hand: current, ampacity, fuse, drop, strength, each with formula, values, source and result;
+    /// before and after, where the wire is in both.
+    /// </summary>
+    /// <param name="wire">The wire's id.</param>
+    /// <returns>Lines that end with a line feed.</returns>
+    /// <exception cref="ArgumentException">There is no such wire before or after; the message names the nearest.</exception>
+    public string ShowWork(string wire)
+    {
+        ArgumentException.ThrowIfNullOrWhiteSpace(wire);
+        return SizingWork.Write(Sizes, wire);
     }
 
     /// <summary>All that was found, as JSON of the contract <c>hotside-study/1</c>: the same job gives the same bytes.</summary>

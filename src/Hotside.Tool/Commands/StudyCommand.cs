@@ -13,18 +13,21 @@ internal static class StudyCommand
         var json = new Option<bool>("--json") { Description = "All that was found, as JSON of the contract hotside-study/1." };
         var setting = new Option<string?>("--setting") { Description = "A named setting of the job: which loads are on in it." };
         var words = WordsOption.Make();
+        var sizing = new SizeOptions();
         var command = new Command("study", """
             Says for each load on which side it is switched, by what, and in which positions it is on; before and after.
 
             Example:
               hotside study gallery/horn/job.yaml --setting "horn pressed"
             """) { job, json, setting, words };
+        sizing.AddTo(command);
         command.SetAction(parsed =>
         {
             var error = parsed.InvocationConfiguration.Error;
             if (JobArgument.Read(parsed.GetRequiredValue(job), error) is not { } read) return ExitCode.InputUnreadable;
             var output = parsed.InvocationConfiguration.Output;
             bool altered = !ReferenceEquals(read.Study.Before, read.Study.After);
+            if (sizing.Print(parsed, read, parsed.GetValue(setting), error) is { } printed) return printed;
             if (parsed.GetValue(json)) output.Write(read.ToJson());
             else if (parsed.GetValue(setting) is { } name)
             {

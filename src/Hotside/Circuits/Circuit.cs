@@ -89,8 +89,15 @@ public sealed record Circuit
         Name = $"{part.Title}, {terminal.Name}", Assembly = part.Assembly, Place = part.Place,
     };
 
+    /// <summary>The same circuit with other wires: the same conductors in the same order.</summary>
+    internal Circuit With(ImmutableArray<Conductor> conductors) => new(System, Parts, conductors, Settings);
+
     /// <summary>The same circuit with other settings.</summary>
     internal Circuit With(ImmutableArray<Setting> settings) => new(System, Parts, Conductors, settings);
+
+    /// <summary>A position as a setting would be written: <c>S1 run</c>, <c>S5 turn left</c>.</summary>
+    internal string TextOf(SetPosition set) =>
+        (Variables.FirstOrDefault(v => v.Part == set.Part && v.Actuator.Name == set.Actuator)?.Label ?? set.Part ?? set.Actuator) + " " + set.Position;
 
     /// <summary>An end as a sheet has it: <c>K1.85</c>, but <c>X1</c> for a part with a single terminal.</summary>
     /// <param name="end">The end.</param>

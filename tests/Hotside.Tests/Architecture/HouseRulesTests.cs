@@ -18,11 +18,13 @@ public partial class HouseRulesTests
         ["Reading"] = ["Circuits", "Diagnostics", "Notation", "Kinds", "Alterations"],
         ["Solving"] = ["Circuits", "Diagnostics"],
         ["Studies"] = ["Circuits", "Alterations", "Diagnostics", "Solving"],
+        ["Sizing"] = ["Circuits", "Alterations", "Diagnostics", "Solving", "Studies"],
+        ["Faults"] = ["Circuits", "Diagnostics", "Solving", "Sizing", "Studies"],
         ["Wording"] = ["Circuits", "Alterations", "Studies"],
         ["Symbols"] = [],
         ["Layouts"] = ["Symbols"],
         ["Drawings"] = ["Circuits", "Alterations", "Studies", "Symbols", "Layouts", "Wording"],
-        ["Outputs"] = ["Circuits", "Alterations", "Diagnostics", "Studies", "Wording", "Symbols", "Drawings"],
+        ["Outputs"] = ["Circuits", "Alterations", "Diagnostics", "Solving", "Studies", "Sizing", "Wording", "Symbols", "Drawings"],
     };
 
     public static TheoryData<string> Rooms => [.. Knows.Keys];

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Hotside.Circuits;
+using Hotside.Solving.Laws;
 using Hotside.Solving.Networks;
 
 namespace Hotside.Solving.Relays;
@@ -17,14 +18,17 @@ internal sealed class RelaySettling(CircuitModel model, RegulatedSolver solver, 
     /// <param name="start">The position of each variable.</param>
     /// <param name="parting">Positions of variables that are just being left: a contact is closed only if it is so in both; <see langword="null"/>: none.</param>
     /// <param name="values">Senders that are given a value.</param>
-    public RelayRest Settle(int[] start, IReadOnlyDictionary<int, int>? parting, ImmutableArray<SetValue> values) =>
-        new Search(model, solver, relays, parting, values).Settle(start);
+    /// <param name="change">What becomes of the laws, as by a fault; <see langword="null"/>: nothing.</param>
+    /// <param name="near">Potentials that may be near.</param>
+    public RelayRest Settle(int[] start, IReadOnlyDictionary<int, int>? parting, ImmutableArray<SetValue> values, Func<Law?[], Law?[]>? change = null, double[]? near = null) =>
+        new Search(model, solver, relays, parting, values, change, near).Settle(start);
 
     private sealed class Search(
-        CircuitModel model, RegulatedSolver solver, ImmutableArray<Relay> relays, IReadOnlyDictionary<int, int>? parting, ImmutableArray<SetValue> values)
+        CircuitModel model, RegulatedSolver solver, ImmutableArray<Relay> relays, IReadOnlyDictionary<int, int>? parting, ImmutableArray<SetValue> values,
+        Func<Law?[], Law?[]>? change, double[]? near)
     {
         private readonly Dictionary<string, StatePoint> known = new(StringComparer.Ordinal);
-        private double[]? last;
+        private double[]? last = near;
 
         public RelayRest Settle(int[] start)
         {
@@ -88,6 +92,7 @@ internal sealed class RelaySettling(CircuitModel model, RegulatedSolver solver, 
             int[] before = (int[])state.Clone();
             foreach (var (variable, position) in parting ?? ImmutableDictionary<int, int>.Empty) before[variable] = position;
             var laws = model.LawsIn(state, before, values);
+            if (change is not null) laws = change(laws);
             var (point, amperes) = solver.Solve(laws, last);
             last = point.Volts;
             return known[key] = new(state, laws, point, amperes);

@@ -1,0 +1,75 @@
+using System.Collections.Immutable;
+using Hotside.Circuits;
+using Hotside.Solving;
+using Hotside.Solving.Laws;
+using Hotside.Solving.Relays;
+using Hotside.Studies;
+
+namespace Hotside.Sizing.Currents;
+
+/// <summary>
+/// A circuit whose engine runs: every battery is held at the set-point of the charging regulator, whether or not the circuit shows one, every sender is at its least
+/// resistance, and nothing cranks. So currents are the greatest that can flow for long.
+/// </summary>
+internal sealed class RunningCircuit
+{
+    private readonly StateSolver solver;
+    private readonly ImmutableArray<SetValue> values;
+
+    /// <summary>A running circuit.</summary>
+    public RunningCircuit(CircuitModel model)
+    {
+        Model = model;
+        solver = new(model);
+        values = LeastSenders(model);
+        double[] nominal = [.. model.Circuit.Sources.Select(s => s.Volts).Distinct()];
+        HasSeveralVoltages = nominal.Length > 1;
+        HighestVolts = nominal.Length == 0 ? SourceLaws.SetPoint(model.Circuit.System.Volts.Max()) : nominal.Max(SourceLaws.SetPoint);
+    }
+
+    /// <summary>The circuit's model.</summary>
+    public CircuitModel Model { get; }
+
+    /// <summary>The highest volts of its sources.</summary>
+    public double HighestVolts { get; }
+
+    /// <summary>Whether its sources have several nominal volts.</summary>
+    public bool HasSeveralVoltages { get; }
+
+    /// <summary>The positions of a combination, the first of those that it allows; all others rest.</summary>
+    public int[] StateOf(Combination combination) => StateOf(combination.All.Select(First));
+
+    /// <summary>The positions of all variables in a setting.</summary>
+    public int[] StateOf(IEnumerable<SetPosition> positions) => solver.StateOf(positions);
+
+    /// <summary>The first position that a combination allows a variable.</summary>
+    public static SetPosition First(PositionSet set) => new(set.Variable.Part, set.Variable.Actuator.Name, set.Positions[0]);
+
+    /// <summary>The point of a state.</summary>
+    public StatePoint Solve(int[] state) => solver.Solve(state, values, Charged);
+
+    /// <summary>The current through an element, in amperes.</summary>
+    public double AmperesOf(StatePoint at, ModelElement element) => solver.AmperesOf(at, element);
+
+    /// <summary>The current of an edge of the model, in amperes.</summary>
+    public double AmperesOf(StatePoint at, int edge) => solver.AmperesOf(at, edge);
+
+    private Law?[] Charged(Law?[] laws)
+    {
+        foreach (var element in Model.Elements)
+            if (Tables.DropLimit.IsStarter(element.Part, element.Element)) Array.Clear(laws, element.FirstEdge, element.EdgeCount);
+            else if (element.Element is { IsSource: true, When: null } && !element.Element.Traits.HasFlag(ElementTraits.Solar))
+                for (int e = element.FirstEdge; e < element.FirstEdge + element.EdgeCount; e++)
+                    laws[e] = e == element.FirstEdge && laws[e] is ClampLaw cells ? new ClampLaw(cells.Siemens, SourceLaws.SetPoint(element.RatedVolts)) : null;
+        return laws;
+    }
+
+    private static ImmutableArray<SetValue> LeastSenders(CircuitModel model) =>
+    [
+        .. from element in model.Elements
+           where element.Element.Type == ElementType.Sender
+           let stated = element.Part.Rated(element.Element.Name, Unit.Ohm)
+           where stated is not null
+           select new SetValue(element.Part.Id, new StatedValue(stated.Value, Unit.Ohm)),
+    ];
+}
