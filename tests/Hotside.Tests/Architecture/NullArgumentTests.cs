@@ -5,6 +5,7 @@ using Hotside.Circuits;
 using Hotside.Diagnostics;
 using Hotside.Kinds;
 using Hotside.Studies;
+using Hotside.Studies.Figures;
 using UnitsNet;
 
 namespace Hotside.Tests.Architecture;
@@ -98,6 +99,8 @@ public class NullArgumentTests
         [typeof(Diagnostic)] = () => new Diagnostic(DiagnosticKind.All[0], "wrong"),
         [typeof(CircuitStudy)] = () => Made.Study.Before,
         [typeof(LoadStudy)] = () => Made.Study.Before.Loads[0],
+        [typeof(SettingFigures)] = () => Made.Study.Before.Setting("still").Figures,
+        [typeof(string[])] = () => new[] { "still" },
         [typeof(ControlTerm)] = () => ControlTerm.AllOf([]),
         [typeof(Predicate<PositionSet>)] = () => new Predicate<PositionSet>(_ => true),
         [typeof(Drawing)] = () => Drawn,

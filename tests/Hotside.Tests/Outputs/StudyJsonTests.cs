@@ -1,5 +1,6 @@
 using System.Text.Json;
 using Hotside.Studies;
+using Hotside.Studies.Figures;
 using Hotside.Tests.Support;
 
 namespace Hotside.Tests.Outputs;
@@ -78,6 +79,35 @@ public class StudyJsonTests
                 .SelectMany(s => s.EnumerateObject()).Select(p => p.Name + " " + string.Join(" or ", p.Value.EnumerateArray().Select(v => v.GetString()))))).ToArray();
             Assert.Equal(load.Control.Any.Select(c => c.ToString()), any);
         }
-        Assert.Equal(study.Circuit.Settings.Select(s => s.Name), json.GetProperty("settings").EnumerateArray().Select(s => s.GetProperty("name").GetString()!));
+        var settings = json.GetProperty("settings").EnumerateArray().ToArray();
+        Assert.Equal(study.Circuit.Settings.Select(s => s.Name), settings.Select(s => s.GetProperty("name").GetString()!));
+        foreach (var (setting, w) in study.Settings.Zip(settings)) Compare(setting.Figures, w);
+        Assert.Equal(study.Circuit.Sequences.Select(s => s.Name), json.GetProperty("sequences").EnumerateArray().Select(s => s.GetProperty("name").GetString()!));
+    }
+
+    // Every terminal, conductor and load stands in it, to a tenth of a millivolt or milliampere.
+    private static void Compare(SettingFigures figures, JsonElement json)
+    {
+        var terminals = json.GetProperty("terminals");
+        foreach (var terminal in figures.Terminals.Where(t => t.End.Part is not null))
+        {
+            string name = terminal.End.ToString();
+            var at = terminals.TryGetProperty(name, out var full) ? full : terminals.GetProperty(terminal.End.Part!);
+            if (terminal.Voltage is { } volts) Assert.Equal(volts.Volts, at.GetDouble(), 6e-5);
+            else Assert.Equal(JsonValueKind.Null, at.ValueKind);
+        }
+        foreach (var wire in figures.Conductors)
+        {
+            var written = json.GetProperty("wires").GetProperty(wire.Conductor.Id);
+            Assert.Equal(wire.Current.Amperes, written.GetProperty("current").GetDouble(), 6e-5);
+            Assert.Equal(wire.Drop.Volts, written.GetProperty("drop").GetDouble(), 6e-5);
+        }
+        foreach (var load in figures.Loads)
+        {
+            var written = json.GetProperty("parts").GetProperty(load.Name);
+            Assert.Equal(load.Voltage.Volts, written.GetProperty("voltage").GetDouble(), 6e-5);
+            Assert.Equal(load.Current.Amperes, written.GetProperty("current").GetDouble(), 6e-5);
+            Assert.Equal((double)load.Power.Watts, written.GetProperty("power").GetDouble(), 6e-5);
+        }
     }
 }
