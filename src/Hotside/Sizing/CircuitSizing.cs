@@ -5,6 +5,7 @@ using Hotside.Sizing.Drops;
 using Hotside.Sizing.Guards;
 using Hotside.Solving;
 using Hotside.Studies;
+using UnitsNet;
 
 namespace Hotside.Sizing;
 
@@ -37,7 +38,14 @@ internal static class CircuitSizing
         var (sized, drops) = Drops(study, model, currents.Graph, [.. loaded.Select(judge.LeastByHeat)]);
         ImmutableArray<ConductorSizing> conductors = [.. loaded.Select((c, i) => judge.Judged(c, sized.Conductors[i].Wire, drops, i))];
         var judged = fuses.Judged(conductors);
-        return new(circuit, conductors, judged, SizingFindings.Of(circuit, conductors, judged)) { HighestVolts = currents.HighestVolts, Model = model };
+        return new(circuit, conductors, judged, SizingFindings.Of(conductors, judged)) { HighestVolts = currents.HighestVolts, Model = model, InLine = [.. InLine(currents)] };
+    }
+
+    private static IEnumerable<ElementCurrent> InLine(WorstCurrents currents)
+    {
+        for (int e = 0; e < currents.Graph.Edges.Length; e++)
+            if (currents.Graph.Edges[e].Element is { } element)
+                yield return new(element.Part, element.Element, ElectricCurrent.FromAmperes(currents.Of(e).Amperes), currents.Of(e).How);
     }
 
     // A conductor whose size is not stated gets the size that all but the drop ask for, so that the drop can be told.

@@ -11,18 +11,26 @@ namespace Hotside.Sizing.Currents;
 /// </summary>
 internal sealed class StateSearch
 {
-    private const int MostCombinations = 4_096, MostFlips = 2_000;
+    /// <summary>The most combinations that are all computed.</summary>
+    public const int MostCombinations = 4_096;
+
+    private const int MostFlips = 2_000;
 
     private readonly RunningCircuit running;
+    private readonly int most;
     private readonly ImmutableArray<LoadCurrent> loads;
     private readonly ImmutableArray<(int Edge, ModelElement? Element)> edges;
     private readonly ImmutableArray<Variable> variables;
     private readonly Dictionary<string, double[]> solved = new(StringComparer.Ordinal);
 
     /// <summary>A search.</summary>
-    public StateSearch(RunningCircuit running, ImmutableArray<LoadCurrent> loads, ImmutableArray<(int Edge, ModelElement? Element)> edges)
+    /// <param name="running">The circuit.</param>
+    /// <param name="loads">The loads that matter.</param>
+    /// <param name="edges">Edges of the model, or elements.</param>
+    /// <param name="most">The most combinations that are all computed.</param>
+    public StateSearch(RunningCircuit running, ImmutableArray<LoadCurrent> loads, ImmutableArray<(int Edge, ModelElement? Element)> edges, int most = MostCombinations)
     {
-        (this.running, this.loads, this.edges) = (running, loads, edges);
+        (this.running, this.loads, this.edges, this.most) = (running, loads, edges, most);
         variables = VariablesOf(loads);
     }
 
@@ -33,7 +41,7 @@ internal sealed class StateSearch
     public ImmutableArray<WorstCurrent> Greatest()
     {
         double combinations = variables.Aggregate(1.0, (n, v) => n * v.Actuator.Positions.Length);
-        return combinations <= MostCombinations ? Enumerated((int)combinations) : [.. edges.Select((_, i) => Searched(i))];
+        return combinations <= most ? Enumerated((int)combinations) : [.. edges.Select((_, i) => Searched(i))];
     }
 
     private ImmutableArray<WorstCurrent> Enumerated(int combinations)

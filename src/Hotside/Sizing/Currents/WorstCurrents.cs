@@ -15,11 +15,16 @@ internal sealed class WorstCurrents
     private readonly Dictionary<string, WorstSum> sums = new(StringComparer.Ordinal);
     private readonly Dictionary<int, WorstCurrent> searched = [];
     private readonly WorstCurrent?[] known;
+    private readonly int most;
     private readonly ImmutableArray<ModelElement> batteries;
 
     /// <summary>The currents of a circuit.</summary>
-    public WorstCurrents(CircuitStudy study, CircuitModel model)
+    /// <param name="study">What is known of its loads.</param>
+    /// <param name="model">Its model.</param>
+    /// <param name="most">The most combinations that are all computed.</param>
+    public WorstCurrents(CircuitStudy study, CircuitModel model, int most = StateSearch.MostCombinations)
     {
+        this.most = most;
         running = new(model);
         Graph = new(model);
         Loads = new(study, running);
@@ -110,7 +115,7 @@ internal sealed class WorstCurrents
             foreach (var group in open.GroupBy(o => string.Join(',', o.Loads.Select(l => l.Load.Part.Id + "." + l.Load.Element.Name)), StringComparer.Ordinal))
             {
                 int[] edges = [.. group.Select(g => g.Edge)];
-                var found = new StateSearch(running, group.First().Loads, [.. edges.Select(EdgeOf)]).Greatest();
+                var found = new StateSearch(running, group.First().Loads, [.. edges.Select(EdgeOf)], most).Greatest();
                 for (int i = 0; i < edges.Length; i++) searched[edges[i]] = found[i];
             }
         }
