@@ -12,6 +12,9 @@ namespace Hotside.Sizing;
 /// <summary>Sizes a circuit: currents first, then what guards each conductor, then the drop of the circuits with the sizes that this asks for.</summary>
 internal static class CircuitSizing
 {
+    // How often sizes that the drop asks for are tried: thicker wires let more current flow.
+    private const int MostRounds = 4;
+
     /// <summary>The sizes of a circuit.</summary>
     /// <param name="study">What is known of its loads.</param>
     /// <param name="isOld">Which conductors were there before.</param>
@@ -57,6 +60,9 @@ internal static class CircuitSizing
             circuit = circuit.With([.. circuit.Conductors.Select((c, i) => c.Wire is { Size: null, ResistanceInOhms: null } ? c with { Wire = c.Wire with { Size = least[i] } } : c)]);
             graph = new(new CircuitModel(circuit));
         }
-        return (circuit, new(circuit, new CircuitDrops(study, graph).All));
+        DropSizes drops = new(circuit, new CircuitDrops(study, graph).All);
+        for (int round = 0; round < MostRounds && drops.Raised is var better && !ReferenceEquals(better, circuit); round++)
+            if (!drops.RaiseFurther(better, new CircuitDrops(study, new(new CircuitModel(better))).All)) break;
+        return (circuit, drops);
     }
 }
