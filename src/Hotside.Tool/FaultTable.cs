@@ -1,3 +1,4 @@
+using Hotside.Circuits;
 using Hotside.Faults;
 
 namespace Hotside.Tool;
@@ -7,10 +8,10 @@ internal static class FaultTable
 {
     private static readonly string[] Head = ["wire", "fault", "setting", "current", "what happens", "fuse", "opens within", "wire"];
 
-    public static void Print(TextWriter output, string head, CircuitFaults faults)
+    public static void Print(TextWriter output, string head, Circuit circuit, CircuitFaults faults)
     {
         output.WriteLine(head);
-        Table.Print(output, Head, [.. faults.Faults.Where(f => !f.IsWithoutEffect).Select(Row)]);
+        Table.Print(output, Head, [.. faults.Faults.Where(f => !f.IsWithoutEffect).Select(f => Row(circuit, f))]);
         var silent = faults.Faults.Where(f => f.IsWithoutEffect && f.Kind == FaultKind.Open).Select(f => f.Conductor.Id).ToArray();
         if (silent.Length > 0) output.WriteLine($"  open without effect there: {string.Join(", ", silent)}");
         output.WriteLine();
@@ -18,12 +19,12 @@ internal static class FaultTable
         if (faults.Findings.Length > 0) output.WriteLine();
     }
 
-    private static string[] Row(FaultStudy fault) =>
+    private static string[] Row(Circuit circuit, FaultStudy fault) =>
     [
         fault.Conductor.Id,
         fault.Kind switch
         {
-            FaultKind.Open => "open", FaultKind.BadJoint => "bad joint", FaultKind.ShortAtFirstEnd => "short at " + fault.Conductor.From, _ => "short at " + fault.Conductor.To,
+            FaultKind.Open => "open", FaultKind.BadJoint => "bad joint", FaultKind.ShortAtFirstEnd => "short at " + circuit.TextOf(fault.Conductor.From), _ => "short at " + circuit.TextOf(fault.Conductor.To),
         },
         fault.Setting.Name, fault.Kind == FaultKind.Open ? "" : Table.Figure(fault.Current.Amperes) + " A", Effects(fault), string.Join(", ", fault.Openings.Select(o => o.Part)),
         fault.End switch

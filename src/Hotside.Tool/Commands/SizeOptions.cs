@@ -53,7 +53,7 @@ internal sealed class SizeOptions
             if ((head == "Before, " && !isAltered) || (!isAll && side.Circuit.FindConductor(wire) is null && (head == "Before, " || found))) continue;
             var named = setting is null ? null : settings.Setting(setting).Setting;
             var faults = !isAll ? CircuitFaults.OfConductor(side, wire, named) : named is null ? CircuitFaults.OfEach(side) : CircuitFaults.Of(side, named);
-            FaultTable.Print(output, (isAltered ? head : "") + side.Circuit.System, faults);
+            FaultTable.Print(output, (isAltered ? head : "") + side.Circuit.System, side.Circuit, faults);
             found = true;
         }
         output.WriteLine("Computed, not to be tried. A short of a battery burns and may make it burst; the workshop manual, local codes and licensed practice take precedence.");

@@ -43,6 +43,7 @@ public sealed record CircuitFaults
     public static CircuitFaults OfConductor(CircuitSizes sizes, string conductor, Setting? setting = null, ElectricResistance? joint = null)
     {
         ArgumentNullException.ThrowIfNull(sizes);
+        ArgumentNullException.ThrowIfNull(conductor);
         var sizing = sizes.Conductor(conductor);
         FaultSolver solver = new(sizes, Checked(joint)) { AsksHot = true };
         return new([.. solver.Of(sizes.Circuit.Conductors.IndexOf(sizing.Conductor), setting ?? Worst(sizes.Circuit, sizing))]);

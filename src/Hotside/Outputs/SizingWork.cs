@@ -138,8 +138,12 @@ internal sealed class SizingWork
             Line($"  {sizes.Circuit.Conductors[share.Index].Id,-5} {Figure(share.Amperes)} A: {Figure(share.Volts)} V");
         double wires = drop.Conductors.Where(s => !s.IsBeside).Sum(s => s.Volts);
         if (drop.Volts - wires > 1e-4) Line($"  fuses, contacts and cases: {Figure(drop.Volts - wires)} V");
+        double warm = drop.Volts + drop.Conductors.Where(s => !s.IsBeside).Sum(s => s.Volts * (WarmFactor(s.Index) - 1));
         Line($"sum {Figure(drop.Volts)} V of {Figure(drop.Limit.Volts)} V ({drop.Limit.Circuit}) is {Percent(drop.Volts / drop.Limit.Volts)}: {(drop.Margin >= 0 ? "kept" : "NOT KEPT")}", drop.Limit.Source);
+        Line($"with the wires as warm as their greatest currents make them: {Figure(warm)} V{(drop.Margin >= 0 && warm > drop.Limit.Volts ? ", over the limit" : "")}", "copper resists 0.393 % more for each kelvin: NBS Handbook 100, from memory");
     }
+
+    private double WarmFactor(int conductor) => sizes.Conductors[conductor].Warmth is { } warmth ? CopperResistance.FactorAt(warmth.DegreesCelsius) : 1;
 
     private void Strength()
     {

@@ -25,6 +25,9 @@ public sealed record CircuitSizes
     /// <summary>What opens by itself, parts in the order of the file.</summary>
     public ImmutableArray<FuseSizing> Fuses { get; }
 
+    /// <summary>What carries the current of others: contacts, fuses, breakers, diodes, resistors, parts in the order of the file.</summary>
+    public ImmutableArray<ElementCurrent> InLine { get; internal init; } = [];
+
     /// <summary>What could not be judged, and feeds that no fuse serves, in the order of the file.</summary>
     public ImmutableArray<Diagnostic> Findings { get; }
 

@@ -5,12 +5,16 @@ using Hotside.Sizing.Drops;
 using Hotside.Sizing.Guards;
 using Hotside.Solving;
 using Hotside.Studies;
+using UnitsNet;
 
 namespace Hotside.Sizing;
 
 /// <summary>Sizes a circuit: currents first, then what guards each conductor, then the drop of the circuits with the sizes that this asks for.</summary>
 internal static class CircuitSizing
 {
+    // How often sizes that the drop asks for are tried: thicker wires let more current flow.
+    private const int MostRounds = 4;
+
     /// <summary>The sizes of a circuit.</summary>
     /// <param name="study">What is known of its loads.</param>
     /// <param name="isOld">Which conductors were there before.</param>
@@ -37,7 +41,14 @@ internal static class CircuitSizing
         var (sized, drops) = Drops(study, model, currents.Graph, [.. loaded.Select(judge.LeastByHeat)]);
         ImmutableArray<ConductorSizing> conductors = [.. loaded.Select((c, i) => judge.Judged(c, sized.Conductors[i].Wire, drops, i))];
         var judged = fuses.Judged(conductors);
-        return new(circuit, conductors, judged, SizingFindings.Of(circuit, conductors, judged)) { HighestVolts = currents.HighestVolts, Model = model };
+        return new(circuit, conductors, judged, SizingFindings.Of(conductors, judged)) { HighestVolts = currents.HighestVolts, Model = model, InLine = [.. InLine(currents)] };
+    }
+
+    private static IEnumerable<ElementCurrent> InLine(WorstCurrents currents)
+    {
+        for (int e = 0; e < currents.Graph.Edges.Length; e++)
+            if (currents.Graph.Edges[e].Element is { } element)
+                yield return new(element.Part, element.Element, ElectricCurrent.FromAmperes(currents.Of(e).Amperes), currents.Of(e).How);
     }
 
     // A conductor whose size is not stated gets the size that all but the drop ask for, so that the drop can be told.
@@ -49,6 +60,9 @@ internal static class CircuitSizing
             circuit = circuit.With([.. circuit.Conductors.Select((c, i) => c.Wire is { Size: null, ResistanceInOhms: null } ? c with { Wire = c.Wire with { Size = least[i] } } : c)]);
             graph = new(new CircuitModel(circuit));
         }
-        return (circuit, new(circuit, new CircuitDrops(study, graph).All));
+        DropSizes drops = new(circuit, new CircuitDrops(study, graph).All);
+        for (int round = 0; round < MostRounds && drops.Raised is var better && !ReferenceEquals(better, circuit); round++)
+            if (!drops.RaiseFurther(better, new CircuitDrops(study, new(new CircuitModel(better))).All)) break;
+        return (circuit, drops);
     }
 }

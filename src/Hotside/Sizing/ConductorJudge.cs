@@ -2,7 +2,6 @@ using System.Collections.Immutable;
 using Hotside.Circuits;
 using Hotside.Sizing.Drops;
 using Hotside.Sizing.Tables;
-using Hotside.Solving.Laws;
 
 namespace Hotside.Sizing;
 
@@ -11,9 +10,6 @@ internal sealed class ConductorJudge(Circuit circuit)
 {
     /// <summary>From which current on a conductor warms its loom, in amperes (own choice).</summary>
     public const double LiveAmperes = 0.01;
-
-    // A wire that resists so many times what copper of its size would, and so many ohms more, is a resistance wire (own choice): bad joints are less.
-    private const double ResistanceWireTimes = 3, ResistanceWireOhms = 0.05;
 
     /// <summary>The smallest size made that ampacity, fuse and strength ask for; <see langword="null"/> where nothing is said.</summary>
     public WireSize? LeastByHeat(ConductorSizing conductor)
@@ -120,8 +116,7 @@ internal sealed class ConductorJudge(Circuit circuit)
     {
         var wire = conductor.Conductor.Wire;
         if (conductor.Conductor.Ends.All(IsHighVoltage)) return SizingRefusal.IgnitionSecondary;
-        if (wire.ResistanceInOhms is { } ohms && ohms > ResistanceWireOhms && !(ohms <= ResistanceWireTimes * CopperResistance.Of(wire with { ResistanceInOhms = null }, CopperResistance.TableCelsius)))
-            return SizingRefusal.ResistanceWire;
+        if (ResistanceWire.Is(wire)) return SizingRefusal.ResistanceWire;
         if (conductor.Insulation.Celsius < Insulation.Unknown) return SizingRefusal.InsulationBelowTables;
         return wire.Size is { } size && AllowedAt(conductor, size) is null ? SizingRefusal.SizeOutsideTables : null;
     }

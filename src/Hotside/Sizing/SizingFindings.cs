@@ -26,7 +26,7 @@ internal static class SizingFindings
         "{0} stays though its insulation is {1}; no figure makes it good");
 
     /// <summary>What is found of a circuit.</summary>
-    public static ImmutableArray<Diagnostic> Of(Circuit circuit, ImmutableArray<ConductorSizing> conductors, ImmutableArray<FuseSizing> fuses) =>
+    public static ImmutableArray<Diagnostic> Of(ImmutableArray<ConductorSizing> conductors, ImmutableArray<FuseSizing> fuses) =>
         [.. conductors.SelectMany(Of), .. fuses.Where(f => f is { RatingNeeded: null, Thinnest: not null, LinkNeeded: null } && f.Element.Type == ElementType.Fuse && f.LeastRating.Amperes > 0).Select(Of)];
 
     private static IEnumerable<Diagnostic> Of(ConductorSizing sizing)

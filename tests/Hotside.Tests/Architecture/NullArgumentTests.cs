@@ -4,6 +4,7 @@ using Hotside.Alterations;
 using Hotside.Circuits;
 using Hotside.Diagnostics;
 using Hotside.Kinds;
+using Hotside.Sizing;
 using Hotside.Studies;
 using Hotside.Studies.Figures;
 using UnitsNet;
@@ -97,6 +98,8 @@ public class NullArgumentTests
         [typeof(Job)] = () => Made,
         [typeof(ReadResult)] = () => Job.Read("hotside: 1"),
         [typeof(Diagnostic)] = () => new Diagnostic(DiagnosticKind.All[0], "wrong"),
+        [typeof(CircuitSizes)] = () => Made.Sizes.Before,
+        [typeof(Setting)] = () => new Setting("still", [], []),
         [typeof(CircuitStudy)] = () => Made.Study.Before,
         [typeof(LoadStudy)] = () => Made.Study.Before.Loads[0],
         [typeof(SettingFigures)] = () => Made.Study.Before.Setting("still").Figures,

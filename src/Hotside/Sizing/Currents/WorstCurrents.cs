@@ -11,15 +11,23 @@ namespace Hotside.Sizing.Currents;
 /// </summary>
 internal sealed class WorstCurrents
 {
+    // Combinations computed for all rings of a circuit together (own choice): a second or two for a whole vehicle.
+    private const double MostOfAll = 4_096;
+
     private readonly RunningCircuit running;
     private readonly Dictionary<string, WorstSum> sums = new(StringComparer.Ordinal);
     private readonly Dictionary<int, WorstCurrent> searched = [];
     private readonly WorstCurrent?[] known;
+    private readonly int most;
     private readonly ImmutableArray<ModelElement> batteries;
 
     /// <summary>The currents of a circuit.</summary>
-    public WorstCurrents(CircuitStudy study, CircuitModel model)
+    /// <param name="study">What is known of its loads.</param>
+    /// <param name="model">Its model.</param>
+    /// <param name="most">The most combinations that are all computed.</param>
+    public WorstCurrents(CircuitStudy study, CircuitModel model, int most = StateSearch.MostCombinations)
     {
+        this.most = most;
         running = new(model);
         Graph = new(model);
         Loads = new(study, running);
@@ -107,10 +115,13 @@ internal sealed class WorstCurrents
         if (searched.Count == 0)
         {
             var open = Enumerable.Range(0, Graph.Edges.Length).Where(e => Graph.Edges[e].A != Graph.Edges[e].B && Bounds(e).Length == 0).Select(e => (Edge: e, Loads: RelevantTo(e))).ToArray();
-            foreach (var group in open.GroupBy(o => string.Join(',', o.Loads.Select(l => l.Load.Part.Id + "." + l.Load.Element.Name)), StringComparer.Ordinal))
+            var groups = open.GroupBy(o => string.Join(',', o.Loads.Select(l => l.Load.Part.Id + "." + l.Load.Element.Name)), StringComparer.Ordinal)
+                .Select(g => (Edges: g.Select(o => o.Edge).ToArray(), Search: new StateSearch(running, g.First().Loads, [.. g.Select(o => EdgeOf(o.Edge))])));
+            double left = MostOfAll;
+            foreach (var (edges, search) in groups.OrderBy(g => g.Search.Combinations))
             {
-                int[] edges = [.. group.Select(g => g.Edge)];
-                var found = new StateSearch(running, group.First().Loads, [.. edges.Select(EdgeOf)]).Greatest();
+                var found = search.Greatest(search.Combinations <= left ? most : 0);
+                if (search.Combinations <= Math.Min(most, left)) left -= search.Combinations;
                 for (int i = 0; i < edges.Length; i++) searched[edges[i]] = found[i];
             }
         }

@@ -53,8 +53,9 @@ internal sealed class CircuitDrops
         var source = study.Circuit.Sources.FirstOrDefault(s => load.Paths.Any(p => p.HotWay is [var first, ..] && first == s.Part.Id));
         double nominal = source?.Volts ?? study.Circuit.System.Volts[0];
         // Where something in the way takes volts on purpose, only the conductors count.
-        double lost = source is null || load.Side == SwitchedSide.InSeries || load.Paths.Any(p => p.HotWay.Concat(p.GroundWay).Any(TakesVolts))
-            ? way.Where(s => !s.IsBeside).Sum(s => s.Volts)
+        bool IsOnPurpose(DropShare share) => ResistanceWire.Is(graph.Model.Circuit.Conductors[share.Index].Wire);
+        double lost = source is null || load.Side == SwitchedSide.InSeries || way.Any(IsOnPurpose) || load.Paths.Any(p => p.HotWay.Concat(p.GroundWay).Any(TakesVolts))
+            ? way.Where(s => !s.IsBeside && !IsOnPurpose(s)).Sum(s => s.Volts)
             : Math.Max(Math.Abs(At(point, source.Feed) - At(point, source.Return)) - volts, 0);
         return new(load, lost, DropLimit.Of(load, nominal, amperes), when, way) { LoadVolts = volts, Amperes = amperes };
     }

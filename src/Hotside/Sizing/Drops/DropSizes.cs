@@ -7,11 +7,11 @@ namespace Hotside.Sizing.Drops;
 
 /// <summary>
 /// The sizes that let every circuit keep to its drop. A circuit that loses too much has that conductor raised first whose next size saves most volts for the copper that it
-/// takes, then again; in one that keeps to it each conductor may be as thin as what is left allows, the others as they are. Currents are taken as they were.
+/// takes, then again; in one that keeps to it each conductor may be as thin as what is left allows, the others as they are and currents as they were.
 /// </summary>
 internal sealed class DropSizes
 {
-    private readonly Circuit circuit;
+    private Circuit circuit;
     private readonly Dictionary<int, int> raised = [];
     private readonly HashSet<int> hopeless = [];
     private readonly Dictionary<int, List<CircuitDrop>> drops = [];
@@ -31,6 +31,22 @@ internal sealed class DropSizes
             }
             if (drop.Margin < 0) Raise(drop);
         }
+    }
+
+    /// <summary>The circuit with the sizes that were raised; itself where none was.</summary>
+    public Circuit Raised => raised.Count == 0 ? circuit : circuit.With(
+        [.. circuit.Conductors.Select((c, i) => raised.TryGetValue(i, out int rung) ? c with { Wire = c.Wire with { Size = WireLadder.Of(c.Wire, circuit.System)[rung] } } : c)]);
+
+    /// <summary>Raises sizes further where circuits lose too much even so, since thicker wires let more current flow.</summary>
+    /// <param name="better">The circuit with the sizes that were raised.</param>
+    /// <param name="all">What its loads' circuits lose.</param>
+    /// <returns>Whether any had to be raised.</returns>
+    public bool RaiseFurther(Circuit better, ImmutableArray<CircuitDrop> all)
+    {
+        circuit = better;
+        var over = all.Where(d => d.Margin < 0 && !d.Conductors.Any(s => hopeless.Contains(s.Index))).ToArray();
+        foreach (var drop in over) Raise(drop);
+        return over.Length > 0;
     }
 
     /// <summary>The drop that leaves a conductor least; <see langword="null"/> where no load's circuit passes it.</summary>
