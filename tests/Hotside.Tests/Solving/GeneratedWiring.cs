@@ -1,6 +1,7 @@
 using System.Globalization;
 using Hotside.Circuits;
 using Hotside.Kinds;
+using Hotside.Solving;
 using UnitsNet;
 
 namespace Hotside.Tests.Solving;
@@ -14,22 +15,31 @@ internal sealed class GeneratedWiring
     private static readonly WireSize[] Sizes = [.. new[] { 18, 16, 14, 12, 10, 8 }.Select(WireSize.Awg), .. new[] { 0.75, 1, 1.5, 2.5, 4, 6 }.Select(WireSize.SquareMillimetres)];
 
     private readonly CircuitBuilder builder;
-    private readonly bool isPositive;
+    private readonly bool isPositive, isForBoth;
     private readonly int volts;
     private readonly List<string> points = [];
     private ulong state;
+    private readonly int least;
     private int parts, wires;
 
-    private GeneratedWiring(int seed)
+    private GeneratedWiring(int seed, Ground? ground = null, int least = 0)
     {
+        this.least = least;
         state = ((ulong)seed * 0x9E3779B97F4A7C15) + 0x7654321;
         volts = Pick(6, 12, 12, 12, 24);
         isPositive = Below(2) == 0;
+        if (ground is { } asked) (isPositive, isForBoth) = (asked == Ground.Positive, true);
         builder = new(ElectricPotential.FromVolts(volts), isPositive ? Ground.Positive : Ground.Negative);
     }
 
     /// <summary>The circuit of a seed.</summary>
     public static Circuit Of(int seed) => new GeneratedWiring(seed).Make();
+
+    /// <summary>The circuit of a seed with one or the other pole grounded, and nothing in it that stands only one of them.</summary>
+    public static Circuit Of(int seed, Ground ground) => new GeneratedWiring(seed, ground).Make();
+
+    /// <summary>A circuit of a seed with so many conductors at least, two regulators, a converter, and a supply that bears them all.</summary>
+    public static Circuit OfSize(int seed, int conductors) => new GeneratedWiring(seed, Ground.Negative, conductors).Make();
 
     /// <summary>A setting of a circuit: each switch and condition somewhere, most of them on.</summary>
     public static Setting SettingOf(int seed, Circuit circuit)
@@ -37,6 +47,17 @@ internal sealed class GeneratedWiring
         Random random = new(seed);
         return new("some", [.. circuit.Variables.Where(v => v.Actuator.Drive != ActuatorDrive.Driven)
             .Select(v => new SetPosition(v.Part, v.Actuator.Name, v.Actuator.Positions[random.Next(3) == 0 ? 0 : random.Next(v.Actuator.Positions.Length)]))], []);
+    }
+
+    /// <summary>Something unusual to work under.</summary>
+    public static Surroundings SurroundingsOf(int seed, Circuit circuit)
+    {
+        Random random = new(seed);
+        return new()
+        {
+            ConductorCelsius = random.Next(-20, 90), WindingCelsius = random.Next(20, 86), Charge = random.NextDouble(), AlternatorSpeed = random.Next(800, 8000),
+            BadJoints = [.. circuit.Conductors.Where(_ => random.Next(12) == 0).Select(c => new BadJoint(c.Id, random.Next(1, 20) / 10.0))],
+        };
     }
 
     private string Hot => isPositive ? "neg" : "pos";
@@ -49,9 +70,16 @@ internal sealed class GeneratedWiring
         Action[] modules =
         [
             Lamps, Lamps, SwitchedLamps, Lights, Fan, SlowFan, SeriesMotor, MagnetMotor, RelayedLoad, RelayedLoad, HeldRelay, Changeover, Horn, Gauges, Limited, Reduced, Pilot, CrossFeed, Ignition,
-            Solenoid, Device, Latch,
+            Solenoid, Device, Latch, Converter,
         ];
-        for (int i = 3 + Below(14); i > 0; i--) modules[Below(modules.Length)]();
+        // However large, a vehicle has a handful of these.
+        if (least > 0)
+        {
+            foreach (var module in new[] { Limited, Reduced, Converter }) module();
+            modules = [.. modules.Except([Limited, Reduced, Converter, Solenoid])];
+        }
+        for (int i = 3 + Below(14); i > 0 || wires < least; i--) modules[Below(modules.Length)]();
+        if (least > 0) return builder.Build();
         if (Below(4) == 0) Wire(points[Below(points.Count)], points[Below(points.Count)]);
         if (Below(10) == 0) Wire(points[Below(points.Count)], "chassis");
         return builder.Build();
@@ -62,21 +90,22 @@ internal sealed class GeneratedWiring
         Part("engine", "metal");
         Part("X1", "feed-rail");
         Part("X2", "feed-rail");
-        Part("G1", "battery", Below(4) switch
+        Part("G1", "battery", least > 0 ? FormattableString.Invariant($"V={volts} ohm={1.0 / least}") : Below(4) switch
         {
             0 => $"V={volts} Ah={40 + Below(80)}",
             1 => $"V={volts} A={200 + Below(300)}",
             2 => $"V={volts} ohm=0.01",
             _ => $"V={volts}",
         });
-        Wire("G1." + Cold, "chassis");
+        double? strong = least > 0 ? 0.1 / least : null;
+        Wire("G1." + Cold, "chassis", strong);
         // The engine's strap is bad or lost now and then.
-        if (Below(12) > 0) Wire("engine", "chassis", Below(8) == 0 ? 0.5 : null);
+        if (Below(12) > 0 || least > 0) Wire("engine", "chassis", strong ?? (Below(8) == 0 ? 0.5 : null));
         string meter = Part('P', "ammeter"), key = Part('S', "switch");
-        Wire("G1." + Hot, meter + ".1");
-        Wire(meter + ".2", "X1");
-        Wire("X1", key + ".1");
-        Wire(key + ".2", "X2");
+        Wire("G1." + Hot, meter + ".1", strong);
+        Wire(meter + ".2", "X1", strong);
+        Wire("X1", key + ".1", strong);
+        Wire(key + ".2", "X2", strong);
         points.AddRange(["X1", "X2"]);
         switch (Below(5))
         {
@@ -99,7 +128,7 @@ internal sealed class GeneratedWiring
 
     private void Alternator()
     {
-        if (isPositive) return;
+        if (isPositive || isForBoth) return;
         string machine = Part('G', "alternator", $"V={volts} A={25 + Below(40)}", "engine"), lamp = Part('E', "charge-lamp", $"V={volts} W=2");
         Wire(machine + ".B+", "X1");
         Wire("X2", lamp + ".15");
@@ -235,7 +264,7 @@ internal sealed class GeneratedWiring
 
     private void Reduced()
     {
-        if (isPositive) return;
+        if (isPositive || isForBoth) return;
         string reducer = Part('N', "reducer", Pick("out~V=6", "out~V=6 out~A=0.5", "out~V=5 out~A=2"), Below(10) == 0 ? "engine" : "chassis");
         Wire(Fused(), reducer + ".in");
         Gauges(reducer + ".out", 6);
@@ -256,13 +285,13 @@ internal sealed class GeneratedWiring
         string one = Switched(Fused()), other = Switched(Fused()), diode = Part('V', "diode");
         Lamps(one, 1 + Below(2));
         Lamps(other, 1);
-        Wire(one, diode + ".A");
-        Wire(diode + ".K", other);
+        Wire(one, diode + (isPositive ? ".K" : ".A"));
+        Wire(diode + (isPositive ? ".A" : ".K"), other);
     }
 
     private void Ignition()
     {
-        string ballast = Part('R', "ballast", Pick("", "ohm=1.5")), coil = Part('T', "ignition-coil", Pick("", $"V={volts} ohm=1.5")), points = Part('S', "switch");
+        string ballast = Part('R', "ballast", Pick("", "ohm=1.5", "ohm=1.6 cold~ohm=0.4")), coil = Part('T', "ignition-coil", Pick("", $"V={volts} ohm=1.5")), points = Part('S', "switch");
         Wire("X2", ballast + ".15");
         Wire(ballast + ".15a", coil + ".15");
         Wire(coil + ".1", points + ".1");
@@ -282,6 +311,20 @@ internal sealed class GeneratedWiring
         string radio = Part('P', "radio", Pick("", $"V={volts} W=30")), from = Switched(Fused());
         Wire(from, radio + (isPositive ? ".neg" : ".pos"));
         Return(radio + (isPositive ? ".pos" : ".neg"));
+    }
+
+    private void Converter()
+    {
+        string led = Part('E', Below(2) == 0 ? "led-lamp" : "led-lamp-bridge", $"V={volts} W={4 + Below(40)}", null, "converter"), from = Switched(Fused());
+        // Behind some resistances it starts, behind others it cannot.
+        if (Below(2) == 0)
+        {
+            string resistor = Part('R', "resistor", $"ohm={Pick("0.3", "1", "4")}");
+            Wire(from, resistor + ".1");
+            from = resistor + ".2";
+        }
+        Wire(from, led + (isPositive ? ".2" : ".1"));
+        Return(led + (isPositive ? ".1" : ".2"));
     }
 
     private void Latch()

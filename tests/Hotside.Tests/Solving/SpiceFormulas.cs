@@ -33,6 +33,10 @@ internal static class SpiceFormulas
         return Invariant($"2*{amperes:R}*{u}/({ohmic:R}+sqrt({ohmic * ohmic:R}+{4 * (volts - ohmic):R}*abs({u})))");
     }
 
+    /// <summary>A load of constant power above its lock-out, and nothing below.</summary>
+    public static string ConstantPower(string u, double watts, double lockOut, bool isOneWay) =>
+        Invariant($"{watts:R}*({u}>={lockOut:R} ? 1/{u} : {(isOneWay ? "0" : $"({u}<=-{lockOut:R} ? 1/{u} : 0)")})+{Leak}*{u}");
+
     /// <summary>A regulator in line: the least of what its drop, its set-point and its limit let through, and never backwards.</summary>
     public static string Regulator(string inputToOutput, string outputToGround, double drop, double dropOhms, double setPoint, double outputOhms, double most)
     {

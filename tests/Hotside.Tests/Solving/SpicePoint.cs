@@ -20,10 +20,12 @@ internal sealed class SpicePoint
     private readonly SpiceNodes nodes;
     private readonly Circuit circuit;
     private readonly Solution solution;
+    private readonly Surroundings around;
+    private readonly bool isAtOnce;
 
-    public SpicePoint(Circuit circuit, Solution solution, double celsius = 20)
+    public SpicePoint(Circuit circuit, Solution solution, Surroundings? around = null, bool isAtOnce = false)
     {
-        (this.circuit, this.solution) = (circuit, solution);
+        (this.circuit, this.solution, this.around, this.isAtOnce) = (circuit, solution, around ?? new(), isAtOnce);
         nodes = new(circuit);
         volts["0"] = 0;
         foreach (var terminal in solution.Terminals)
@@ -32,7 +34,7 @@ internal sealed class SpicePoint
                 figures.Add(new($"v({nodes[terminal.End]})", terminal.End.ToString(), known, 0.001 * circuit.System.Volts[0]));
                 start.Append(CultureInfo.InvariantCulture, $".nodeset v({nodes[terminal.End]})={known:R}\n");
             }
-        foreach (var conductor in solution.Conductors.Where(c => !c.Conductor.From.IsFree && !c.Conductor.To.IsFree)) Add(conductor, celsius);
+        foreach (var conductor in solution.Conductors.Where(c => !c.Conductor.From.IsFree && !c.Conductor.To.IsFree)) Add(conductor);
         foreach (var point in solution.Elements) Add(point);
     }
 
@@ -51,18 +53,18 @@ internal sealed class SpicePoint
     /// <summary>Currents of islands on nothing, which are not compared.</summary>
     public int Uncompared { get; private set; }
 
-    private void Add(ConductorFigures conductor, double celsius)
+    private void Add(ConductorFigures conductor)
     {
         var wire = conductor.Conductor.Wire;
         double ohms = wire.ResistanceInOhms
-            ?? (wire is { Size: { } size, LengthInMetres: { } length } ? SpiceConductors.OhmsOf(size, length, celsius) : (double?)null)
+            ?? (wire is { Size: { } size, LengthInMetres: { } length } ? SpiceConductors.OhmsOf(size, length, around.ConductorCelsius) : (double?)null)
             ?? solution.Assumptions.First(a => a.Of == conductor.Conductor.Id && a.What == AssumedFigure.Conductor).Value;
-        Lay(conductor.Conductor.Id, nodes[conductor.Conductor.From], nodes[conductor.Conductor.To], conductor.Amperes, _ => [SpiceElements.Resistance(ohms)]);
+        Lay(conductor.Conductor.Id, nodes[conductor.Conductor.From], nodes[conductor.Conductor.To], conductor.Amperes, _ => [SpiceElements.Resistance(ohms + around.BadJoints.Where(j => j.Conductor == conductor.Conductor.Id).Sum(j => j.Ohms))]);
     }
 
     private void Add(ElementPoint point)
     {
-        StatedElement stated = new(circuit, solution, point.Part, point.Element);
+        StatedElement stated = new(circuit, solution, point.Part, point.Element, around);
         var source = circuit.Sources.FirstOrDefault(s => s.Part == point.Part && s.Element == point.Element);
         var (plus, minus) = source is null ? (SpiceNodes.EndOf(point.Part, point.Element.From), SpiceNodes.EndOf(point.Part, point.Element.To))
             : source.PlusIsFeed ? (source.Feed, source.Return) : (source.Return, source.Feed);
@@ -70,7 +72,9 @@ internal sealed class SpicePoint
         if (point.Element.Type == ElementType.Dropper) Regulate(stated, a, b, point.Amperes);
         else if (solution.Setting.Values.FirstOrDefault(v => v.Part == point.Part.Id) is { } value && point.Element.Type is ElementType.Sender or ElementType.Resistor)
             Lay(stated.Name, a, b, point.Amperes, _ => [SpiceElements.Resistance(value.Quantity.Value)]);
-        else Lay(stated.Name, a, b, point.Amperes, u => SpiceElements.Of(stated, u, source?.Volts));
+        else if (point.Element.IsConsumer && (stated.Has(ElementTraits.ConstantPower) || (!point.Element.IsInternal && point.Part.Spec.Options.Contains("converter"))))
+            Lay(stated.Name, a, b, point.Amperes, u => [('b', SpiceFormulas.ConstantPower(u, point.IsLockedOut ? 0 : stated.Watts, 0.6 * stated.Volts, point.Element.IsOneWay))]);
+        else Lay(stated.Name, a, b, point.Amperes, u => SpiceElements.Of(stated, u, source?.Volts, isAtOnce));
     }
 
     private void Regulate(StatedElement stated, string input, string output, double amperes)

@@ -48,7 +48,39 @@ public class SpicePointTests
         Judge(cases);
     }
 
-    private sealed record Case(string What, Circuit Circuit, Solution Solution);
+    [Fact]
+    public void Heat_a_flat_battery_a_slow_alternator_and_bad_joints_act_as_ngspice_finds()
+    {
+        OutsideProgram.Needed("ngspice");
+        List<Case> cases = [];
+        for (int seed = 301; seed <= 350; seed++)
+        {
+            var circuit = GeneratedWiring.Of(seed);
+            var around = GeneratedWiring.SurroundingsOf(seed, circuit);
+            cases.Add(new(FormattableString.Invariant($"seed {seed}"), circuit, new CircuitSolver(circuit, around).Solve(GeneratedWiring.SettingOf(seed, circuit))) { Around = around });
+        }
+        Judge(cases);
+    }
+
+    [Fact]
+    public void The_first_moment_of_a_setting_is_as_ngspice_finds()
+    {
+        OutsideProgram.Needed("ngspice");
+        List<Case> cases = [];
+        for (int seed = 351; seed <= 380; seed++)
+        {
+            var circuit = GeneratedWiring.Of(seed);
+            cases.Add(new(FormattableString.Invariant($"seed {seed}"), circuit, new CircuitSolver(circuit).SolveInrush(GeneratedWiring.SettingOf(seed, circuit))) { IsAtOnce = true });
+        }
+        Judge(cases);
+    }
+
+    private sealed record Case(string What, Circuit Circuit, Solution Solution)
+    {
+        public Surroundings Around { get; init; } = new();
+
+        public bool IsAtOnce { get; init; }
+    }
 
     private sealed record Outcome(string What, int Tries, int Figures, int Uncompared, double Volts, string VoltsAt, double Amperes, string AmperesAt, string[] Wrong);
 
@@ -69,7 +101,7 @@ public class SpicePointTests
 
     private static Outcome Compare(Case one)
     {
-        SpicePoint point = new(one.Circuit, one.Solution);
+        SpicePoint point = new(one.Circuit, one.Solution, one.Around, one.IsAtOnce);
         if (SpiceRun.Find(point) is not var (values, tries)) return new(one.What, 0, 0, point.Uncompared, 0, "", 0, "", []);
         var differences = point.Figures.Select(f => (Figure: f, Theirs: f.Name.Length == 0 ? 0 : values[f.Name])).Select(d => (d.Figure, d.Theirs, Share: Math.Abs(d.Theirs - d.Figure.Ours) / d.Figure.Tolerance)).ToArray();
         var volts = differences.Where(d => d.Figure.IsVoltage).DefaultIfEmpty(differences[0]).MaxBy(d => d.Share);

@@ -7,11 +7,13 @@ namespace Hotside.Tests.Solving;
 /// <summary>
 /// What an element draws by what its part states, and where that is silent by what a solution tells that it took: every figure of a solution is one of the two.
 /// </summary>
-internal sealed class StatedElement(Circuit circuit, Solution solution, Part part, Element element)
+internal sealed class StatedElement(Circuit circuit, Solution solution, Part part, Element element, Surroundings around)
 {
     public Part Part => part;
 
     public Element Element => element;
+
+    public Surroundings Around => around;
 
     public string Name => part.Id + "." + element.Name;
 
@@ -19,6 +21,8 @@ internal sealed class StatedElement(Circuit circuit, Solution solution, Part par
 
     public double Amperes => Rated(Unit.Ampere) ?? (Rated(Unit.Watt) / Volts) ?? (Rated(Unit.Ohm) is > 0 and var ohms ? Volts / ohms : (double?)null)
         ?? Taken(AssumedFigure.Current) ?? (Taken(AssumedFigure.Power) / Volts) ?? throw Silent();
+
+    public double Watts => Rated(Unit.Watt) ?? (Volts * Amperes);
 
     public double Ohms => Rated(Unit.Ohm) ?? (Volts / Rated(Unit.Ampere)) ?? (Volts * Volts / Rated(Unit.Watt))
         ?? Taken(AssumedFigure.Resistance) ?? (Volts / Taken(AssumedFigure.Current)) ?? (Volts * Volts / Taken(AssumedFigure.Power)) ?? throw Silent();

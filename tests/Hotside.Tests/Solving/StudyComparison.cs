@@ -11,7 +11,8 @@ namespace Hotside.Tests.Solving;
 /// </summary>
 internal sealed class StudyComparison
 {
-    // A fed load may hang behind a resistance, but never on next to nothing; what is not fed has what two sources differ by and fuses drop, or current in neither direction.
+    // A fed load may hang behind a resistance, but never on next to nothing; only a converter behind too much of it is locked out. What is not fed has what two sources differ by
+    // and fuses drop, or current in neither direction.
     private const double Fed = 0.001, NotFed = 0.001, Drops = 0.05, PullIn = 2.0 / 3;
 
     private readonly Circuit circuit;
@@ -75,7 +76,7 @@ internal sealed class StudyComparison
             var point = solution.Element(load.Part.Id, load.Element.Name);
             double amperes = Math.Abs(point.Amperes) / point.RatedAmperes, volts = Math.Abs(point.Volts) / point.RatedVolts;
             Compared = isFed ? (Compared.Fed + 1, Compared.NotFed) : (Compared.Fed, Compared.NotFed + 1);
-            if (isFed ? amperes < Fed : amperes > NotFed && volts > Drops + (between / point.RatedVolts))
+            if (isFed ? amperes < Fed && !point.IsLockedOut : amperes > NotFed && volts > Drops + (between / point.RatedVolts))
                 Wrong.Add(FormattableString.Invariant($"{at}: {load.Name} fed {isFed}, but has {volts:P2} of its rated volts and {amperes:P2} of its current"));
         }
     }
