@@ -104,7 +104,8 @@ public sealed class Job
     /// <param name="cancel">Stops the work.</param>
     /// <returns>The picture, to be written by one of the outputs.</returns>
     /// <exception cref="ArgumentException">
-    /// The figure names a load that is neither before nor after, and the message names the nearest; or the drawing does not fit on the paper, and the message names one that holds it.
+    /// The figure names a load that is neither before nor after, or figures are asked of a setting that neither has, and the message names the nearest; figures are asked of
+    /// an overlay; or the drawing does not fit on the paper, and the message names one that holds it.
     /// </exception>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="view"/> is none of the views.</exception>
     /// <exception cref="OperationCanceledException"><paramref name="cancel"/> was called for.</exception>
@@ -131,7 +132,8 @@ public sealed class Job
     /// <param name="cancel">Stops the work.</param>
     /// <returns>The sheets in their order, at least one.</returns>
     /// <exception cref="ArgumentException">
-    /// The figure names a load that is neither before nor after, and the message names the nearest; or the paper is too small for even a part of the drawing.
+    /// The figure names a load that is neither before nor after, or figures are asked of a setting that neither has, and the message names the nearest; figures are asked of
+    /// an overlay; or the paper is too small for even a part of the drawing.
     /// </exception>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="view"/> is none of the views.</exception>
     /// <exception cref="OperationCanceledException"><paramref name="cancel"/> was called for.</exception>
@@ -208,7 +210,10 @@ public sealed class Job
         var study = StudyUnless(cancel);
         if (!options.Figure.IsEmpty) study = study.Only(options.Figure);
         var words = Vocabulary.Of(options.Words);
-        var plan = DrawingPlan.Of(study.Alteration, study, options.Lettering, words);
+        if (options.Show != ShownFigures.None && views[0] == SeenIn.Both)
+            throw new ArgumentException("Figures stand in before, after or both beside each other: over each other there is no room for two at a wire.", nameof(view));
+        if (options.Show != ShownFigures.None && string.IsNullOrWhiteSpace(options.Setting)) throw new ArgumentException("Figures are those of a setting: name one.", nameof(options));
+        var plan = DrawingPlan.Of(study.Alteration, study, options.Lettering, words, LineFigures.Of(study, options.Show, options.Setting));
         if (views[0] == SeenIn.Both) plan = OverlayPlan.Of(plan);
         return (plan, new(views, Fields(options.Figure, words), words));
     }

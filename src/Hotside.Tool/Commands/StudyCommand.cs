@@ -58,8 +58,8 @@ internal static class StudyCommand
         if (altered) Print(output, "Before, " + job.Alteration.Before.System, job.Study.Before, words);
         Print(output, (altered ? "After, " : "") + job.Alteration.After.System, job.Study.After, words);
         var named = job.Study.Before.Settings.Concat(job.Study.After.Settings).Select(s => s.Setting.Name).Distinct();
-        var proposed = job.Study.Before.ProposedSettings.Union(job.Study.After.ProposedSettings).Where(n => !named.Contains(n));
-        output.WriteLine("Settings to ask for with --setting: " + string.Join(", ", named.Concat(proposed).Select(n => $"\"{n}\"")));
+        var proposed = job.Study.Before.ProposedSettings.Union(job.Study.After.ProposedSettings).Where(n => !named.Contains(n)).ToLookup(n => n.EndsWith(" alone", StringComparison.Ordinal));
+        output.WriteLine("Settings to ask for with --setting: " + string.Join(", ", named.Concat(proposed[false]).Select(n => $"\"{n}\"")) + (proposed[true].FirstOrDefault() is { } alone ? $"; and each load by itself, as \"{alone}\"" : ""));
         var sequences = job.Study.Before.Sequences.Concat(job.Study.After.Sequences).Select(s => s.Sequence.Name).Distinct().ToArray();
         if (sequences.Length > 0) output.WriteLine("Sequences to ask for with --sequence: " + string.Join(", ", sequences.Select(n => $"\"{n}\"")));
     }

@@ -37,10 +37,12 @@ internal sealed record CarriedCurrent(ImmutableArray<LoadStudy> Loads, double Am
     }
 
     /// <summary>In words: <c>7.8 A for H1</c>; <c>9.6 A with E1 on; 14 A by ratings if all it feeds is on at once (E1 10 A, E2 4 A)</c>.</summary>
-    public string InWords() =>
+    public string InWords() => Solved is not null && Loads.Length > 1 ? $"{Briefly()}; {ByRatings()}" : Briefly();
+
+    /// <summary>The same for a comparison, without what else it may carry: <c>9.6 A with E1 on</c>.</summary>
+    public string Briefly() =>
         Solved is not { } amperes ? ByRatings()
-        : Loads.Length > 1 ? $"{QuantityWords.Amperes(amperes)} with {While!.Name} on; {ByRatings()}"
-        : $"{QuantityWords.Amperes(amperes)}{(Loads.IsEmpty ? "" : " for " + NameOf(Loads[0]))}";
+        : QuantityWords.Amperes(amperes) + (Loads.Length > 1 ? $" with {While!.Name} on" : Loads.IsEmpty ? "" : " for " + NameOf(Loads[0]));
 
     private string ByRatings()
     {

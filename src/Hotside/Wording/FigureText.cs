@@ -40,9 +40,13 @@ internal static class FigureText
             : $"{name} gives nothing, {Numbers.Fixed(source.Voltage.Volts, 2)} V";
     }
 
-    /// <summary>What becomes of relays where they do not simply rest.</summary>
-    public static IEnumerable<string> Relays(SettingFigures figures, Circuit circuit)
+    /// <summary>What becomes of relays where they do not simply rest, or rest elsewhere than paths alone would say.</summary>
+    public static IEnumerable<string> Relays(SettingFigures figures, SettingStudy? study, Circuit circuit)
     {
+        if (study is { IsShort: false, IsUnsettled: false } && figures.Relays == RelayOutcome.Settled)
+            foreach (var variable in circuit.Variables)
+                if (PutOf(study.Relays, variable) is { } said && PutOf(figures.Positions, variable) is { } stands && said != stands)
+                    yield return $"{variable} is fed so that it would be {said}, yet with the volts that it has it is {stands}";
         string Moved(SettingFigures f) => Standing(f.Positions.Where(p => circuit.Variables.Any(v => v.Part == p.Part && v.Actuator.Name == p.Actuator && v.Actuator.Drive == ActuatorDrive.Driven)), circuit);
         switch (figures.Relays)
         {
@@ -59,6 +63,8 @@ internal static class FigureText
         if (figures.IfPulledBefore is { } back) yield return $"it depends on what was done before: relays once pulled rest with {Moved(back)}";
         if (!figures.IsExact) yield return "the currents do not close to the last digit: take the figures as approximate";
     }
+
+    private static string? PutOf(ImmutableArray<SetPosition> positions, Variable variable) => positions.FirstOrDefault(p => p.Part == variable.Part && p.Actuator == variable.Actuator.Name)?.Position;
 
     /// <summary>What is noteworthy about a load that is live.</summary>
     public static string Remark(ElementFigure load, SettingStudy? study)

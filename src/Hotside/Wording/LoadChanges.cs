@@ -44,7 +44,7 @@ internal static class LoadChanges
         load.Control.IsAlways ? "its source is connected" : load.Control.Any.IsEmpty ? "nothing whatever is done" : PartWords.Clause(load.Control, study.Circuit, words);
 
     private static string Carried(string id, LoadStudy[] loads, CircuitStudy study) =>
-        CarriedCurrent.Of(id, loads.FirstOrDefault(l => Switches([l], study).Contains(id)), study).InWords();
+        CarriedCurrent.Of(id, loads.FirstOrDefault(l => Switches([l], study).Contains(id)), study).Briefly();
 
     private static IEnumerable<string> Switches(LoadStudy[] loads, CircuitStudy study) =>
         loads.SelectMany(l => l.SwitchedBy.Concat(study.Loads.Where(c => l.Chain.Contains(c.Part.Id)).SelectMany(c => c.SwitchedBy))).Distinct();

@@ -58,6 +58,35 @@ public class SettingTableTests
         Assert.Contains("2. all off: all at rest", text, StringComparison.Ordinal);
     }
 
+    [Fact]
+    public void A_relay_that_is_fed_too_weakly_is_told()
+    {
+        // 85 Ω of coil behind 85 Ω of resistor have half of the volts, and a relay wants two thirds (data sheet of a plug-in relay, ISO 7588-1 pattern).
+        var job = Job.Read("""
+            hotside: 1
+            title: Weak relay
+            system: 12 V, negative ground
+            parts:
+              G1: battery, 12 V, 60 Ah
+              S1: push-button
+              R1: resistor, 85 ohm
+              K1: relay, 12 V, coil 85 ohm
+              E1: lamp, 12 V, 10 W, 2 on chassis
+            wires:
+              w1: G1.pos to S1.1
+              w2: S1.2 to R1.1
+              w3: R1.2 to K1.86
+              w4: K1.85 to chassis
+              w5: G1.pos to K1.30
+              w6: K1.87 to E1.1
+              w7: G1.neg to chassis
+            settings:
+              pressed: S1 pressed
+            """).OrThrow();
+        Assert.Contains("K1 is fed so that it would be pulled, yet with the volts that it has it is released", SettingTable.Of(job, "pressed").ToText(), StringComparison.Ordinal);
+        Assert.False(job.Study.After.Setting("pressed").Figures.Element("E1").IsLive);
+    }
+
     private static double Ohms(int gauge, double metres)
     {
         double diameter = 0.127 * Math.Pow(92, (36 - gauge) / 39.0);
