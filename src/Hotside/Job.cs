@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Hotside.Alterations;
+using Hotside.Checks;
 using Hotside.Diagnostics;
 using Hotside.Drawings.Plans;
 using Hotside.Drawings.Sets;
@@ -20,16 +21,20 @@ public sealed class Job
 {
     private Study? study;
     private SizeStudy? sizes;
+    private readonly Lazy<ImmutableArray<Diagnostic>> checks;
     private readonly ImmutableDictionary<string, SourceSpan> places;
     private readonly ImmutableArray<Diagnostic> reading;
+    private readonly ImmutableArray<Acceptance> accepted;
 
-    private Job(string title, ImmutableArray<KeyValuePair<string, string>> titleBlock, Alteration alteration, ImmutableDictionary<string, SourceSpan> places, ImmutableArray<Diagnostic> reading)
+    private Job(string title, Alteration alteration, JobReading? reading)
     {
         Title = title;
-        TitleBlock = titleBlock;
+        TitleBlock = reading?.TitleBlock ?? [];
         Alteration = alteration;
-        this.places = places;
-        this.reading = reading;
+        places = reading?.Places ?? ImmutableDictionary<string, SourceSpan>.Empty;
+        this.reading = reading?.Diagnostics ?? [];
+        accepted = reading?.Accepted ?? [];
+        checks = new(() => CheckList.Run(Study));
     }
 
     /// <summary>What the job is called.</summary>
@@ -55,12 +60,18 @@ public sealed class Job
         }
     }
 
-    /// <summary>All that is wrong or doubtful about the file and about the circuits, with places where there is a file; by place, then code.</summary>
+    /// <summary>
+    /// All that is wrong or doubtful about the file, about the circuits and by the checks of the trade, with places where there is a file; by place, then code. What the file
+    /// accepts is among it, with the reason.
+    /// </summary>
     public ImmutableArray<Diagnostic> Findings =>
     [
-        .. reading.Concat(Study.Findings.Select(Placed))
+        .. Acceptance.Apply([.. reading.Concat(Study.Findings.Concat(checks.Value).Select(Placed))], accepted)
             .OrderBy(d => d.Span is null ? 1 : 0).ThenBy(d => d.Span?.File, StringComparer.Ordinal).ThenBy(d => d.Span?.Line).ThenBy(d => d.Span?.Column).ThenBy(d => d.Code, StringComparer.Ordinal),
     ];
+
+    /// <summary>Whether a finding of severity error or stop is among them that the file does not accept.</summary>
+    public bool HasErrors => Findings.Any(f => f is { Severity: >= Severity.Error, Accepted: null });
 
     /// <summary>Reads a job file and the files it includes, which lie in its folder or below.</summary>
     /// <param name="path">The file.</param>
@@ -95,7 +106,7 @@ public sealed class Job
     {
         ArgumentNullException.ThrowIfNull(alteration);
         if (title is not null) ArgumentException.ThrowIfNullOrWhiteSpace(title);
-        return new(title ?? alteration.Title, [], alteration, ImmutableDictionary<string, SourceSpan>.Empty, []);
+        return new(title ?? alteration.Title, alteration, null);
     }
 
     /// <summary>Draws the job on one sheet at full size, by default on the smallest that holds it.</summary>
@@ -158,7 +169,7 @@ public sealed class Job
     /// the after circuit that is read again then has what the before circuit says.
     /// </remarks>
     /// <returns>The text; lines end with a line feed, the last one too.</returns>
-    public string ToYaml() => JobWriter.Write(Title, TitleBlock, Alteration);
+    public string ToYaml() => JobWriter.Write(Title, TitleBlock, Alteration, accepted);
 
     /// <summary>Says in plain words what happens when a load is on and off, before and after: what feeds it, its current step by step, how to tell its side with a meter, what its switches carry.</summary>
     /// <param name="load">A part's id, or one of its loads: <c>H1</c>, <c>E3.tail</c>.</param>
@@ -222,7 +233,7 @@ public sealed class Job
     {
         var reading = JobReader.Read(file, text, (options ?? new()).Kinds, include);
         var job = reading.Alteration is { } alteration && reading.Diagnostics.All(d => d.Severity < Severity.Error || d.Kind.Area == DiagnosticArea.Circuit)
-            ? new Job(reading.Title, reading.TitleBlock, alteration, reading.Places, reading.Diagnostics) : null;
+            ? new Job(reading.Title, alteration, reading) : null;
         return new(job, reading.Diagnostics, reading.Sources);
     }
 

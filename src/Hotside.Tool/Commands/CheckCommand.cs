@@ -17,7 +17,8 @@ internal static class CheckCommand
             Arity = ArgumentArity.ZeroOrOne,
         };
         var command = new Command("check", """
-            Prints everything wrong or doubtful, with file:line:column, what is wrong and what to do.
+            Prints everything wrong or doubtful, gravest first, with file:line:column, what is wrong and what to do.
+            What the file accepts with a reason (section "accept") stands last and does not count for the exit code.
             Exit code 0: nothing of severity error or stop; 1: there is; 2: the file cannot be read.
 
             Example:
@@ -36,12 +37,31 @@ internal static class CheckCommand
 
     private static int Check(string path, TextWriter output)
     {
-        if (JobArgument.Read(path, output, Severity.Note) is not { } read) return ExitCode.InputUnreadable;
-        var counts = Enum.GetValues<Severity>().Reverse()
-            .Select(s => (Severity: s, Count: read.Findings.Count(d => d.Severity == s))).Where(c => c.Count > 0)
-            .Select(c => $"{c.Count} {c.Severity.ToString().ToLowerInvariant()}{(c.Count == 1 ? "" : "s")}");
-        string summary = string.Join(", ", counts);
-        output.WriteLine($"{read.Title}: {(summary.Length == 0 ? "nothing found" : summary)}");
-        return read.Findings.Any(d => d.Severity >= Severity.Error) ? ExitCode.Findings : ExitCode.Done;
+        if (JobArgument.Load(path, output) is not { } read) return ExitCode.InputUnreadable;
+        var findings = read.Job?.Findings ?? read.Diagnostics;
+        List<string> counts = [];
+        foreach (var severity in Enum.GetValues<Severity>().Reverse())
+            Group(read, [.. findings.Where(f => f.Accepted is null && f.Severity == severity)], Heading(severity), severity.ToString().ToLowerInvariant(), counts, output);
+        Group(read, [.. findings.Where(f => f.Accepted is not null).OrderByDescending(f => f.Severity)], "Accepted by the job, for the reasons given", "", counts, output);
+        if (read.Job is not { } job) return ExitCode.InputUnreadable;
+        output.WriteLine($"{job.Title}: {(counts.Count == 0 ? "nothing found" : string.Join(", ", counts))}");
+        return job.HasErrors ? ExitCode.Findings : ExitCode.Done;
     }
+
+    private static void Group(ReadResult read, Diagnostic[] findings, string heading, string word, List<string> counts, TextWriter output)
+    {
+        if (findings.Length == 0) return;
+        counts.Add(word.Length == 0 ? $"{findings.Length} accepted" : $"{findings.Length} {word}{(findings.Length == 1 ? "" : "s")}");
+        output.WriteLine(heading);
+        foreach (var finding in findings) output.WriteLine(Colouring.Of(read.Print(finding), finding.Severity, output));
+        output.WriteLine();
+    }
+
+    private static string Heading(Severity severity) => severity switch
+    {
+        Severity.Stop => "Stop: fire, injury or a destroyed part, if it is powered so",
+        Severity.Error => "Errors: wrong as it stands",
+        Severity.Warning => "Warnings: doubtful, look at it",
+        _ => "Notes: worth knowing",
+    };
 }

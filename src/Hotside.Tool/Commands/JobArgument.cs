@@ -19,21 +19,26 @@ internal static class JobArgument
         return argument;
     }
 
-    /// <summary>Reads the file; prints what is wrong with it. <see langword="null"/> when nothing can be made of it.</summary>
-    public static Job? Read(string path, TextWriter error, Severity leastShown = Severity.Warning)
+    /// <summary>Reads the file; prints what is wrong with it, but for notes and what it accepts. <see langword="null"/> when nothing can be made of it.</summary>
+    public static Job? Read(string path, TextWriter error)
     {
-        ReadResult result;
+        if (Load(path, error) is not { } result) return null;
+        var shown = (result.Job?.Findings ?? result.Diagnostics).Where(d => d is { Severity: >= Severity.Warning, Accepted: null });
+        foreach (var diagnostic in shown) error.WriteLine(Colouring.Of(result.Print(diagnostic), diagnostic.Severity, error));
+        return result.Job;
+    }
+
+    /// <summary>Reads the file; <see langword="null"/>, and a line that says why, when it cannot be read at all.</summary>
+    public static ReadResult? Load(string path, TextWriter error)
+    {
         try
         {
-            result = path == "-" ? Job.Read(Console.In.ReadToEnd()) : Job.ReadFile(path);
+            return path == "-" ? Job.Read(Console.In.ReadToEnd()) : Job.ReadFile(path);
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException)
         {
             error.WriteLine($"hotside: {path} cannot be read: {e.Message}");
             return null;
         }
-        var shown = (result.Job?.Findings ?? result.Diagnostics).Where(d => d.Severity >= leastShown);
-        foreach (var diagnostic in shown) error.WriteLine(Colouring.Of(result.Print(diagnostic), diagnostic.Severity, error));
-        return result.Job;
     }
 }

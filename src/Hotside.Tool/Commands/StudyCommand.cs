@@ -47,7 +47,7 @@ internal static class StudyCommand
                 error.WriteLine("hotside: " + e.Message.Split(" (Parameter")[0]);
                 return ExitCode.WrongUsage;
             }
-            return read.Findings.Any(d => d.Severity >= Severity.Error) ? ExitCode.Findings : ExitCode.Done;
+            return read.HasErrors ? ExitCode.Findings : ExitCode.Done;
         });
         return command;
     }

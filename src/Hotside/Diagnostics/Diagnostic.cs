@@ -16,6 +16,9 @@ public sealed record Diagnostic(DiagnosticKind Kind, string Message)
     /// <summary>What to do, preferably the nearest right name; <see langword="null"/> when the message says it.</summary>
     public string? Hint { get; init; }
 
+    /// <summary>Why the job accepts it, in the words of its file; <see langword="null"/> when it does not. What is accepted stays on the list and counts for no exit code.</summary>
+    public string? Accepted { get; init; }
+
     /// <summary>The kind's code.</summary>
     public string Code => Kind.Code;
 
@@ -26,7 +29,7 @@ public sealed record Diagnostic(DiagnosticKind Kind, string Message)
     public override string ToString()
     {
         string place = Span is null ? "" : Span + ": ";
-        string line = $"{place}{Severity.ToString().ToLowerInvariant()} {Code}: {Message}";
-        return Hint is null ? line : line + "\n     hint: " + Hint;
+        string line = $"{place}{(Accepted is null ? "" : "accepted ")}{Severity.ToString().ToLowerInvariant()} {Code}: {Message}";
+        return Accepted is not null ? line + "\n     accepted: " + Accepted : Hint is null ? line : line + "\n     hint: " + Hint;
     }
 }

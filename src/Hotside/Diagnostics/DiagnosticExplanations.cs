@@ -13,17 +13,21 @@ internal static class DiagnosticExplanations
     // An entry: the code, "means:", "do:", perhaps "example:" with indented lines; a blank line ends it.
     private static FrozenDictionary<string, (string, string, string)> Read()
     {
-        using var stream = typeof(DiagnosticExplanations).Assembly.GetManifestResourceStream("diagnostics/explanations.txt")!;
-        using var reader = new StreamReader(stream);
         var entries = new Dictionary<string, (string, string, string)>(StringComparer.Ordinal);
-        foreach (string block in reader.ReadToEnd().ReplaceLineEndings("\n").Split("\n\n", StringSplitOptions.RemoveEmptyEntries))
+        var assembly = typeof(DiagnosticExplanations).Assembly;
+        foreach (string name in assembly.GetManifestResourceNames().Where(n => n.StartsWith("diagnostics/", StringComparison.Ordinal)).Order(StringComparer.Ordinal))
         {
-            string[] lines = block.TrimEnd('\n').Split('\n');
-            if (lines[0].StartsWith('#')) continue;
-            string Said(string key) => lines.First(l => l.StartsWith(key, StringComparison.Ordinal))[key.Length..];
-            var example = lines.SkipWhile(l => l != "example:").Skip(1).Select(l => l.Length > 2 ? l[2..] : "");
-            entries.Add(lines[0], (Said("means: "), Said("do: "), string.Join('\n', example)));
+            using var reader = new StreamReader(assembly.GetManifestResourceStream(name)!);
+            foreach (string block in reader.ReadToEnd().ReplaceLineEndings("\n").Split("\n\n", StringSplitOptions.RemoveEmptyEntries)) Add(entries, block.TrimEnd('\n').Split('\n'));
         }
         return entries.ToFrozenDictionary(StringComparer.Ordinal);
+    }
+
+    private static void Add(Dictionary<string, (string, string, string)> entries, string[] lines)
+    {
+        if (lines[0].StartsWith('#')) return;
+        string Said(string key) => lines.First(l => l.StartsWith(key, StringComparison.Ordinal))[key.Length..];
+        var example = lines.SkipWhile(l => l != "example:").Skip(1).Select(l => l.Length > 2 ? l[2..] : "");
+        entries.Add(lines[0], (Said("means: "), Said("do: "), string.Join('\n', example)));
     }
 }

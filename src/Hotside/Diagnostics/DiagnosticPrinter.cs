@@ -15,9 +15,10 @@ internal static class DiagnosticPrinter
     public static string Print(Diagnostic diagnostic, Func<SourceSpan, string?> lineOf)
     {
         string place = diagnostic.Span is { } at ? at + ": " : "";
-        var text = new StringBuilder($"{place}{diagnostic.Severity.ToString().ToLowerInvariant()} {diagnostic.Code}: {Shown(diagnostic.Message)}");
+        var text = new StringBuilder($"{place}{(diagnostic.Accepted is null ? "" : "accepted ")}{diagnostic.Severity.ToString().ToLowerInvariant()} {diagnostic.Code}: {Shown(diagnostic.Message)}");
         if (diagnostic.Span is { } span && lineOf(span) is { } line) Excerpt(text, span, line);
-        if (diagnostic.Hint is { } hint) text.Append("\n     hint: ").Append(Shown(hint));
+        if (diagnostic.Accepted is { } reason) text.Append("\n     accepted: ").Append(Shown(reason));
+        else if (diagnostic.Hint is { } hint) text.Append("\n     hint: ").Append(Shown(hint));
         return text.ToString();
     }
 

@@ -50,6 +50,7 @@ internal sealed class StudyJson
             Texts("items", finding.Items);
             json.WriteString("message", finding.Message);
             if (finding.Hint is { } hint) json.WriteString("hint", hint);
+            if (finding.Accepted is { } reason) json.WriteString("accepted", reason);
         });
         json.WriteEndObject();
     }

@@ -37,16 +37,20 @@ internal sealed class JobReader
         Alteration? alteration = null;
         string title = "";
         ImmutableArray<KeyValuePair<string, string>> block = [];
+        ImmutableArray<Acceptance> accepted = [];
         if (sections.Read(file, text))
         {
             Version();
             title = Text("title") ?? "";
             block = TitleBlockReader.Read(sections.Find("title block"), context);
             alteration = Alteration();
+            if (!isAfter) accepted = AcceptanceReader.Read(sections.Entries("accept"), id => alteration is null || IsItem(alteration.Before, id) || IsItem(alteration.After, id), context);
         }
         return new(title, block, alteration, context.Places.ToImmutableDictionary(StringComparer.Ordinal), Sorted(),
-            sections.Sources.ToImmutableDictionary(StringComparer.Ordinal));
+            sections.Sources.ToImmutableDictionary(StringComparer.Ordinal)) { Accepted = accepted };
     }
+
+    private static bool IsItem(Circuit circuit, string id) => circuit.FindPart(id) is not null || circuit.FindConductor(id) is not null;
 
     // By place, then code; what has no place comes last.
     private ImmutableArray<Diagnostic> Sorted() =>

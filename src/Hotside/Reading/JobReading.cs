@@ -12,4 +12,8 @@ internal sealed record JobReading(
     Alteration? Alteration,
     ImmutableDictionary<string, SourceSpan> Places,
     ImmutableArray<Diagnostic> Diagnostics,
-    ImmutableDictionary<string, SourceText> Sources);
+    ImmutableDictionary<string, SourceText> Sources)
+{
+    /// <summary>The findings that the job accepts.</summary>
+    public ImmutableArray<Acceptance> Accepted { get; init; } = [];
+}

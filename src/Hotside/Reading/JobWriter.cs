@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using System.Text;
 using Hotside.Alterations;
 using Hotside.Circuits;
+using Hotside.Diagnostics;
 using Hotside.Kinds;
 using Hotside.Notation;
 
@@ -16,7 +17,8 @@ internal sealed class JobWriter
     /// <param name="title">Its title; may be empty.</param>
     /// <param name="titleBlock">The fields of its title block.</param>
     /// <param name="alteration">Its circuits and changes; kinds that the library lacks or has otherwise are written into the file.</param>
-    public static string Write(string title, ImmutableArray<KeyValuePair<string, string>> titleBlock, Alteration alteration)
+    /// <param name="accepted">The findings that it accepts; none by default.</param>
+    public static string Write(string title, ImmutableArray<KeyValuePair<string, string>> titleBlock, Alteration alteration, params ImmutableArray<Acceptance> accepted)
     {
         var writer = new JobWriter();
         writer.Head(title, titleBlock, alteration);
@@ -24,6 +26,7 @@ internal sealed class JobWriter
         writer.Settings("settings", "", Common(alteration));
         writer.Sequences(alteration);
         writer.Alteration(alteration);
+        writer.Section("accept", "", accepted.Select(a => (a.Key, a.Reason)));
         return writer.text.ToString();
     }
 

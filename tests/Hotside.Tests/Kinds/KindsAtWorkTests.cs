@@ -83,7 +83,7 @@ public class KindsAtWorkTests
     public void The_pull_in_winding_cuts_itself_off() => Assert.Equal(new SetPosition("Y1", "plunger", "in"), Work.Study.After.Load("Y1.pull-in").Until);
 
     [Fact]
-    public void Nothing_is_found_wrong_with_them() => Assert.Empty(Work.Findings.Where(d => d.Severity >= Severity.Warning));
+    public void Nothing_is_found_wrong_with_them() => Assert.Empty(Work.Study.Findings.Where(d => d.Severity >= Severity.Warning));
 
     // Wired as it comes, top to the feed and the rest to a lamp each: whatever the studies find, they end, and it is drawn.
     [Theory]

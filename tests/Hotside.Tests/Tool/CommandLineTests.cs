@@ -49,6 +49,32 @@ public sealed class CommandLineTests : IDisposable
         Assert.DoesNotContain("   at ", result.Error, StringComparison.Ordinal);
     }
 
+    [Fact]
+    public void Findings_stand_in_groups_gravest_first_and_what_is_accepted_counts_for_nothing()
+    {
+        const string job = "hotside: 1\ntitle: Lamp\nsystem: 6 V, positive ground, sizes in AWG\nparts:\n  G1: battery, 6 V, 90 Ah\n  E1: lamp, 6 V, 5 W, 2 on chassis\nwires:\n  w1: G1.neg to E1.1, 16 RD, 1 m\n  w2: G1.pos to chassis, 14 BK, 1 m\n";
+        Write("lamp.yaml", job);
+        var found = Run("check", "lamp.yaml");
+        Assert.Equal(1, found.Code);
+        Assert.StartsWith("Stop: fire, injury or a destroyed part, if it is powered so\nlamp.yaml:8:3: stop HS3301: ", found.Output, StringComparison.Ordinal);
+        Assert.Contains("\nWarnings: doubtful, look at it\nlamp.yaml:6:3: warning HS3317: ", found.Output, StringComparison.Ordinal);
+        Assert.EndsWith("\n\nLamp: 1 stop, 1 warning\n", found.Output, StringComparison.Ordinal);
+        Write("lamp.yaml", job + "accept:\n  HS3301: a lesson on a bench\n  HS3317: a lesson on a bench\n");
+        var accepted = Run("check", "lamp.yaml");
+        Assert.Equal(0, accepted.Code);
+        Assert.StartsWith("Accepted by the job, for the reasons given\nlamp.yaml:8:3: accepted stop HS3301: ", accepted.Output, StringComparison.Ordinal);
+        Assert.Contains("\n     accepted: a lesson on a bench\n", accepted.Output, StringComparison.Ordinal);
+        Assert.EndsWith("\n\nLamp: 2 accepted\n", accepted.Output, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_code_of_the_checks_is_explained_with_its_source()
+    {
+        string output = Run("check", "--explain", "HS3301").Output;
+        Assert.Contains("  after: 33 CFR 183.455(a)", output, StringComparison.Ordinal);
+        Assert.Contains("  do:    Fit a fuse", output, StringComparison.Ordinal);
+    }
+
     [Theory]
     [InlineData("draw", "--veiw", "x")]
     [InlineData("drwa")]

@@ -1,0 +1,38 @@
+using System.Collections.Immutable;
+using Hotside.Circuits;
+using Hotside.Studies;
+
+namespace Hotside.Checks;
+
+/// <summary>What a check is given: a circuit with its study, its wiring and its operating points. Each is made once, when first asked for.</summary>
+/// <param name="study">The study of the circuit.</param>
+/// <param name="decided">The parts for which the list of changes says some work; empty where there is no such list.</param>
+internal sealed class CheckedCircuit(CircuitStudy study, IReadOnlySet<string> decided)
+{
+    private readonly Lazy<OperatingPoints> points = new(() => new(study));
+    private readonly Lazy<WireGraph> graph = new(() => new(study.Circuit));
+
+    /// <summary>The circuit.</summary>
+    public Circuit Circuit => study.Circuit;
+
+    /// <summary>Whether somebody has thought of a part: the list of changes says some work for it.</summary>
+    public bool IsDecided(string part) => decided.Contains(part);
+
+    /// <summary>On which side each load is switched.</summary>
+    public CircuitStudy Study => study;
+
+    /// <summary>The solved settings.</summary>
+    public OperatingPoints Points => points.Value;
+
+    /// <summary>The wiring.</summary>
+    public WireGraph Graph => graph.Value;
+
+    /// <summary>The loads that tables list.</summary>
+    public IEnumerable<LoadStudy> Loads => study.Loads.Where(l => !l.Element.IsInternal);
+
+    /// <summary>The nodes of the hot poles of sources that always give, batteries as a rule.</summary>
+    public ImmutableArray<int> Feeds => field.IsDefault ? field = [.. Circuit.Sources.Where(s => s.Element.When is null).Select(s => Graph.NodeOf(s.Feed)).Distinct().Where(n => n != WireGraph.Return)] : field;
+
+    /// <summary>The batteries as a sentence has them.</summary>
+    public string Batteries => Listing.Of(Circuit.Sources.Where(s => s.Element.When is null).Select(s => s.Part.Id));
+}

@@ -1,0 +1,101 @@
+using System.Collections.Immutable;
+using Hotside.Circuits;
+using Hotside.Solving;
+using Hotside.Studies;
+
+namespace Hotside.Checks;
+
+/// <summary>
+/// The settings in which a circuit is solved for all checks, each once: those that the job names, everything off, each load by the first combination that feeds it, everything on;
+/// each with engine standing and, where a machine gives current, running. A setting in which feed and return are one point is left out: it is a finding of its own.
+/// </summary>
+internal sealed class OperatingPoints
+{
+    // A battery whose volts break down to less than this share feeds a short circuit, not loads (own choice).
+    private const double Shorted = 0.4;
+
+    private readonly CircuitStudy study;
+    private readonly CircuitSolver solver;
+    private readonly Dictionary<string, Solution?> solved = new(StringComparer.Ordinal);
+    private readonly Variable? engine;
+
+    /// <summary>The points of a circuit.</summary>
+    public OperatingPoints(CircuitStudy study)
+    {
+        this.study = study;
+        solver = new(study.Circuit);
+        engine = study.Circuit.Variables.FirstOrDefault(v => v.Part is null && study.Circuit.Sources.Any(s => s.Element.When?.Tests.Any(t => t.Actuator == v.Actuator.Name) == true));
+        All = [.. Named(), .. Resting(), .. EachLoad(), .. Everything()];
+    }
+
+    /// <summary>All of them; named ones first.</summary>
+    public ImmutableArray<OperatingPoint> All { get; }
+
+    /// <summary>Those that last: no starter turns.</summary>
+    public IEnumerable<OperatingPoint> Steady => All.Where(p => !p.IsCranking);
+
+    /// <summary>The circuit in another setting; <see langword="null"/> where that is a short circuit.</summary>
+    public Solution? Solve(Setting setting)
+    {
+        string key = string.Join(';', setting.Positions.Select(p => $"{p.Part}.{p.Actuator}={p.Position}").Order(StringComparer.Ordinal))
+            + string.Join(';', setting.Values.Select(v => $"{v.Part}:{v.Quantity}"));
+        if (solved.TryGetValue(key, out var known)) return known;
+        var solution = solver.Solve(setting);
+        bool isShort = solution.Sources.Any(s => s.Element.When is null && s.Amperes < 0 && s.Volts < Shorted * s.RatedVolts);
+        return solved[key] = isShort ? null : solution;
+    }
+
+    /// <summary>The setting in which a load is on by its first combination, all else at rest.</summary>
+    public static Setting SettingOf(LoadStudy load) => SettingOf(load.Control.Any[0]);
+
+    /// <summary>The setting that a combination asks for, the first of each of its positions, all else at rest.</summary>
+    public static Setting SettingOf(Combination combination) => new("", [.. combination.All.Select(s => new SetPosition(s.Variable.Part, s.Variable.Actuator.Name, s.Positions[0]))], []);
+
+    private static string Words(Combination combination) => string.Join(" and ", combination.All.Select(s => $"{s.Variable} {s.Positions[0]}"));
+
+    private IEnumerable<OperatingPoint> Named() =>
+        study.Circuit.Settings.Select(s => PointOf($"in \"{s.Name}\"", s)).OfType<OperatingPoint>().Select(p => p with { IsNamed = true });
+
+    private IEnumerable<OperatingPoint> Resting() => Both("with everything off", new("", [], []), null);
+
+    private IEnumerable<OperatingPoint> EachLoad() => study.Loads.Where(l => !l.Element.IsInternal && !l.Control.Any.IsEmpty)
+        .SelectMany(l => Both(l.Control.IsAlways ? "with everything off" : "when " + Words(l.Control.Any[0]), SettingOf(l), l));
+
+    // Greatest first: what excludes each other leaves the greater one on. A starter is left out, and what only a running engine gives too.
+    private IEnumerable<OperatingPoint> Everything()
+    {
+        Dictionary<Variable, ImmutableArray<string>> allowed = [];
+        foreach (var load in study.Loads.Where(l => !l.Element.IsInternal && !Trade.IsStarter(l.Part, l.Element) && !IsForStarter(l)).OrderByDescending(RatedAmperes))
+            foreach (var combination in load.Control.Any)
+            {
+                var merged = combination.All.Select(s => (s.Variable, Left: allowed.TryGetValue(s.Variable, out var had) ? [.. had.Intersect(s.Positions)] : s.Positions)).ToArray();
+                if (merged.Any(m => m.Left.IsEmpty)) continue;
+                foreach (var (variable, left) in merged) allowed[variable] = left;
+                break;
+            }
+        var positions = study.Circuit.Variables.Where(v => allowed.ContainsKey(v) && v != engine).Select(v => new SetPosition(v.Part, v.Actuator.Name, allowed[v][0]));
+        return Both("with everything on", new("", [.. positions], []), null);
+    }
+
+    // A relay that feeds a starter, and what only cranking feeds.
+    private bool IsForStarter(LoadStudy load) =>
+        study.Loads.Any(l => Trade.IsStarter(l.Part, l.Element) && (l.Chain.Contains(load.Part.Id) || (l.Part.Id == load.Part.Id && l.Element != load.Element)));
+
+    private double RatedAmperes(LoadStudy load) => Array.Find(RatedPoints, p => p.Part == load.Part && p.Element == load.Element)?.RatedAmperes ?? 0;
+
+    private ElementPoint[] RatedPoints => field ??= [.. Solve(new("", [], []))?.Elements ?? []];
+
+    private IEnumerable<OperatingPoint> Both(string when, Setting setting, LoadStudy? load)
+    {
+        if (PointOf(when, setting) is { } standing) yield return standing with { For = load };
+        if (engine is null || setting.Positions.Any(p => p.Part is null && p.Actuator == engine.Actuator.Name)) yield break;
+        Setting running = setting with { Positions = [.. setting.Positions, new(null, engine.Actuator.Name, engine.Actuator.Positions[^1])] };
+        if (PointOf(when + " and the engine running", running) is { } turning) yield return turning with { For = load };
+    }
+
+    private OperatingPoint? PointOf(string when, Setting setting) => Solve(setting) is not { } solution ? null : new(when, solution)
+    {
+        IsRunning = engine is not null && setting.Positions.Any(p => p.Part is null && p.Actuator == engine.Actuator.Name && p.Position != engine.Actuator.Rest),
+        IsCranking = solution.Elements.Any(e => Trade.IsStarter(e.Part, e.Element) && Math.Abs(e.Amperes) > 0.1 * e.RatedAmperes),
+    };
+}

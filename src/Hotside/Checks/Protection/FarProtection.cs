@@ -1,0 +1,39 @@
+using Hotside.Circuits;
+using Hotside.Diagnostics;
+
+namespace Hotside.Checks.Protection;
+
+/// <summary>Row 2: a fuse too far along the wire that it protects.</summary>
+internal static class FarProtection
+{
+    // 72 in from a battery's post; 40 in from anywhere else, sheathed all the way, and 7 in not sheathed. A road vehicle's wires lie in a loom.
+    private const double FromPost = 1.83, Sheathed = 1.016, Bare = 0.178;
+
+    public static readonly DiagnosticKind Kind = new("HS3302", Severity.Warning, "Fuse far from its source",
+        "{0} lies {1} m of wire away from {2}; a fault before it is protected by nothing")
+    {
+        Source = "33 CFR 183.455(b): 7 in (178 mm), 40 in (1016 mm) where sheathed; 33 CFR 183.460 (from memory): 72 in (1.83 m) from a battery; on the road common practice, no source",
+    };
+
+    public static readonly DiagnosticKind Afloat = new("HS3380", Severity.Error, "Fuse far from its source, isolated system",
+        "{0} lies {1} m of wire away from {2}; a fault before it is protected by nothing")
+    {
+        Source = Kind.Source,
+    };
+
+    public static IEnumerable<Diagnostic> Of(CheckedCircuit circuit)
+    {
+        bool isAfloat = Trade.IsIsolated(circuit.Circuit);
+        foreach (var branch in UnfusedBranch.Of(circuit).Where(b => b.Loads.IsEmpty && b.Batteries.IsEmpty))
+        {
+            double limit = branch.IsFromPost ? FromPost : isAfloat ? Bare : Sheathed;
+            var far = branch.Protections.Where(p => p.Metres > limit && p.Metres < double.MaxValue).DistinctBy(p => p.Part.Id).ToArray();
+            if (far.Length == 0) continue;
+            yield return (isAfloat ? Afloat : Kind).Of([.. far.Select(p => p.Part.Id), .. branch.Conductors.Select(c => c.Id)],
+                Listing.Of(far.Select(p => p.Part.Id)), Numbers.Plain(far.Max(p => p.Metres), 2), branch.IsFromPost ? branch.Source.Id : "the starter cable") with
+            {
+                Hint = $"move the fuse to within {Numbers.Plain(limit, 2)} m, or fit another at the source, with the battery out",
+            };
+        }
+    }
+}

@@ -1,0 +1,24 @@
+using Hotside.Diagnostics;
+
+namespace Hotside.Checks.Protection;
+
+/// <summary>Row 1: a hot run that feeds something and has no fuse, breaker or link.</summary>
+internal static class UnfusedRun
+{
+    public static readonly DiagnosticKind Kind = new("HS3301", Severity.Stop, "Hot run without a fuse",
+        "nothing opens if {0} touches metal: it feeds {1} from {2} with no fuse, breaker or link before it")
+    {
+        Source = "33 CFR 183.455(a), boats; on the road common practice, no source. Starter cables are left out, as in 33 CFR 183.425(g)",
+    };
+
+    public static IEnumerable<Diagnostic> Of(CheckedCircuit circuit) =>
+        from branch in UnfusedBranch.Of(circuit)
+        where !branch.Loads.IsEmpty || !branch.Batteries.IsEmpty
+        let fed = branch.Loads.Concat(branch.Batteries).Select(p => p.Id).ToArray()
+        select Kind.Of([.. branch.Bare.Select(c => c.Id), .. fed],
+            Listing.Of(branch.Bare.Take(1).Select(c => c.Wire.Label.Length > 0 ? $"{c.Id} ({c.Wire.Label})" : c.Id)), Listing.Of(fed), branch.Source.Id) with
+        {
+            Hint = !branch.Batteries.IsEmpty ? "fit a fuse at both batteries, each for the wire between them; battery out first"
+                : "fit a fuse no greater than the wire carries where it leaves the battery or the starter cable, with the battery out",
+        };
+}

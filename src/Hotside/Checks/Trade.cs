@@ -1,0 +1,45 @@
+using Hotside.Circuits;
+
+namespace Hotside.Checks;
+
+/// <summary>What the trade calls a part, told from its kind's data.</summary>
+internal static class Trade
+{
+    /// <summary>Whether an element is a starter's motor: heavy, and on for seconds.</summary>
+    public static bool IsStarter(Part part, Element element) =>
+        element.Type == ElementType.Motor && (part.Kind.Voltage == "brief" || part.Kind.Id.StartsWith("starter", StringComparison.Ordinal));
+
+    /// <summary>Whether a part has a starter's motor.</summary>
+    public static bool IsStarter(Part part) => part.Kind.Elements.Any(e => IsStarter(part, e));
+
+    /// <summary>Whether an element gives current only while a machine turns.</summary>
+    public static bool IsMachine(Element element) => element is { IsSource: true, When: not null };
+
+    /// <summary>Whether a part is an alternator: a machine with diodes, which another polarity destroys.</summary>
+    public static bool IsAlternator(Part part) => part.Kind.Polarity == "destroyed" && part.Kind.Elements.Any(IsMachine);
+
+    /// <summary>Whether a part is a generator that must be magnetised for its polarity.</summary>
+    public static bool IsGenerator(Part part) => part.Kind.Polarity == "polarise" && part.Kind.Elements.Any(IsMachine);
+
+    /// <summary>Whether a part flashes by heat, timed by its lamps.</summary>
+    public static bool IsThermalFlasher(Part part) => part.Kind.Current == "timed";
+
+    /// <summary>Whether a part makes lamps flash.</summary>
+    public static bool IsFlasher(Part part) => part.Kind.Actuators.Any(a => a is { Name: "flash", Cycles: true });
+
+    /// <summary>Whether a part is an ammeter that lies in the main feed.</summary>
+    public static bool IsAmmeter(Part part) => part.Kind.Current == "scale" && part.Kind.Elements.Any(e => e.Type == ElementType.Shunt);
+
+    /// <summary>Whether an element makes the sparks: without it the engine stops.</summary>
+    public static bool IsIgnition(Part part, Element element) =>
+        element.IsConsumer && part.Kind.Id.StartsWith("ignition-", StringComparison.Ordinal);
+
+    /// <summary>Whether a part is a headlamp.</summary>
+    public static bool IsHeadlamp(Part part) => part.Kind.Id.StartsWith("headlamp", StringComparison.Ordinal) && part.Kind.Elements.Any(e => e.Type == ElementType.Lamp);
+
+    /// <summary>Whether an element is a light that lets current through one way only.</summary>
+    public static bool IsLed(Element element) => element.Type == ElementType.Lamp && (element.IsOneWay || element.Traits.HasFlag(ElementTraits.Bridge));
+
+    /// <summary>Whether the circuit has no metal as its return, as a boat has none.</summary>
+    public static bool IsIsolated(Circuit circuit) => circuit.System.Ground == Ground.Isolated;
+}
