@@ -20,7 +20,7 @@ namespace Hotside;
 public sealed class Job
 {
     private Study? study;
-    private SizeStudy? sizes;
+    private readonly Lazy<SizeStudy> sizes;
     private readonly Lazy<ImmutableArray<Diagnostic>> checks;
     private readonly ImmutableDictionary<string, SourceSpan> places;
     private readonly ImmutableArray<Diagnostic> reading;
@@ -34,7 +34,8 @@ public sealed class Job
         places = reading?.Places ?? ImmutableDictionary<string, SourceSpan>.Empty;
         this.reading = reading?.Diagnostics ?? [];
         accepted = reading?.Accepted ?? [];
-        checks = new(() => CheckList.Run(Study));
+        sizes = new(() => SizeStudy.Of(Study));
+        checks = new(() => CheckList.Run(Study, sizes));
     }
 
     /// <summary>What the job is called.</summary>
@@ -50,15 +51,7 @@ public sealed class Job
     public Study Study => StudyUnless(CancellationToken.None);
 
     /// <summary>What each conductor carries, may carry and needs, and each fuse, before and after; made when first asked for.</summary>
-    public SizeStudy Sizes
-    {
-        get
-        {
-            if (Volatile.Read(ref sizes) is { } made) return made;
-            var fresh = SizeStudy.Of(Study);
-            return Interlocked.CompareExchange(ref sizes, fresh, null) ?? fresh;
-        }
-    }
+    public SizeStudy Sizes => sizes.Value;
 
     /// <summary>
     /// All that is wrong or doubtful about the file, about the circuits and by the checks of the trade, with places where there is a file; by place, then code. What the file

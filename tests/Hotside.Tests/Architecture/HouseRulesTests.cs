@@ -20,7 +20,7 @@ public partial class HouseRulesTests
         ["Studies"] = ["Circuits", "Alterations", "Diagnostics", "Solving"],
         ["Sizing"] = ["Circuits", "Alterations", "Diagnostics", "Solving", "Studies"],
         ["Faults"] = ["Circuits", "Diagnostics", "Solving", "Sizing", "Studies"],
-        ["Checks"] = ["Circuits", "Alterations", "Diagnostics", "Solving", "Studies"],
+        ["Checks"] = ["Circuits", "Alterations", "Diagnostics", "Solving", "Sizing", "Studies"],
         ["Wording"] = ["Circuits", "Alterations", "Studies"],
         ["Symbols"] = [],
         ["Layouts"] = ["Symbols"],
