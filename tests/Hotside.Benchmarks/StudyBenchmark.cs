@@ -1,4 +1,5 @@
 using System.Globalization;
+using Hotside.Checks;
 using Hotside.Circuits;
 using Hotside.Studies;
 using Hotside.Tests.Studies;
@@ -17,6 +18,7 @@ internal static class StudyBenchmark
     {
         int count = arguments is [var word] && int.TryParse(word, NumberStyles.None, CultureInfo.InvariantCulture, out int asked) ? asked : 10;
         double slowest = Vehicles(count, output);
+        Checked(output);
         Explosion(output);
         Peer(output);
         Line(output, $"Slowest median {slowest:0.0} ms; a whole vehicle, both circuits, may take {Limit:0} ms: {(slowest <= Limit ? "kept" : "NOT KEPT")}.");
@@ -41,6 +43,21 @@ internal static class StudyBenchmark
             Line(output, $"  {seed,4}  {circuit.Conductors.Length,10}  {circuit.Variables.Length - relays,8}  {relays,6}  {loads,5}  10^{states,4:0.0}  {timing.Median,10:0.0}  {timing.Worst,8:0.0}  {timing.Processor,12:0.0}  {approximate,11}");
         }
         return slowest;
+    }
+
+    // What the checks of the trade take beyond the study: the vehicle of the gallery, where it is at hand, and generated ones.
+    private static void Checked(TextWriter output)
+    {
+        output.WriteLine("All checks beyond the study, altered circuits");
+        string van = Path.Combine("gallery", "van", "job.yaml");
+        var texts = Enumerable.Range(1, 3).Select(seed => ($"vehicle {seed}", GeneratedVehicle.Of(seed)));
+        foreach (var (name, text) in File.Exists(van) ? texts.Prepend(("gallery/van", File.ReadAllText(van))) : texts)
+        {
+            var study = Study.Of(Job.Read(text).OrThrow().Alteration);
+            int found = CheckList.Run(study).Length;
+            var timing = Timing.Of(() => CheckList.Run(study), warmUps: 1, runs: 5);
+            Line(output, $"  {name}: median {timing.Median:0.0} ms, processor {timing.Processor:0.0} ms, {study.After.Circuit.Conductors.Length} conductors, {found} findings");
+        }
     }
 
     // 40 crossover switches in a chain have 5e11 minimal combinations; 24 doors and 24 gates in two rows have 576.

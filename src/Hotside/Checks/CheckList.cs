@@ -28,6 +28,7 @@ internal static class CheckList
         FusibleLinkSize.Of,
         CyclingBreaker.Of,
         ContactLoad.Of,
+        PointsCurrent.Of,
         WrongVolts.Of,
         TooFewVolts.Of,
         AlwaysOn.Of,

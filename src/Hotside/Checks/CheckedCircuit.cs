@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Hotside.Checks.Protection;
 using Hotside.Circuits;
 using Hotside.Sizing;
 using Hotside.Studies;
@@ -12,6 +13,7 @@ namespace Hotside.Checks;
 internal sealed class CheckedCircuit(CircuitStudy study, Lazy<CircuitSizes> sizes, IReadOnlySet<string> decided)
 {
     private readonly Lazy<OperatingPoints> points = new(() => new(study));
+    private Dictionary<LoadStudy, OperatingPoint>? pointsFor;
     private readonly Lazy<WireGraph> graph = new(() => new(study.Circuit));
 
     /// <summary>The circuit.</summary>
@@ -31,6 +33,12 @@ internal sealed class CheckedCircuit(CircuitStudy study, Lazy<CircuitSizes> size
 
     /// <summary>The wiring.</summary>
     public WireGraph Graph => graph.Value;
+
+    /// <summary>The wiring that hangs on a battery past every fuse.</summary>
+    public ImmutableArray<UnfusedBranch> Unfused => field.IsDefault ? field = UnfusedBranch.Of(this) : field;
+
+    /// <summary>The point in which a load is on by the least that feeds it; <see langword="null"/> where it is never on, or that is a short circuit.</summary>
+    public OperatingPoint? PointFor(LoadStudy load) => (pointsFor ??= Points.All.Where(p => p.For is not null).ToDictionary<OperatingPoint, LoadStudy>(p => p.For!, ReferenceEqualityComparer.Instance)).GetValueOrDefault(load);
 
     /// <summary>The loads that tables list.</summary>
     public IEnumerable<LoadStudy> Loads => study.Loads.Where(l => !l.Element.IsInternal);

@@ -1,4 +1,3 @@
-using Hotside.Circuits;
 using Hotside.Solving;
 using Hotside.Studies;
 
@@ -21,15 +20,11 @@ internal sealed record OperatingPoint(string When, Solution Solution)
     /// <summary>Whether the job names the setting.</summary>
     public bool IsNamed { get; init; }
 
-    /// <summary>Whether an element conducts: one that is always there, or whose condition holds.</summary>
-    public bool IsClosed(Part part, Element element) =>
-        element.When is not { } when || when.Tests.All(t => Solution.Positions.Any(p =>
-            p.Actuator == t.Actuator && (p.Part == part.Id || p.Part is null) && t.Positions.Contains(p.Position)));
-
-    /// <summary>Whether current can pass an edge.</summary>
-    public bool IsClosed(WireEdge edge) => edge.Element is null || IsClosed(edge.Part!, edge.Element);
-
-    /// <summary>Whether a machine's output is given.</summary>
-    public bool Has(string part, string actuator, string position) =>
-        Solution.Positions.Any(p => p.Part == part && p.Actuator == actuator && p.Position == position);
+    /// <summary>Whether current can pass an edge: one that is always there, or whose condition holds.</summary>
+    public bool IsClosed(WireEdge edge)
+    {
+        foreach (var (variable, positions) in edge.When)
+            if (!positions.Contains(Solution.Positions[variable].Position)) return false;
+        return true;
+    }
 }

@@ -7,7 +7,7 @@ namespace Hotside.Checks;
 
 /// <summary>
 /// The settings in which a circuit is solved for all checks, each once: those that the job names, everything off, each load by the first combination that feeds it, everything on;
-/// each with engine standing and, where a machine gives current, running. A setting in which feed and return are one point is left out: it is a finding of its own.
+/// all but the loads' own with engine standing and, where a machine gives current, running. A setting in which feed and return are one point is left out: it is a finding of its own.
 /// </summary>
 internal sealed class OperatingPoints
 {
@@ -18,13 +18,14 @@ internal sealed class OperatingPoints
     private readonly CircuitSolver solver;
     private readonly Dictionary<string, Solution?> solved = new(StringComparer.Ordinal);
     private readonly Variable? engine;
+    private Dictionary<(string Part, string Element), int>? indices;
 
     /// <summary>The points of a circuit.</summary>
     public OperatingPoints(CircuitStudy study)
     {
         this.study = study;
         solver = new(study.Circuit);
-        engine = study.Circuit.Variables.FirstOrDefault(v => v.Part is null && study.Circuit.Sources.Any(s => s.Element.When?.Tests.Any(t => t.Actuator == v.Actuator.Name) == true));
+        engine = study.Circuit.Variables.FirstOrDefault(v => v.Part is null && v.Actuator.Name == Trade.Engine && study.Circuit.Sources.Any(s => Trade.IsMachine(s.Element)));
         All = [.. Named(), .. Resting(), .. EachLoad(), .. Everything()];
     }
 
@@ -40,9 +41,19 @@ internal sealed class OperatingPoints
         string key = string.Join(';', setting.Positions.Select(p => $"{p.Part}.{p.Actuator}={p.Position}").Order(StringComparer.Ordinal))
             + string.Join(';', setting.Values.Select(v => $"{v.Part}:{v.Quantity}"));
         if (solved.TryGetValue(key, out var known)) return known;
-        var solution = solver.Solve(setting);
+        var solution = solver.SolveFromRest(setting);
         bool isShort = solution.Sources.Any(s => s.Element.When is null && s.Amperes < 0 && s.Volts < Shorted * s.RatedVolts);
         return solved[key] = isShort ? null : solution;
+    }
+
+    /// <summary>The greatest size of a figure of an element over some points, with its sign; 0 where the circuit has no such element.</summary>
+    public double Greatest(string part, string element, Func<ElementPoint, double> figure, Predicate<OperatingPoint> isMeant)
+    {
+        if (All.IsEmpty || !(indices ??= Indices()).TryGetValue((part, element), out int index)) return 0;
+        double greatest = 0;
+        foreach (var point in All)
+            if (isMeant(point) && figure(point.Solution.Elements[index]) is var here && Math.Abs(here) > Math.Abs(greatest)) greatest = here;
+        return greatest;
     }
 
     /// <summary>The setting in which a load is on by its first combination, all else at rest.</summary>
@@ -51,15 +62,17 @@ internal sealed class OperatingPoints
     /// <summary>The setting that a combination asks for, the first of each of its positions, all else at rest.</summary>
     public static Setting SettingOf(Combination combination) => new("", [.. combination.All.Select(s => new SetPosition(s.Variable.Part, s.Variable.Actuator.Name, s.Positions[0]))], []);
 
+    private Dictionary<(string Part, string Element), int> Indices() => All[0].Solution.Elements.Select((e, i) => (e, i)).ToDictionary(p => (p.e.Part.Id, p.e.Element.Name), p => p.i);
+
     private static string Words(Combination combination) => string.Join(" and ", combination.All.Select(s => $"{s.Variable} {s.Positions[0]}"));
 
     private IEnumerable<OperatingPoint> Named() =>
         study.Circuit.Settings.Select(s => PointOf($"in \"{s.Name}\"", s)).OfType<OperatingPoint>().Select(p => p with { IsNamed = true });
 
-    private IEnumerable<OperatingPoint> Resting() => Both("with everything off", new("", [], []), null);
+    private IEnumerable<OperatingPoint> Resting() => Both("with everything off", new("", [], []));
 
     private IEnumerable<OperatingPoint> EachLoad() => study.Loads.Where(l => !l.Element.IsInternal && !l.Control.Any.IsEmpty)
-        .SelectMany(l => Both(l.Control.IsAlways ? "with everything off" : "when " + Words(l.Control.Any[0]), SettingOf(l), l));
+        .Select(l => PointOf(l.Control.IsAlways ? "with everything off" : "when " + Words(l.Control.Any[0]), SettingOf(l)) is { } point ? point with { For = l } : null).OfType<OperatingPoint>();
 
     // Greatest first: what excludes each other leaves the greater one on. A starter is left out, and what only a running engine gives too.
     private IEnumerable<OperatingPoint> Everything()
@@ -74,23 +87,24 @@ internal sealed class OperatingPoints
                 break;
             }
         var positions = study.Circuit.Variables.Where(v => allowed.ContainsKey(v) && v != engine).Select(v => new SetPosition(v.Part, v.Actuator.Name, allowed[v][0]));
-        return Both("with everything on", new("", [.. positions], []), null);
+        return Both("with everything on", new("", [.. positions], []));
     }
 
     // A relay that feeds a starter, and what only cranking feeds.
     private bool IsForStarter(LoadStudy load) =>
-        study.Loads.Any(l => Trade.IsStarter(l.Part, l.Element) && (l.Chain.Contains(load.Part.Id) || (l.Part.Id == load.Part.Id && l.Element != load.Element)));
+        study.Loads.Any(l => Trade.IsStarter(l.Part, l.Element) && (l.Chain.Contains(load.Part.Id) || (l.Part.Id == load.Part.Id && l.Element.Name != load.Element.Name)));
 
-    private double RatedAmperes(LoadStudy load) => Array.Find(RatedPoints, p => p.Part == load.Part && p.Element == load.Element)?.RatedAmperes ?? 0;
+    private double RatedAmperes(LoadStudy load) => Ratings.GetValueOrDefault((load.Part.Id, load.Element.Name));
 
-    private ElementPoint[] RatedPoints => field ??= [.. Solve(new("", [], []))?.Elements ?? []];
+    private Dictionary<(string Part, string Element), double> Ratings =>
+        field ??= (Solve(new("", [], []))?.Elements ?? []).ToDictionary(e => (e.Part.Id, e.Element.Name), e => e.RatedAmperes);
 
-    private IEnumerable<OperatingPoint> Both(string when, Setting setting, LoadStudy? load)
+    private IEnumerable<OperatingPoint> Both(string when, Setting setting)
     {
-        if (PointOf(when, setting) is { } standing) yield return standing with { For = load };
+        if (PointOf(when, setting) is { } standing) yield return standing;
         if (engine is null || setting.Positions.Any(p => p.Part is null && p.Actuator == engine.Actuator.Name)) yield break;
         Setting running = setting with { Positions = [.. setting.Positions, new(null, engine.Actuator.Name, engine.Actuator.Positions[^1])] };
-        if (PointOf(when + " and the engine running", running) is { } turning) yield return turning with { For = load };
+        if (PointOf(when + " and the engine running", running) is { } turning) yield return turning;
     }
 
     private OperatingPoint? PointOf(string when, Setting setting) => Solve(setting) is not { } solution ? null : new(when, solution)

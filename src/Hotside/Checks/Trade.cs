@@ -12,8 +12,14 @@ internal static class Trade
     /// <summary>Whether a part has a starter's motor.</summary>
     public static bool IsStarter(Part part) => part.Kind.Elements.Any(e => IsStarter(part, e));
 
-    /// <summary>Whether an element gives current only while a machine turns.</summary>
-    public static bool IsMachine(Element element) => element is { IsSource: true, When: not null };
+    /// <summary>Whether an element gives current only while an engine turns it.</summary>
+    public static bool IsMachine(Element element) => element.IsSource && element.When?.Tests.Any(t => t.Actuator == Engine) == true;
+
+    /// <summary>Whether an element gives current only now and then: a machine, or a panel by day.</summary>
+    public static bool Charges(Element element) => element is { IsSource: true, When: not null };
+
+    /// <summary>The condition that all machines share.</summary>
+    public const string Engine = "engine";
 
     /// <summary>Whether a part is an alternator: a machine with diodes, which another polarity destroys.</summary>
     public static bool IsAlternator(Part part) => part.Kind.Polarity == "destroyed" && part.Kind.Elements.Any(IsMachine);

@@ -20,9 +20,13 @@ internal sealed class WireGraph
         var edges = ImmutableArray.CreateBuilder<WireEdge>();
         foreach (var conductor in circuit.Conductors.Where(c => !c.From.IsFree && !c.To.IsFree))
             edges.Add(new(NodeOf(conductor.From), NodeOf(conductor.To), conductor, null, null));
+        var variables = circuit.Variables.Select((v, i) => (v, i)).ToDictionary(p => p.v, p => p.i);
         foreach (var part in circuit.Parts)
         foreach (var element in part.Kind.Elements)
-            edges.Add(new(NodeOf(Nodes.NodeOf(part, element.From)), NodeOf(Nodes.NodeOf(part, element.To)), null, part, element));
+            edges.Add(new(NodeOf(Nodes.NodeOf(part, element.From)), NodeOf(Nodes.NodeOf(part, element.To)), null, part, element)
+            {
+                When = element.When is { } when ? [.. when.Tests.Select(t => (variables[circuit.VariableOf(part, t.Actuator)], t.Positions))] : [],
+            });
         Edges = edges.ToImmutable();
         at = [.. Enumerable.Range(0, nodes.Count + 1).Select(_ => new List<WireEdge>())];
         foreach (var edge in Edges)

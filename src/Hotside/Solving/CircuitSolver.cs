@@ -31,6 +31,9 @@ internal sealed class CircuitSolver
     /// <summary>The circuit with everything at rest.</summary>
     public Solution Solve() => Solve(new Setting("", [], []));
 
+    /// <summary>The circuit in a setting, all relays released before; where they would rest if they had been pulled is not looked at.</summary>
+    public Solution SolveFromRest(Setting setting) => SolutionOf(setting, settling.Settle(StateOf(setting), null, setting.Values));
+
     /// <summary>The circuit in a setting, all relays released before.</summary>
     public Solution Solve(Setting setting)
     {

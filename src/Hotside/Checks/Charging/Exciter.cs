@@ -15,6 +15,9 @@ internal static class Exciter
         Source = "a car maker's service manual of 1998: a charge lamp of 2 W, less does not excite",
     };
 
+    public static readonly DiagnosticKind Unknown = new("HS3393", Severity.Warning, "Charge lamp of unknown watts",
+        "the watts of {0}, which wakes {1}, are not stated; a lamp below 2 W may not wake it") { Source = Kind.Source };
+
     public static IEnumerable<Diagnostic> Of(CheckedCircuit circuit)
     {
         foreach (var part in circuit.Circuit.Parts.Where(Trade.IsAlternator))
@@ -24,6 +27,9 @@ internal static class Exciter
             var rotor = exciter is null ? null : part.Kind.Elements.FirstOrDefault(e => e.Type == ElementType.Coil && e.From == exciter.From);
             if (exciter is null || rotor is null) continue;
             double most = circuit.Points.Steady.Where(p => !p.IsRunning).Select(p => Math.Abs(p.Solution.Element(part.Id, rotor.Name).Amperes)).DefaultIfEmpty(0).Max();
+            foreach (var lamp in circuit.Loads.Where(l => l.Element.Type == ElementType.Lamp && l.InSeriesWith.Any(w => w.Split('.')[0] == part.Id)))
+                if (lamp.Part.Rated(lamp.Element.Name, Unit.Watt) is null && lamp.Part.Rated(lamp.Element.Name, Unit.Ampere) is null)
+                    yield return Unknown.Of([lamp.Part.Id, part.Id], lamp.Name, part.Id) with { Hint = "read it on the bulb and state it (\"2 W\")" };
             if (most >= Amperes) continue;
             yield return Kind.Of([part.Id], part.Id, Numbers.Plain(most, 2), part.Kind.TerminalNamed(exciter.From) ?? exciter.From, Numbers.Plain(2.0 / 12, 2)) with
             {

@@ -59,8 +59,7 @@ internal static class DropperHeat
     {
         foreach (var load in circuit.Loads.Where(l => l.Element.Type == ElementType.Motor && l.Paths.Any(p => p.HotWay.Concat(p.GroundWay).Contains(part.Id))))
         {
-            var point = circuit.Points.All.FirstOrDefault(p => p.For == load && p.IsRunning) ?? circuit.Points.All.FirstOrDefault(p => p.For == load);
-            if (point is null) continue;
+            if (circuit.PointFor(load) is not { } point) continue;
             var motor = point.Solution.Element(load.Part.Id, load.Element.Name);
             var resistor = point.Solution.Element(part.Id, element.Name);
             if (Math.Abs(resistor.Amperes) < 0.5 * Math.Abs(motor.Amperes) || motor.RatedAmperes <= 0) continue;

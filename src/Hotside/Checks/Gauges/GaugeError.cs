@@ -1,6 +1,7 @@
+using Hotside.Checks.Loads;
 using Hotside.Circuits;
 using Hotside.Diagnostics;
-using Hotside.Solving;
+using Hotside.Studies;
 
 namespace Hotside.Checks.Gauges;
 
@@ -10,38 +11,33 @@ internal static class GaugeError
     private const double Most = 0.10;
 
     public static readonly DiagnosticKind Kind = new("HS3335", Severity.Warning, "Gauge reads wrongly",
-        "the current of {0} differs by {1} % from what it was where {2} has {3} ohm: a resistor is right at one point only")
+        "the current of {0} is {1} % {2} than it was where {3} has {4} ohm, so it reads wrongly there")
     {
-        Source = "own derivation; 10 % is the limit of a reading that one still trusts (own choice)",
+        Source = "own derivation: a resistor suits one value of the sender only; 10 % is the limit of a reading that one still trusts (own choice)",
     };
 
     public static IEnumerable<Diagnostic> Of(CheckedAlteration alteration)
     {
         if (!alteration.ChangesVolts) yield break;
-        var kept = alteration.Kept.Select(k => k.After).ToArray();
-        foreach (var load in alteration.After.Loads.Where(l => l.Element.Type == ElementType.Gauge && l.Part.Kind.Voltage == "match" && kept.Contains(l.Part) && !l.Control.Any.IsEmpty))
+        var kept = alteration.Kept.Select(k => k.After.Id).ToHashSet(StringComparer.Ordinal);
+        foreach (var load in alteration.After.Loads.Where(l => l.Element.Type == ElementType.Gauge && l.Part.Kind is { Voltage: "match", Elements.Length: 1 } && kept.Contains(l.Part.Id)))
         {
             var was = alteration.Before.Loads.FirstOrDefault(l => l.Part.Id == load.Part.Id && l.Element.Name == load.Element.Name);
-            var sender = load.Paths.SelectMany(p => p.GroundWay).Select(alteration.After.Circuit.FindPart).OfType<Part>().FirstOrDefault(p => p.Kind.Elements.Any(e => e.Type == ElementType.Sender) && kept.Contains(p));
-            if (was is null || sender is null || was.Control.Any.IsEmpty || load.Part.Kind.Elements.Length > 1) continue;
-            var range = sender.Ratings.Select(r => r.Quantity).FirstOrDefault(q => q.Unit == Unit.Ohm && q.UpTo is not null);
-            if (range is null) continue;
-            var worst = new[] { range.Value, range.UpTo!.Value }.Select(ohms => (Ohms: ohms, Error: ErrorAt(alteration, was, load, sender.Id, ohms))).OfType<(double Ohms, double Error)>().MaxBy(e => Math.Abs(e.Error));
-            if (Math.Abs(worst.Error) <= Most) continue;
-            yield return Kind.Of([load.Part.Id, sender.Id], load.Name, Numbers.Plain(100 * worst.Error, 0), sender.Id, Numbers.Plain(worst.Ohms)) with
+            if (was is null || SenderSweep.Of(alteration.After, load) is not var (sender, least, most) || !kept.Contains(sender.Id)) continue;
+            // One that gets far too many volts is told of that.
+            if (WrongVolts.IsTooMany(SenderSweep.At(alteration.After, load, sender.Id, least))) continue;
+            var (ohms, error) = new[] { least, most }.Select(o => (Ohms: o, Error: ErrorAt(alteration, was, load, sender.Id, o))).MaxBy(e => Math.Abs(e.Error));
+            if (Math.Abs(error) <= Most) continue;
+            yield return Kind.Of([load.Part.Id, sender.Id], load.Name, Numbers.Plain(Math.Abs(100 * error), 0), error > 0 ? "more" : "less", sender.Id, Numbers.Plain(ohms)) with
             {
-                Hint = "take a reducer that holds the old volts; a resistor only for a sender of one value",
+                Hint = "take a reducer that holds the old volts; a resistor is right for a sender of one value only",
             };
         }
     }
 
-    private static double ErrorAt(CheckedAlteration alteration, Studies.LoadStudy was, Studies.LoadStudy now, string sender, double ohms)
+    private static double ErrorAt(CheckedAlteration alteration, LoadStudy was, LoadStudy now, string sender, double ohms)
     {
-        Setting At(Studies.LoadStudy load) => OperatingPoints.SettingOf(load) with { Values = [new(sender, new(Math.Max(ohms, 0.1), Unit.Ohm))] };
-        if (alteration.Before.Points.Solve(At(was)) is not { } before || alteration.After.Points.Solve(At(now)) is not { } after) return 0;
-        double old = Amperes(before, was), fresh = Amperes(after, now);
-        return old < 1e-4 ? 0 : (fresh - old) / old;
+        double old = Math.Abs(SenderSweep.At(alteration.Before, was, sender, ohms)?.Amperes ?? 0), fresh = Math.Abs(SenderSweep.At(alteration.After, now, sender, ohms)?.Amperes ?? 0);
+        return old < 1e-4 || fresh < 1e-4 ? 0 : (fresh - old) / old;
     }
-
-    private static double Amperes(Solution solution, Studies.LoadStudy load) => Math.Abs(solution.Element(load.Part.Id, load.Element.Name).Amperes);
 }

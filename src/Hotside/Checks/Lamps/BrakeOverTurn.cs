@@ -17,7 +17,8 @@ internal static class BrakeOverTurn
     public static IEnumerable<Diagnostic> Of(CheckedCircuit circuit)
     {
         if (!circuit.Circuit.Parts.Any(Trade.IsFlasher)) yield break;
-        foreach (var load in circuit.Loads.Where(l => l.Element.Type == ElementType.Lamp && l.InSeriesWith.IsEmpty))
+        foreach (var load in circuit.Loads.Where(l => l.Element.Type == ElementType.Lamp && l.InSeriesWith.IsEmpty && l.Control.Any.Length > 1
+            && l.Paths.Any(p => p.HotWay.Any(id => circuit.Circuit.FindPart(id) is { } part && Trade.IsFlasher(part)))))
         {
             var flashing = load.Control.Any.Where(c => Feeds(circuit, load, c, _ => true) && !Feeds(circuit, load, c, NoFlasher)).ToArray();
             var steady = load.Control.Any.Except(flashing).ToArray();

@@ -22,6 +22,8 @@ internal static class AlwaysOn
         if (rest is null) yield break;
         foreach (var load in circuit.Loads.Where(l => l.Side == SwitchedSide.Unswitched && !Trade.IsStarter(l.Part, l.Element) && !l.Part.Kind.Id.StartsWith("clock", StringComparison.Ordinal)))
         {
+            // What electronics draw that state nothing is anybody's guess.
+            if (load.Element.Type == ElementType.Electronics && load.Part.Rated(load.Element.Name, Unit.Ampere) is null && load.Part.Rated(load.Element.Name, Unit.Watt) is null) continue;
             double amperes = Math.Abs(rest.Solution.Element(load.Part.Id, load.Element.Name).Amperes);
             if (amperes <= Rest) continue;
             var cells = circuit.Circuit.Sources.First(s => s.Element.When is null);

@@ -28,8 +28,8 @@ internal static class VoltageDrop
             var at = point.Solution.Element(load.Part.Id, load.Element.Name);
             if (load.Element.Type is ElementType.Gauge or ElementType.Coil || Trade.IsLed(load.Element) || !load.InSeriesWith.IsEmpty || IsReduced(circuit, load)) continue;
             double supply = point.Solution.Sources.Where(s => s.Element.When is null).Select(s => s.Volts).DefaultIfEmpty(0).Max(), volts = Math.Abs(at.Volts);
-            // What is hardly on is fed through something: no matter of wires.
-            if (supply <= 0 || volts < 0.3 * supply) continue;
+            // What is hardly on is fed through something, and what is made for less hangs on a tap: no matter of wires.
+            if (supply <= 0 || volts < 0.3 * supply || at.RatedVolts < 0.8 * circuit.Circuit.System.Volts.Max()) continue;
             double share = volts / supply;
             var lossy = point.Solution.Conductors.Where(c => Math.Abs(c.Volts) > 0.02 * supply && c.Conductor.Id is var id && load.Paths.Any(p => p.Hot.Contains(id) || p.Ground.Contains(id)))
                 .OrderByDescending(c => Math.Abs(c.Volts)).Select(c => c.Conductor.Id).ToArray();

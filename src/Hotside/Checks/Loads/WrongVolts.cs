@@ -1,5 +1,7 @@
+using Hotside.Checks.Gauges;
 using Hotside.Circuits;
 using Hotside.Diagnostics;
+using Hotside.Solving;
 
 namespace Hotside.Checks.Loads;
 
@@ -31,17 +33,30 @@ internal static class WrongVolts
             if (!element.IsConsumer || element.IsInternal || part.Kind.Voltage is "contact" || part.Rated(element.Name, Unit.Volt) is not { } rated) continue;
             var worst = points.MaxBy(p => Math.Abs(p.Solution.Elements[i].Volts))!;
             double volts = Math.Abs(worst.Solution.Elements[i].Volts);
+            string when = worst.When;
+            if (Swept(circuit, part, element) is { } swept && Math.Abs(swept.Point.Volts) > volts) (volts, when) = (Math.Abs(swept.Point.Volts), swept.When);
             if (volts <= Most * rated) continue;
             bool isBrief = part.Kind.Voltage == "brief";
             // Somebody has said how to live with it.
             if (isBrief && circuit.IsDecided(part.Id)) continue;
             string name = worst.Solution.Elements[i].Name;
-            yield return (isBrief ? Brief : Kind).Of([part.Id], name, Numbers.Plain(rated, 1), Numbers.Plain(volts, 1), worst.When, What(element)) with
+            yield return (isBrief ? Brief : Kind).Of([part.Id], name, Numbers.Plain(rated, 1), Numbers.Plain(volts, 1), when, What(element)) with
             {
                 Hint = isBrief ? "crank no longer than 10 s at a time and let it cool; a relay's coil that may be held on is better replaced"
                     : $"replace it by one for {Numbers.Plain(circuit.Circuit.System.Volts[0])} V, or protect it by a reducer of its own, before anything is powered",
             };
         }
+    }
+
+    /// <summary>Whether an element gets far more volts than it is made for.</summary>
+    public static bool IsTooMany(ElementPoint? point) => point is not null && Math.Abs(point.Volts) > Most * point.RatedVolts;
+
+    // A gauge gets most where its sender has least.
+    private static (ElementPoint Point, string When)? Swept(CheckedCircuit circuit, Part part, Element element)
+    {
+        if (element.Type != ElementType.Gauge || circuit.Loads.FirstOrDefault(l => l.Part.Id == part.Id && l.Element.Name == element.Name) is not { } load) return null;
+        if (SenderSweep.Of(circuit, load) is not var (sender, least, _) || SenderSweep.At(circuit, load, sender.Id, least) is not { } point) return null;
+        return (point, $"where {sender.Id} has {Numbers.Plain(least)} ohm");
     }
 
     private static string What(Element element) => element.Type switch

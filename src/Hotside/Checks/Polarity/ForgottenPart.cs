@@ -31,8 +31,7 @@ internal static class ForgottenPart
     private static bool GetsOtherVolts(CheckedAlteration alteration, Part part) =>
         part.Kind.Elements.Where(e => e.IsConsumer && !e.IsInternal).Any(e => Most(alteration.After, part.Id, e.Name) is var now && Most(alteration.Before, part.Id, e.Name) is > 0 and var was && (now > 1.25 * was || now < was / 1.25));
 
-    private static double Most(CheckedCircuit circuit, string part, string element) =>
-        circuit.Points.Steady.Select(p => p.Solution.Elements.FirstOrDefault(e => e.Part.Id == part && e.Element.Name == element)).OfType<Solving.ElementPoint>().Select(e => Math.Abs(e.Volts)).DefaultIfEmpty(0).Max();
+    private static double Most(CheckedCircuit circuit, string part, string element) => Math.Abs(circuit.Points.Greatest(part, element, e => e.Volts, p => !p.IsCranking));
 
     private static bool Turns(CheckedAlteration alteration, string part, string element) =>
         Signs.OfVolts(alteration.Before, part, element) * Signs.OfVolts(alteration.After, part, element) < 0;

@@ -1,4 +1,5 @@
 using Hotside.Circuits;
+using Hotside.Solving;
 
 namespace Hotside.Checks.Polarity;
 
@@ -13,12 +14,8 @@ internal static class Signs
     /// <summary>The sign of an element's current while the battery alone gives; 0 where none passes.</summary>
     public static int OfDischarge(CheckedCircuit circuit, string part, string element) => Of(circuit, part, element, e => e.Amperes);
 
-    private static int Of(CheckedCircuit circuit, string part, string element, Func<Solving.ElementPoint, double> figure)
-    {
-        var values = circuit.Points.Steady.Where(p => !p.IsRunning).Select(p => p.Solution.Elements.FirstOrDefault(e => e.Part.Id == part && e.Element.Name == element)).OfType<Solving.ElementPoint>().Select(figure).ToArray();
-        double greatest = values.Length == 0 ? 0 : values.MaxBy(Math.Abs);
-        return Math.Abs(greatest) < Least ? 0 : Math.Sign(greatest);
-    }
+    private static int Of(CheckedCircuit circuit, string part, string element, Func<ElementPoint, double> figure) =>
+        circuit.Points.Greatest(part, element, figure, p => p is { IsCranking: false, IsRunning: false }) is var greatest && Math.Abs(greatest) < Least ? 0 : Math.Sign(greatest);
 
     /// <summary>Whether a terminal is stamped plus.</summary>
     public static bool IsPlus(PartKind kind, string terminal) => kind.TerminalNamed(terminal) is "pos" or "+";

@@ -17,7 +17,7 @@ internal static class BreakingCapacity
 
     public static IEnumerable<Diagnostic> Of(CheckedCircuit circuit)
     {
-        var found = from branch in UnfusedBranch.Of(circuit)
+        var found = from branch in circuit.Unfused
                     where branch.Loads.IsEmpty && branch.Batteries.IsEmpty
                     from protection in branch.Protections.Select(p => p.Part).DistinctBy(p => p.Id)
                     where !protection.Kind.Id.Contains("link", StringComparison.Ordinal)

@@ -12,7 +12,7 @@ internal static class ChargeLead
     };
 
     public static IEnumerable<Diagnostic> Of(CheckedCircuit circuit) =>
-        from branch in UnfusedBranch.Of(circuit)
+        from branch in circuit.Unfused
         where !branch.Machines.IsEmpty
         select Kind.Of([.. branch.Bare.Select(c => c.Id), .. branch.Machines.Select(m => m.Id)], branch.Bare[0].Id, Listing.Of(branch.Machines.Select(m => m.Id)), branch.Source.Id) with
         {

@@ -24,7 +24,7 @@ internal static class FarProtection
     public static IEnumerable<Diagnostic> Of(CheckedCircuit circuit)
     {
         bool isAfloat = Trade.IsIsolated(circuit.Circuit);
-        foreach (var branch in UnfusedBranch.Of(circuit).Where(b => b.Loads.IsEmpty && b.Batteries.IsEmpty))
+        foreach (var branch in circuit.Unfused.Where(b => b.Loads.IsEmpty && b.Batteries.IsEmpty))
         {
             double limit = branch.IsFromPost ? FromPost : isAfloat ? Bare : Sheathed;
             var far = branch.Protections.Where(p => p.Metres > limit && p.Metres < double.MaxValue).DistinctBy(p => p.Part.Id).ToArray();

@@ -1,4 +1,6 @@
+using Hotside.Circuits;
 using Hotside.Diagnostics;
+using Hotside.Studies;
 
 namespace Hotside.Checks.Protection;
 
@@ -13,16 +15,30 @@ internal static class SharedHeadlampFuse
 
     public static IEnumerable<Diagnostic> Of(CheckedCircuit circuit)
     {
-        foreach (var beam in circuit.Loads.Where(l => Trade.IsHeadlamp(l.Part)).GroupBy(l => l.Element.Name, StringComparer.Ordinal))
+        var shared = from beam in circuit.Loads.Where(l => Trade.IsHeadlamp(l.Part)).GroupBy(l => l.Element.Name, StringComparer.Ordinal)
+                     let fuse = Shared(circuit, [.. beam])
+                     where fuse is not null
+                     select (Fuse: fuse, Beam: beam.Key, Lamps: beam.Select(l => l.Part.Id).Distinct().ToArray());
+        foreach (var group in shared.GroupBy(s => s.Fuse))
         {
-            if (beam.Select(l => l.Part.Id).Distinct().Count() < 2) continue;
-            var ahead = beam.Select(l => circuit.Points.All.FirstOrDefault(p => p.For == l) is { } point ? FusesAhead.Of(circuit, l, point).Select(a => a.Protection).ToArray() : []).ToArray();
-            // What closes again by itself leaves no dark road.
-            if (ahead[0] is not [{ Element.Type: Circuits.ElementType.Fuse } shared] || ahead.Any(a => a is not [var only] || only != shared)) continue;
-            yield return Kind.Of([shared.Id, .. beam.Select(l => l.Part.Id)], shared.Id, beam.Key, Listing.Of(beam.Select(l => l.Part.Id))) with
+            string[] lamps = [.. group.SelectMany(g => g.Lamps).Distinct()];
+            yield return Kind.Of([group.Key.Id, .. lamps], group.Key.Id, Listing.Of(group.Select(g => g.Beam)), Listing.Of(lamps)) with
             {
                 Hint = "give each lamp, or each side, a fuse of its own behind the switch or the relay",
             };
         }
+    }
+
+    // The one fuse nearest ahead of all lamps; a breaker that closes again by itself leaves no dark road.
+    private static WireEdge? Shared(CheckedCircuit circuit, LoadStudy[] lamps)
+    {
+        if (lamps.Select(l => l.Part.Id).Distinct().Count() < 2) return null;
+        WireEdge? shared = null;
+        foreach (var lamp in lamps)
+        {
+            if (circuit.PointFor(lamp) is not { } point) return null;
+            if (FusesAhead.Of(circuit, lamp, point) is not [var (ahead, _)] || ahead.Element!.Type != ElementType.Fuse || (shared ??= ahead) != ahead) return null;
+        }
+        return shared;
     }
 }

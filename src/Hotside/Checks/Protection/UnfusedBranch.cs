@@ -84,7 +84,7 @@ internal sealed record UnfusedBranch(Part Source, ImmutableArray<Conductor> Cond
             var metres = Lengths(own, e => e.Metres);
             var ends = nodes.SelectMany(n => graph.At(n)).Distinct().ToArray();
             var loads = ends.Where(e => e.Element is { IsConsumer: true, IsInternal: false } && !Trade.IsStarter(e.Part!, e.Element)).ToArray();
-            var machines = ends.Where(e => e.Element is not null && Trade.IsMachine(e.Element)).ToArray();
+            var machines = ends.Where(e => e.Element is not null && Trade.Charges(e.Element)).ToArray();
             var hops = Lengths(own, _ => 1);
             double Hops(WireEdge edge) => Math.Min(hops.GetValueOrDefault(edge.A, double.MaxValue), hops.GetValueOrDefault(edge.B, double.MaxValue));
             var bare = Between(own, [.. cable, .. Ends(loads.Concat(machines)), .. others.Keys, .. graph.Elsewhere.Select(e => e.Node)])

@@ -12,7 +12,7 @@ internal static class UnfusedRun
     };
 
     public static IEnumerable<Diagnostic> Of(CheckedCircuit circuit) =>
-        from branch in UnfusedBranch.Of(circuit)
+        from branch in circuit.Unfused
         where !branch.Loads.IsEmpty || !branch.Batteries.IsEmpty
         let fed = branch.Loads.Concat(branch.Batteries).Select(p => p.Id).ToArray()
         select Kind.Of([.. branch.Bare.Select(c => c.Id), .. fed],

@@ -13,7 +13,7 @@ internal static class FuseOverWire
         Source = "33 CFR 183.455(c): at most 150 % of the wire's allowed current",
     };
 
-    public static readonly DiagnosticKind Near = new("HS3391", Severity.Warning, "Fuse above its wire's current",
+    public static readonly DiagnosticKind Near = new("HS3395", Severity.Warning, "Fuse above its wire's current",
         "{0} lets {1} A through, and {2} behind it, {3}, may carry {4} A: below the 150 % that boats' rules allow, above what aircraft's do")
     {
         Source = "AC 43.13-1B, 11-47: a fuse of no more than the wire's current; 33 CFR 183.455(c): 150 %",

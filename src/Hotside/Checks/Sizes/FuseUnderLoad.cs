@@ -19,7 +19,7 @@ internal static class FuseUnderLoad
         Source = "ISO 8820-3, opening times; how long filaments and motors take: own choice, no source",
     };
 
-    public static readonly DiagnosticKind Full = new("HS3392", Severity.Note, "Fuse loaded above four fifths",
+    public static readonly DiagnosticKind Full = new("HS3396", Severity.Note, "Fuse loaded above four fifths",
         "{0}, {1} A, carries up to {2} A for long: more than four fifths of its rating, so it ages and may open on a hot day")
     {
         Source = "80 % of the rating for continuous loads: NFPA 70, 210.20(A), from memory; on the road common practice, no source",

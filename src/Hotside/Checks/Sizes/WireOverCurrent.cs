@@ -13,7 +13,7 @@ internal static class WireOverCurrent
         Source = "33 CFR 183.425, table 5, at the temperature of the insulation or the next lower, 60 °C where it is not known",
     };
 
-    public static readonly DiagnosticKind Bundled = new("HS3393", Severity.Warning, "Wire over its current in the loom",
+    public static readonly DiagnosticKind Bundled = new("HS3397", Severity.Warning, "Wire over its current in the loom",
         "{0}, {1}, carries up to {2} A; by itself it may, but in a loom of {3} live wires only {4} A")
     {
         Source = "33 CFR 183.425, table 5, note on bundles",

@@ -39,7 +39,7 @@ internal static class AlwaysCranking
     // With the least that feeds the ignition the relay of the starter must be at rest, unless that is what feeds it.
     private static Diagnostic? FedBack(CheckedCircuit circuit, LoadStudy starter, LoadStudy ignition)
     {
-        if (circuit.Points.All.FirstOrDefault(p => p.For == ignition && !p.IsRunning) is not { } point) return null;
+        if (circuit.PointFor(ignition) is not { } point) return null;
         foreach (string relay in starter.Chain)
         foreach (var coil in point.Solution.Elements.Where(e => e.Part.Id == relay && e.Element.Type == ElementType.Coil && Math.Abs(e.Volts) > Share * e.RatedVolts))
             return Bypass.Of([.. new[] { starter.Part.Id, ignition.Part.Id }.Concat(starter.Chain).Distinct()], starter.Name, ignition.Name, point.When, Numbers.Plain(Math.Abs(coil.Volts), 1)) with
