@@ -38,6 +38,7 @@ internal static class FigureJson
             Number(json, "voltage", element.Voltage.Volts);
             Number(json, "current", element.Current.Amperes);
             Number(json, "power", (double)element.Power.Watts);
+            if (element.Element.IsConsumer) Number(json, "ofRated", element.OfRated.DecimalFractions);
             if (element.IsBetweenFeeds) json.WriteBoolean("betweenFeeds", true);
             json.WriteEndObject();
         }

@@ -1,4 +1,5 @@
 using Hotside.Drawings;
+using Hotside.Drawings.Plans;
 using Hotside.Studies.Figures;
 using Hotside.Symbols.Shapes;
 using Hotside.Tests.Support;
@@ -66,6 +67,20 @@ public class FigureLabelTests
             Assert.Equal(live, scene.Groups.Count(g => g.View == at && g.Classes.Contains("label") && Texts(g).Any(t => t.EndsWith(" A", StringComparison.Ordinal))));
         }
         Assert.DoesNotContain(job.Draw(View.Pair, new() { Show = ShownFigures.Currents, Setting = "all off" }).Scene.Groups, g => g.Classes.Contains("live"));
+    }
+
+    [Fact]
+    public void What_a_shared_ground_drives_through_lamps_that_are_off_is_no_way_of_the_current()
+    {
+        var job = Read("van");
+        var night = job.Study.After.Setting("driving by night").Figures;
+        // The turn lamps are off, and yet some milliamperes go round through them: their grounds differ by what the tail lamps drop.
+        Assert.True(Math.Abs(night.Conductor("w50").Current.Amperes) > 0.005);
+        Assert.False(night.Element("E7").IsLive);
+        LivePaths ways = new(job.Alteration.After, night);
+        Assert.False(ways.Has("w49") || ways.Has("w50") || ways.Has("w52"));
+        // Lit lamps, the generator's wire and the battery's are ways.
+        Assert.True(ways.Has("w37") && ways.Has("w40") && ways.Has("w2") && ways.Has("w1"));
     }
 
     [Fact]

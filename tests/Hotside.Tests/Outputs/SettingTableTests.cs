@@ -87,6 +87,32 @@ public class SettingTableTests
         Assert.False(job.Study.After.Setting("pressed").Figures.Element("E1").IsLive);
     }
 
+    [Fact]
+    public void A_buzzer_that_never_rests_and_a_short_circuit_are_told()
+    {
+        const string buzzer = """
+            hotside: 1
+            title: Buzzer
+            system: 12 V, negative ground
+            parts:
+              G1: battery, 12 V, 60 Ah
+              S1: push-button
+              K1: relay-changeover, 12 V, coil 0.15 A
+            wires:
+              w1: G1.pos to K1.30
+              w2: K1.87a to K1.86
+              w3: K1.85 to S1.1
+              w4: S1.2 to chassis
+              w5: G1.neg to chassis
+            settings:
+              pressed: S1 pressed
+            """;
+        Assert.Contains("a relay never comes to rest", SettingTable.Of(Job.Read(buzzer).OrThrow(), "pressed").ToText(), StringComparison.Ordinal);
+        // 12.6 V over 10 mΩ of cells (0.05 Ω·Ah/V · 12 V / 60 Ah, own choice) and four joints of 1 µΩ.
+        string shorted = buzzer.Replace("w2: K1.87a to K1.86", "w2: K1.87a to S1.1", StringComparison.Ordinal).Replace("w3: K1.85 to S1.1", "w3: K1.85 to chassis", StringComparison.Ordinal);
+        Assert.Contains("G1 (battery) is shorted: it would give 1259 A", SettingTable.Of(Job.Read(shorted).OrThrow(), "pressed").ToText(), StringComparison.Ordinal);
+    }
+
     private static double Ohms(int gauge, double metres)
     {
         double diameter = 0.127 * Math.Pow(92, (36 - gauge) / 39.0);

@@ -8,16 +8,18 @@ namespace Hotside.Drawings.Plans;
 /// <summary>The figures of a setting that stand at conductors, in both circuits.</summary>
 internal sealed class LineFigures
 {
-    // What a table shows as nothing marks no way.
-    private const double LeastAmperes = 0.005;
-
     private readonly ShownFigures shown;
     private readonly string setting;
-    private readonly Study study;
     private readonly SettingFigures? before, after;
+    private readonly LivePaths? waysBefore, waysAfter;
 
-    private LineFigures(Study study, ShownFigures shown, string setting, SettingFigures? before, SettingFigures? after) =>
-        (this.study, this.shown, this.setting, this.before, this.after) = (study, shown, setting, before, after);
+    private LineFigures(Study study, ShownFigures shown, string setting, SettingFigures? before, SettingFigures? after)
+    {
+        (this.shown, this.setting, this.before, this.after) = (shown, setting, before, after);
+        // An excerpt shows figures of the whole.
+        waysBefore = before is null ? null : new(study.Before.Circuit, before);
+        waysAfter = after is null ? null : new(study.After.Circuit, after);
+    }
 
     /// <summary>What they are, for the legend.</summary>
     public string Meaning => shown switch
@@ -47,30 +49,17 @@ internal sealed class LineFigures
         var carried = figures.Conductor(conductor.Id);
         return shown switch
         {
-            ShownFigures.Currents => IsLive(carried) ? Numbers.ThreeFigures(Math.Abs(carried.Current.Amperes)) + " A" : "",
-            ShownFigures.Drops => IsLive(carried) && !carried.IsAssumed ? Numbers.Fixed(Math.Abs(carried.Drop.Volts), 3) + " V" : "",
+            ShownFigures.Currents => IsLive(conductor.Id, isBefore) ? Numbers.ThreeFigures(Math.Abs(carried.Current.Amperes)) + " A" : "",
+            ShownFigures.Drops => IsLive(conductor.Id, isBefore) && !carried.IsAssumed ? Numbers.Fixed(Math.Abs(carried.Drop.Volts), 3) + " V" : "",
             _ => conductor.From.IsFree || conductor.To.IsFree ? "" : Volts(figures, conductor),
         };
     }
 
-    /// <summary>Whether a conductor carries current.</summary>
-    public bool IsLive(string conductor, bool isBefore) => (isBefore ? before : after)?.Conductors.FirstOrDefault(c => c.Conductor.Id == conductor) is { } carried && IsLive(carried);
+    /// <summary>Whether a conductor is a way of the current.</summary>
+    public bool IsLive(string conductor, bool isBefore) => (isBefore ? waysBefore : waysAfter)?.Has(conductor) == true;
 
-    /// <summary>Whether current passes from a terminal to what it is bolted to: what its part and its wires bring there and do not take away again (Kirchhoff's first law).</summary>
-    public bool IsLive(End joint, bool isBefore)
-    {
-        if ((isBefore ? before : after) is not { } figures) return false;
-        double amperes = figures.Conductors.Sum(c => (c.Conductor.From == joint ? c.Current.Amperes : 0) - (c.Conductor.To == joint ? c.Current.Amperes : 0));
-        foreach (var element in figures.Elements.Where(e => e.Part.Id == joint.Part))
-        {
-            End from = Nodes.NodeOf(element.Part, element.Element.From), to = Nodes.NodeOf(element.Part, element.Element.To);
-            // Inside a source current runs from the return to the feed.
-            double along = element.Element.IsSource && (isBefore ? study.Before : study.After).Circuit.Sources.First(s => s.Part.Id == element.Part.Id && s.Element.Name == element.Element.Name).Feed == from
-                ? -element.Current.Amperes : element.Current.Amperes;
-            amperes += (from == joint ? along : 0) - (to == joint ? along : 0);
-        }
-        return Math.Abs(amperes) >= LeastAmperes;
-    }
+    /// <summary>Whether what a terminal is bolted to is a way of the current.</summary>
+    public bool IsLive(End joint, bool isBefore) => (isBefore ? waysBefore : waysAfter)?.Has(joint) == true;
 
     /// <summary>What the sources do, for the headline of a view.</summary>
     public string Note(bool isBefore, Vocabulary words)
@@ -79,8 +68,6 @@ internal sealed class LineFigures
         string[] sources = [.. figures.Sources.Select(s => FigureText.Source(s, figures.Shorted, words)).OfType<string>()];
         return $"; {setting}: {string.Join("; ", sources)}";
     }
-
-    private static bool IsLive(ConductorFigure carried) => Math.Abs(carried.Current.Amperes) >= LeastAmperes;
 
     private static string Volts(SettingFigures figures, Conductor conductor)
     {
