@@ -6,7 +6,7 @@ namespace Hotside.Tool;
 /// <summary>Prints the sizes of a circuit as two tables, conductors and fuses.</summary>
 internal static class SizeTable
 {
-    private static readonly string[] Wires = ["wire", "from", "to", "current", "size", "needed", "by", "may carry", "fuse", "drop", "verdict"];
+    private static readonly string[] Wires = ["wire", "from", "to", "current", "size", "needed", "by", "may carry", "fuse", "of drop limit", "verdict"];
     private static readonly string[] Guards = ["fuse", "rating", "current", "needed", "guards", "verdict"];
 
     /// <summary>Prints the sizes of a job.</summary>
@@ -15,7 +15,7 @@ internal static class SizeTable
         bool isAltered = !ReferenceEquals(sizes.Before, sizes.After);
         if (isAltered) Print(output, "Before, ", sizes.Before);
         Print(output, isAltered ? "After, " : "", sizes.After);
-        output.WriteLine("Currents are the greatest steady ones while the engine runs. The workshop manual, local codes and licensed practice take precedence.");
+        output.WriteLine("Currents are the greatest steady ones while the engine runs; those with * were found by trying all combinations, with ~ by a search. The workshop manual, local codes and licensed practice take precedence.");
     }
 
     private static void Print(TextWriter output, string head, CircuitSizes sizes)

@@ -40,12 +40,14 @@ public class StudyJsonTests
             + "wires:\n  w1: G1.neg to chassis\n  w2: G1.pos to X1\n  w3: E1.2 to chassis\n"
             + string.Concat(all.Select(i => i <= 6 ? $"  a{i}: X1 to S{i}.1\n  b{i}: S{i}.2 to X2\n" : $"  a{i}: X2 to S{i}.1\n  b{i}: S{i}.2 to E1.1\n"));
         using var json = JsonDocument.Parse(Job.Read(text).OrThrow().ToJson());
-        var control = json.RootElement.GetProperty("after").GetProperty("loads")[0].GetProperty("control");
+        // Ids are those of the whole text: what the circuit before has named, the one after refers to.
+        JsonElement[] controls = [.. new[] { "before", "after" }.Select(c => json.RootElement.GetProperty(c).GetProperty("loads")[0].GetProperty("control"))];
         Dictionary<string, JsonElement> named = [];
-        Name(control);
+        foreach (var control in controls) Name(control);
         Assert.NotEmpty(named);
-        for (int state = 0; state < 1 << 12; state++)
-            Assert.Equal((state & 63) != 0 && state >> 6 != 0, Holds(control, state));
+        foreach (var control in controls)
+            for (int state = 0; state < 1 << 12; state++)
+                Assert.Equal((state & 63) != 0 && state >> 6 != 0, Holds(control, state));
 
         void Name(JsonElement term)
         {

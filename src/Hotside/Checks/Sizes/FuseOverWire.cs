@@ -25,9 +25,9 @@ internal static class FuseOverWire
         {
             if (fuse is not { Rating: { } rating, Thinnest: { Wire.Size: { } size } thinnest, ThinnestAmpacity: { } carries, Guards: SizingOutcome.Warning or SizingOutcome.Failed }) continue;
             var kind = fuse.Guards == SizingOutcome.Failed ? Far : Near;
-            yield return kind.Of([fuse.Part.Id, thinnest.Id], fuse.Part.Id, Numbers.ThreeFigures(rating.Amperes), thinnest.Id, size.ToString(), Numbers.ThreeFigures(carries.Amperes)) with
+            yield return kind.Of([fuse.Part.Id, thinnest.Id], fuse.Part.Id, Numbers.Plain(rating.Amperes, 1), thinnest.Id, size.ToString(), Numbers.Plain(carries.Amperes, 1)) with
             {
-                Hint = (fuse.RatingNeeded is { } fits ? $"take one of {Numbers.ThreeFigures(fits.Amperes)} A, or " : "") + "give the thin wire a fuse of its own where it begins, with the battery out",
+                Hint = (fuse.RatingNeeded is { } fits ? $"take one of {Numbers.Plain(fits.Amperes, 1)} A, or " : "") + "give the thin wire a fuse of its own where it begins, with the battery out",
             };
         }
     }

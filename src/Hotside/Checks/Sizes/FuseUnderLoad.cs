@@ -30,11 +30,11 @@ internal static class FuseUnderLoad
         foreach (var fuse in circuit.Sizes.Fuses)
         {
             if (fuse.Rating is not { } rating) continue;
-            string id = fuse.Part.Id, stated = Numbers.ThreeFigures(rating.Amperes), carried = Numbers.ThreeFigures(fuse.Current.Amperes);
-            string hint = fuse is { RatingNeeded: { } fits } && fits > rating ? $"take one of {Numbers.ThreeFigures(fits.Amperes)} A, which its wires bear"
+            string id = fuse.Part.Id, stated = Numbers.Plain(rating.Amperes, 1), carried = Numbers.Plain(fuse.Current.Amperes, 1);
+            string hint = fuse is { RatingNeeded: { } fits } && fits > rating ? $"take one of {Numbers.Plain(fits.Amperes, 1)} A, which its wires bear"
                 : "divide its loads among several fuses, or lay thicker wires and a larger fuse";
             if (fuse.Carries == SizingOutcome.Failed) yield return Small.Of([id], id, stated, carried) with { Hint = hint };
-            else if (fuse.StandsInrush == SizingOutcome.Failed && fuse.Inrush is { } rush) yield return Surge.Of([id], id, stated, Numbers.ThreeFigures(rush.Amperes)) with { Hint = hint };
+            else if (fuse.StandsInrush == SizingOutcome.Failed && fuse.Inrush is { } rush) yield return Surge.Of([id], id, stated, Numbers.Plain(rush.Amperes, 1)) with { Hint = hint };
             else if (fuse.Carries == SizingOutcome.Warning) yield return Full.Of([id], id, stated, carried) with { Hint = hint };
         }
     }

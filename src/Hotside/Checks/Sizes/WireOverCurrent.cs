@@ -24,9 +24,9 @@ internal static class WireOverCurrent
         foreach (var wire in circuit.Sizes.Conductors)
         {
             if (wire is not { Ampacity: { } allowed, Conductor.Wire.Size: { } size } || wire.By(SizingRule.Ampacity) is not { } rule) continue;
-            string id = wire.Conductor.Id, carried = Numbers.ThreeFigures(wire.Current.Amperes), may = Numbers.ThreeFigures(allowed.Amperes);
+            string id = wire.Conductor.Id, carried = Numbers.Plain(wire.Current.Amperes, 1), may = Numbers.Plain(allowed.Amperes, 1);
             string hint = rule.LeastSize is { } least ? $"{least} would do" : "divide its loads among several wires";
-            if (rule.Outcome == SizingOutcome.Failed) yield return Over.Of([id], id, size.ToString(), carried, Numbers.ThreeFigures((wire.AmpacityAlone ?? allowed).Amperes)) with { Hint = hint };
+            if (rule.Outcome == SizingOutcome.Failed) yield return Over.Of([id], id, size.ToString(), carried, Numbers.Plain((wire.AmpacityAlone ?? allowed).Amperes, 1)) with { Hint = hint };
             else if (rule.Outcome == SizingOutcome.Warning) yield return Bundled.Of([id], id, size.ToString(), carried, Numbers.Whole(wire.Bundled), may) with { Hint = hint + ", or lead it apart" };
         }
     }
