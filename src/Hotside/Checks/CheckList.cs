@@ -33,6 +33,7 @@ internal static class CheckList
         TooFewVolts.Of,
         AlwaysOn.Of,
         CaseGrounded.Of,
+        GroundSwitchedAfloat.Of,
         VoltageDrop.Of,
         RunsBackward.OfStamped,
         SuppressorReversed.Of,

@@ -81,7 +81,7 @@ public partial class JobLawTests
         return string.Join('\n', lines);
     }
 
-    private static Circuit Mirrored(Circuit circuit) => new(
+    internal static Circuit Mirrored(Circuit circuit) => new(
         circuit.System with { Ground = circuit.System.Ground == Ground.Positive ? Ground.Negative : Ground.Positive },
         [.. circuit.Parts.Select(p => new Part(p.Id, p.Spec with { Kind = p.Kind with { Elements = [.. p.Kind.Elements.Select(Mirrored)] } }))], circuit.Conductors, circuit.Settings);
 

@@ -26,8 +26,7 @@ internal static class AlwaysOn
             if (load.Element.Type == ElementType.Electronics && load.Part.Rated(load.Element.Name, Unit.Ampere) is null && load.Part.Rated(load.Element.Name, Unit.Watt) is null) continue;
             double amperes = Math.Abs(rest.Solution.Element(load.Part.Id, load.Element.Name).Amperes);
             if (amperes <= Rest) continue;
-            var cells = circuit.Circuit.Sources.First(s => s.Element.When is null);
-            double? hours = cells.Part.Rated(cells.Element.Name, Unit.AmpereHour) / amperes;
+            double? hours = circuit.Circuit.Sources.Where(s => s.Element.When is null).Select(s => s.Part.Rated(s.Element.Name, Unit.AmpereHour)).FirstOrDefault() / amperes;
             yield return Kind.Of([load.Part.Id], load.Name, Numbers.Plain(amperes, 2), circuit.Batteries, hours is { } h ? Duration(h) : "a time that its ampere-hours would tell") with
             {
                 Hint = "find the switch that is bridged or missing; if it is meant, accept the finding with the reason",
