@@ -43,7 +43,7 @@ internal sealed class Duties(CircuitStudy study)
     private static Duty Motor(LoadStudy load) =>
         load.Part.Kind.Id.StartsWith("wiper", StringComparison.Ordinal) ? Duty.Of(0, 1, $"wiper, all the time in rain: {Own}")
         : load.Part.Kind.Id.StartsWith("fuel-pump", StringComparison.Ordinal) ? Duty.Of(1, 1, $"pump: {Practice}")
-        : load.Element.Traits.HasFlag(ElementTraits.Fan) || load.Part.Kind.Id.StartsWith("motor", StringComparison.Ordinal) ? Duty.Of(0.5, 0.5, $"blower: {Practice}")
+        : load.Element.Traits.HasFlag(ElementTraits.Fan) || load.Part.Kind.Id.StartsWith("motor", StringComparison.Ordinal) ? Duty.Of(0.5, 0.5, $"blower or the like: {Practice}")
         : Duty.Of(0.1, 0.1, $"motor, now and then: {Own}");
 
     private static Duty Heater(LoadStudy load) =>
