@@ -1,5 +1,4 @@
 using System.CommandLine;
-using Hotside.Diagnostics;
 using Hotside.Studies;
 
 namespace Hotside.Tool.Commands;

@@ -1,5 +1,4 @@
 using System.CommandLine;
-using Hotside.Diagnostics;
 
 namespace Hotside.Tool.Commands;
 
