@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Hotside.Circuits;
 using Hotside.Sizing;
 using Hotside.Solving;
@@ -18,7 +19,10 @@ internal sealed class FaultSolver
     private readonly StateSolver solver;
     private readonly ShortCircuits shorts;
     private readonly LoadEffects effects;
+    private readonly ImmutableArray<int> runs;
+    private readonly Dictionary<(int Run, StatePoint At, FaultKind Kind), (ImmutableArray<LoadConsequence> Loads, double Amperes)> known = [];
     private readonly Dictionary<string, StatePoint> healthy = new(StringComparer.Ordinal);
+    private (Setting Setting, StatePoint At)? last;
 
     /// <summary>A solver of a circuit's faults.</summary>
     /// <param name="sizes">The circuit, sized.</param>
@@ -30,6 +34,7 @@ internal sealed class FaultSolver
         solver = new(model, [.. Enumerable.Range(0, model.Network.NodeCount).Select(n => new NetworkEdge(n, NetworkEdge.Reference))]);
         shorts = new(sizes, solver);
         effects = new(model);
+        runs = SeriesRuns.Of(model);
     }
 
     /// <summary>Whether currents with warm conductors are told even where no figure hangs on them.</summary>
@@ -40,15 +45,15 @@ internal sealed class FaultSolver
     {
         var conductor = sizes.Circuit.Conductors[index];
         if (conductor.From.IsFree || conductor.To.IsFree) yield break;
-        var (state, at) = HealthyIn(setting);
+        var at = HealthyIn(setting);
         double amperes = Math.Abs(solver.AmperesOf(at, index));
-        yield return Open(new(conductor, FaultKind.Open, setting), index, state, at, amperes);
-        yield return BadJoint(new(conductor, FaultKind.BadJoint, setting), index, state, at, amperes);
+        yield return Open(new(conductor, FaultKind.Open, setting), index, at, amperes);
+        yield return BadJoint(new(conductor, FaultKind.BadJoint, setting), index, at, amperes);
         foreach (var kind in new[] { FaultKind.ShortAtFirstEnd, FaultKind.ShortAtSecondEnd })
         {
             int node = solver.Model.Nodes.NodeOf(kind == FaultKind.ShortAtFirstEnd ? conductor.From : conductor.To);
             if (node < 0 || Math.Abs(at.Point.Volts[node]) < LeastLiveVolts) continue;
-            var found = shorts.At(node, setting, state, at, AsksHot);
+            var found = shorts.At(node, setting, at, AsksHot);
             yield return new(conductor, kind, setting)
             {
                 Current = ElectricCurrent.FromAmperes(found.Amperes), CurrentWhenHot = found.HotAmperes is { } hot ? ElectricCurrent.FromAmperes(hot) : null,
@@ -57,34 +62,43 @@ internal sealed class FaultSolver
         }
     }
 
-    private FaultStudy Open(FaultStudy fault, int index, int[] state, StatePoint at, double amperes) =>
+    private FaultStudy Open(FaultStudy fault, int index, StatePoint at, double amperes) =>
         // Without current through it an open conductor changes nothing.
-        amperes < LeastAmperes ? fault : fault with { Loads = effects.Between(at, Solve(state, fault.Setting, at, laws => laws[index] = null)) };
+        amperes < LeastAmperes ? fault : fault with { Loads = OfRun(fault, index, at, laws => laws[index] = null).Loads };
 
-    private FaultStudy BadJoint(FaultStudy fault, int index, int[] state, StatePoint at, double healthyAmperes)
+    private FaultStudy BadJoint(FaultStudy fault, int index, StatePoint at, double healthyAmperes)
     {
         if (healthyAmperes < LeastAmperes) return fault;
-        var point = Solve(state, fault.Setting, at, laws => laws[index] = ClampLaw.Resistance(jointOhms + (1 / laws[index]!.Chord.Siemens)));
-        double amperes = Math.Abs(solver.AmperesOf(point, index));
+        var (loads, amperes) = OfRun(fault, index, at, laws => laws[index] = ClampLaw.Resistance(jointOhms + (1 / laws[index]!.Chord.Siemens)));
         return fault with
         {
-            Loads = effects.Between(at, point), Current = ElectricCurrent.FromAmperes(amperes),
+            Loads = loads, Current = ElectricCurrent.FromAmperes(amperes),
             JointDrop = ElectricPotential.FromVolts(amperes * jointOhms), JointHeat = Power.FromWatts(amperes * amperes * jointOhms),
         };
     }
 
-    private StatePoint Solve(int[] state, Setting setting, StatePoint near, Action<Law?[]> change) => solver.Solve(state, setting.Values, laws =>
+    private (ImmutableArray<LoadConsequence> Loads, double Amperes) OfRun(FaultStudy fault, int index, StatePoint at, Action<Law?[]> change)
+    {
+        if (known.TryGetValue((runs[index], at, fault.Kind), out var found)) return found;
+        var point = Solve(fault.Setting, at, change);
+        return known[(runs[index], at, fault.Kind)] = (effects.Between(at, point), Math.Abs(solver.AmperesOf(point, index)));
+    }
+
+    // The fault comes while relays stand where they do.
+    private StatePoint Solve(Setting setting, StatePoint healthy, Action<Law?[]> change) => solver.Solve(healthy.State, setting.Values, laws =>
     {
         Array.Resize(ref laws, solver.Network.Edges.Length);
         change(laws);
         return laws;
-    }, near.Point.Volts);
+    }, healthy.Point.Volts);
 
-    private (int[] State, StatePoint At) HealthyIn(Setting setting)
+    private StatePoint HealthyIn(Setting setting)
     {
+        if (last is { } latest && ReferenceEquals(latest.Setting, setting)) return latest.At;
         int[] state = solver.StateOf(setting.Positions);
         string key = string.Join(',', state.Select(Numbers.Whole)) + string.Concat(setting.Values.Select(v => "|" + v.Part + v.Quantity));
         if (!healthy.TryGetValue(key, out var at)) healthy[key] = at = solver.Solve(state, setting.Values);
-        return (state, at);
+        last = (setting, at);
+        return at;
     }
 }

@@ -14,7 +14,7 @@ namespace Hotside.Faults;
 internal sealed class ShortCircuits
 {
     // What a fuse carries for good; below so many amperes a short is none.
-    private const double Carries = 1.1, NoShort = 0.5;
+    private const double Carries = 1.1, NoShort = 0.5, DeadVolts = 1e-3;
 
     // Above so many times its rating a fuse opens in its shortest band however warm the conductors are: copper at 125 °C resists 1.41 times as much.
     private const double HotMattersBelow = 8.5;
@@ -25,6 +25,7 @@ internal sealed class ShortCircuits
     private readonly ImmutableArray<(ModelElement Element, double Rating)> devices;
     private readonly int firstShort;
     private readonly double[] warmFactors;
+    private readonly Dictionary<(ModelElement Device, StatePoint At), StatePoint> opens = [];
     private readonly Dictionary<(int Node, StatePoint At, bool Hot), ShortCircuit> known = [];
 
     /// <summary>The shorts of a circuit.</summary>
@@ -44,33 +45,41 @@ internal sealed class ShortCircuits
     }
 
     /// <summary>A short of a node.</summary>
-    public ShortCircuit At(int node, Setting setting, int[] state, StatePoint healthy, bool asksHot)
+    public ShortCircuit At(int node, Setting setting, StatePoint healthy, bool asksHot)
     {
         if (known.TryGetValue((node, healthy, asksHot), out var found)) return found;
         List<ModelElement> opened = [];
         var openings = ImmutableArray.CreateBuilder<FuseOpening>();
-        var first = Solve(node, setting, state, healthy, opened, isHot: false);
+        // A relay takes as long to fall as a fuse to open: the current of the first moment is that with all relays as they stand.
+        var first = Held(node, setting, healthy, opened, isHot: false);
         var point = first;
-        bool mayNever = false;
-        while (Exceeding(point) is { } device)
+        bool mayNever = false, isSettled = false;
+        while (true)
         {
-            bool isFuse = device.Element.Element.Type == ElementType.Fuse && device.Element.Part.Rated(device.Element.Element.Name, Unit.Ampere) is not null;
-            double amperes = Math.Abs(solver.AmperesOf(point, device.Element)), multiple = amperes / device.Rating, least = multiple;
-            if (asksHot || (isFuse && multiple < HotMattersBelow))
-                least = Math.Abs(solver.AmperesOf(Solve(node, setting, state, healthy, opened, isHot: true), device.Element)) / device.Rating;
-            var opening = OpeningOf(device.Element, device.Rating, amperes, multiple, least, isFuse);
-            openings.Add(opening);
-            mayNever |= opening.MayNeverOpen;
-            opened.Add(device.Element);
-            point = Solve(node, setting, state, healthy, opened, isHot: false);
+            if (Exceeding(point) is { } device)
+            {
+                var opening = OpeningOf(device, node, setting, healthy, opened, point, asksHot);
+                openings.Add(opening);
+                mayNever |= opening.MayNeverOpen;
+                opened.Add(device.Element);
+                // Behind an open fuse a short of what is dead changes nothing more.
+                point = opened.Count == 1 && OpenOf(device.Element, setting, healthy) is var open && Math.Abs(open.Point.Volts[node]) < DeadVolts ? open
+                    : Settled(node, setting, healthy, opened);
+            }
+            else if (isSettled) break;
+            else if (opened.Count == 0) point = Settled(node, setting, healthy, opened);
+            isSettled = true;
         }
         double current = Math.Abs(solver.AmperesOf(first, firstShort + node)), left = Math.Abs(solver.AmperesOf(point, firstShort + node));
         var suffered = strains.Of(first, healthy, openings.Count > 0 ? openings[0] : null);
         var end = current < NoShort ? FaultEnd.None : left < NoShort ? mayNever ? FaultEnd.MayNeverClear : FaultEnd.Cleared
             : strains.IsShort(point) ? FaultEnd.Unprotected : FaultEnd.LimitedByLoads;
-        double? whenHot = !asksHot || current < NoShort ? null : Math.Abs(solver.AmperesOf(Solve(node, setting, state, healthy, [], isHot: true), firstShort + node));
+        double? whenHot = !asksHot || current < NoShort ? null : Math.Abs(solver.AmperesOf(Held(node, setting, healthy, [], isHot: true), firstShort + node));
         return known[(node, healthy, asksHot)] = new(current, whenHot, end, openings.ToImmutable(), suffered, point);
     }
+
+    private StatePoint OpenOf(ModelElement device, Setting setting, StatePoint healthy) =>
+        opens.TryGetValue((device, healthy), out var found) ? found : opens[(device, healthy)] = Settled(-1, setting, healthy, [device]);
 
     // Of what carries too much the one of the greatest multiple.
     private (ModelElement Element, double Rating)? Exceeding(StatePoint point)
@@ -83,10 +92,15 @@ internal sealed class ShortCircuits
         return worst;
     }
 
-    private static FuseOpening OpeningOf(ModelElement device, double rating, double amperes, double multiple, double least, bool isFuse)
+    private FuseOpening OpeningOf(
+        (ModelElement Element, double Rating) device, int node, Setting setting, StatePoint healthy, List<ModelElement> opened, StatePoint point, bool asksHot)
     {
-        FuseOpening opening = new(device.Part.Id, ElectricCurrent.FromAmperes(rating), ElectricCurrent.FromAmperes(amperes));
-        if (!isFuse) return opening;
+        var (element, rating) = device;
+        double amperes = Math.Abs(solver.AmperesOf(point, element)), multiple = amperes / rating, least = multiple;
+        FuseOpening opening = new(element.Part.Id, ElectricCurrent.FromAmperes(rating), ElectricCurrent.FromAmperes(amperes));
+        // Nothing is known of the times of a breaker or a link.
+        if (element.Element.Type != ElementType.Fuse || element.Part.Rated(element.Element.Name, Unit.Awg) is not null) return opening;
+        if (asksHot || multiple < HotMattersBelow) least = Math.Abs(solver.AmperesOf(Held(node, setting, healthy, opened, isHot: true), element)) / rating;
         var pattern = OpeningTime.PatternOf(rating);
         var (soon, late) = (OpeningTime.At(pattern, multiple), OpeningTime.At(pattern, least));
         return opening with
@@ -95,17 +109,23 @@ internal sealed class ShortCircuits
         };
     }
 
-    private StatePoint Solve(int node, Setting setting, int[] state, StatePoint healthy, List<ModelElement> opened, bool isHot) => solver.Solve(state, setting.Values, laws =>
+    private StatePoint Settled(int node, Setting setting, StatePoint healthy, List<ModelElement> opened) =>
+        solver.Solve(healthy.State, setting.Values, laws => Faulty(laws, node, opened, isHot: false), healthy.Point.Volts);
+
+    private StatePoint Held(int node, Setting setting, StatePoint healthy, List<ModelElement> opened, bool isHot) =>
+        solver.SolveHeld(healthy.State, setting.Values, laws => Faulty(laws, node, opened, isHot), healthy.Point.Volts);
+
+    private Law?[] Faulty(Law?[] laws, int node, List<ModelElement> opened, bool isHot)
     {
         Array.Resize(ref laws, solver.Network.Edges.Length);
-        laws[firstShort + node] = ClampLaw.Resistance(CopperResistance.Contact);
+        if (node >= 0) laws[firstShort + node] = ClampLaw.Resistance(CopperResistance.Contact);
         foreach (var device in opened) Array.Clear(laws, device.FirstEdge, device.EdgeCount);
-        if (isHot)
-            for (int c = 0; c < warmFactors.Length; c++)
-                if (laws[c] is ClampLaw line)
-                    laws[c] = ClampLaw.Resistance(warmFactors[c] / line.Siemens);
+        if (!isHot) return laws;
+        for (int c = 0; c < warmFactors.Length; c++)
+            if (laws[c] is ClampLaw line)
+                laws[c] = ClampLaw.Resistance(warmFactors[c] / line.Siemens);
         return laws;
-    }, healthy.Point.Volts);
+    }
 
     private double? Needed(ModelElement device) => sizes.Fuses.FirstOrDefault(f => f.Part.Id == device.Part.Id && f.Element.Name == device.Element.Name)?.RatingNeeded?.Amperes;
 }

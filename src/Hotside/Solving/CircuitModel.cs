@@ -75,7 +75,8 @@ internal sealed class CircuitModel
     /// <param name="isAtOnce">Whether in the first moment, when filaments are cold and motors stand.</param>
     public Law?[] LawsIn(int[] state, int[] before, ImmutableArray<SetValue> values, bool isAtOnce = false)
     {
-        Law?[] laws = [.. Edges.Select(e => e.LawIn(state, before, isAtOnce))];
+        var laws = new Law?[Edges.Length];
+        for (int e = 0; e < laws.Length; e++) laws[e] = Edges[e].LawIn(state, before, isAtOnce);
         foreach (var value in values)
             foreach (var element in Elements.Where(e => e.Part.Id == value.Part && e.Element.Type is ElementType.Sender or ElementType.Resistor))
                 for (int e = element.FirstEdge; e < element.FirstEdge + element.EdgeCount; e++)

@@ -41,13 +41,16 @@ internal sealed class StateSolver
         return state;
     }
 
-    /// <summary>The point where the relays come to rest, from all as in the state; of several rests, or of a cycle, the first.</summary>
+    /// <summary>The point where the relays come to rest, all that want to move moving at once, from where the state has them; of a cycle the first point.</summary>
     /// <param name="state">The position of each variable.</param>
     /// <param name="values">Senders that are given a value.</param>
     /// <param name="change">What becomes of the laws; gets those of the model and returns one for every edge of <see cref="Network"/>.</param>
     /// <param name="near">Potentials that may be near.</param>
     public StatePoint Solve(int[] state, ImmutableArray<SetValue> values, Func<Law?[], Law?[]>? change = null, double[]? near = null) =>
-        settling.Settle(state, null, values, change ?? Widened, near).Points[0];
+        settling.Settle(state, null, values, change ?? Widened, near, isQuick: true).Points[0];
+
+    /// <summary>The point while all relays stand as the state has them: the first moment, before any has moved.</summary>
+    public StatePoint SolveHeld(int[] state, ImmutableArray<SetValue> values, Func<Law?[], Law?[]> change, double[]? near) => settling.Held(state, values, change, near);
 
     /// <summary>The current of an edge in amperes, from its first end to its second.</summary>
     public double AmperesOf(StatePoint at, int edge) => at.Laws[edge]?.At(at.Point.Across(Network.Edges[edge])).Amperes ?? 0;

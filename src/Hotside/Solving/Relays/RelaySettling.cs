@@ -20,8 +20,17 @@ internal sealed class RelaySettling(CircuitModel model, RegulatedSolver solver, 
     /// <param name="values">Senders that are given a value.</param>
     /// <param name="change">What becomes of the laws, as by a fault; <see langword="null"/>: nothing.</param>
     /// <param name="near">Potentials that may be near.</param>
-    public RelayRest Settle(int[] start, IReadOnlyDictionary<int, int>? parting, ImmutableArray<SetValue> values, Func<Law?[], Law?[]>? change = null, double[]? near = null) =>
-        new Search(model, solver, relays, parting, values, change, near).Settle(start);
+    /// <param name="isQuick">Whether all that want to move do so at once and no other order is tried.</param>
+    public RelayRest Settle(int[] start, IReadOnlyDictionary<int, int>? parting, ImmutableArray<SetValue> values, Func<Law?[], Law?[]>? change = null, double[]? near = null, bool isQuick = false) =>
+        new Search(model, solver, relays, parting, values, change, near).Settle(start, isQuick);
+
+    /// <summary>The point while all relays stand as they do, whatever they want.</summary>
+    /// <param name="state">The position of each variable.</param>
+    /// <param name="values">Senders that are given a value.</param>
+    /// <param name="change">What becomes of the laws.</param>
+    /// <param name="near">Potentials that may be near.</param>
+    public StatePoint Held(int[] state, ImmutableArray<SetValue> values, Func<Law?[], Law?[]> change, double[]? near) =>
+        new Search(model, solver, relays, null, values, change, near).PointOf(state);
 
     private sealed class Search(
         CircuitModel model, RegulatedSolver solver, ImmutableArray<Relay> relays, IReadOnlyDictionary<int, int>? parting, ImmutableArray<SetValue> values,
@@ -30,7 +39,7 @@ internal sealed class RelaySettling(CircuitModel model, RegulatedSolver solver, 
         private readonly Dictionary<string, StatePoint> known = new(StringComparer.Ordinal);
         private double[]? last = near;
 
-        public RelayRest Settle(int[] start)
+        public RelayRest Settle(int[] start, bool isQuick)
         {
             List<StatePoint> passed = [];
             bool orderMatters = false;
@@ -38,11 +47,11 @@ internal sealed class RelaySettling(CircuitModel model, RegulatedSolver solver, 
             while (true)
             {
                 int again = passed.IndexOf(at);
-                if (again >= 0) return InEveryOrder(start, RestKind.NeverSettles, [.. passed.Skip(again)]);
+                if (again >= 0) return isQuick ? new(RestKind.NeverSettles, [.. passed.Skip(again)]) : InEveryOrder(start, RestKind.NeverSettles, [.. passed.Skip(again)]);
                 passed.Add(at);
                 var moves = MovesOf(at);
                 if (moves.Length == 0) break;
-                orderMatters = orderMatters || (moves.Length > 1 && moves.Any(m => ChangesMinds(at, m, moves)));
+                orderMatters = orderMatters || (!isQuick && moves.Length > 1 && moves.Any(m => ChangesMinds(at, m, moves)));
                 at = PointOf(With(at.State, moves));
             }
             return orderMatters ? InEveryOrder(start, RestKind.Settled, [at]) : new(RestKind.Settled, [at]);
@@ -85,7 +94,7 @@ internal sealed class RelaySettling(CircuitModel model, RegulatedSolver solver, 
             return next;
         }
 
-        private StatePoint PointOf(int[] state)
+        public StatePoint PointOf(int[] state)
         {
             string key = string.Join(',', relays.Select(r => Numbers.Whole(state[r.Variable])));
             if (known.TryGetValue(key, out var found)) return found;
