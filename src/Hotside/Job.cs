@@ -7,6 +7,7 @@ using Hotside.Drawings.Sets;
 using Hotside.Drawings.Sheets;
 using Hotside.Outputs;
 using Hotside.Reading;
+using Hotside.Sizing;
 using Hotside.Studies;
 using Hotside.Symbols;
 using Hotside.Wording;
@@ -19,6 +20,7 @@ namespace Hotside;
 public sealed class Job
 {
     private Study? study;
+    private readonly Lazy<SizeStudy> sizes;
     private readonly Lazy<ImmutableArray<Diagnostic>> checks;
     private readonly ImmutableDictionary<string, SourceSpan> places;
     private readonly ImmutableArray<Diagnostic> reading;
@@ -32,7 +34,8 @@ public sealed class Job
         places = reading?.Places ?? ImmutableDictionary<string, SourceSpan>.Empty;
         this.reading = reading?.Diagnostics ?? [];
         accepted = reading?.Accepted ?? [];
-        checks = new(() => CheckList.Run(Study));
+        sizes = new(() => SizeStudy.Of(Study));
+        checks = new(() => CheckList.Run(Study, sizes));
     }
 
     /// <summary>What the job is called.</summary>
@@ -46,6 +49,9 @@ public sealed class Job
 
     /// <summary>On which side each load is switched, before and after; made when first asked for.</summary>
     public Study Study => StudyUnless(CancellationToken.None);
+
+    /// <summary>What each conductor carries, may carry and needs, and each fuse, before and after; made when first asked for.</summary>
+    public SizeStudy Sizes => sizes.Value;
 
     /// <summary>
     /// All that is wrong or doubtful about the file, about the circuits and by the checks of the trade, with places where there is a file; by place, then code. What the file
@@ -102,7 +108,8 @@ public sealed class Job
     /// <param name="cancel">Stops the work.</param>
     /// <returns>The picture, to be written by one of the outputs.</returns>
     /// <exception cref="ArgumentException">
-    /// The figure names a load that is neither before nor after, and the message names the nearest; or the drawing does not fit on the paper, and the message names one that holds it.
+    /// The figure names a load that is neither before nor after, or figures are asked of a setting that neither has, and the message names the nearest; figures are asked of
+    /// an overlay; or the drawing does not fit on the paper, and the message names one that holds it.
     /// </exception>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="view"/> is none of the views.</exception>
     /// <exception cref="OperationCanceledException"><paramref name="cancel"/> was called for.</exception>
@@ -129,7 +136,8 @@ public sealed class Job
     /// <param name="cancel">Stops the work.</param>
     /// <returns>The sheets in their order, at least one.</returns>
     /// <exception cref="ArgumentException">
-    /// The figure names a load that is neither before nor after, and the message names the nearest; or the paper is too small for even a part of the drawing.
+    /// The figure names a load that is neither before nor after, or figures are asked of a setting that neither has, and the message names the nearest; figures are asked of
+    /// an overlay; or the paper is too small for even a part of the drawing.
     /// </exception>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="view"/> is none of the views.</exception>
     /// <exception cref="OperationCanceledException"><paramref name="cancel"/> was called for.</exception>
@@ -167,6 +175,19 @@ public sealed class Job
         return Explanation.Of(load, Study, Vocabulary.Of(words));
     }
 
+    /// <summary>
+    /// Shows the work by which a wire's size is told, as a person would write it by hand: current, ampacity, fuse, drop, strength, each with formula, values, source and result;
+    /// before and after, where the wire is in both.
+    /// </summary>
+    /// <param name="wire">The wire's id.</param>
+    /// <returns>Lines that end with a line feed.</returns>
+    /// <exception cref="ArgumentException">There is no such wire before or after; the message names the nearest.</exception>
+    public string ShowWork(string wire)
+    {
+        ArgumentException.ThrowIfNullOrWhiteSpace(wire);
+        return SizingWork.Write(Sizes, wire);
+    }
+
     /// <summary>All that was found, as JSON of the contract <c>hotside-study/1</c>: the same job gives the same bytes.</summary>
     public string ToJson() => StudyJson.Write(Study, Findings);
 
@@ -193,7 +214,10 @@ public sealed class Job
         var study = StudyUnless(cancel);
         if (!options.Figure.IsEmpty) study = study.Only(options.Figure);
         var words = Vocabulary.Of(options.Words);
-        var plan = DrawingPlan.Of(study.Alteration, study, options.Lettering, words);
+        if (options.Show != ShownFigures.None && views[0] == SeenIn.Both)
+            throw new ArgumentException("Figures stand in before, after or both beside each other: over each other there is no room for two at a wire.", nameof(view));
+        if (options.Show != ShownFigures.None && string.IsNullOrWhiteSpace(options.Setting)) throw new ArgumentException("Figures are those of a setting: name one.", nameof(options));
+        var plan = DrawingPlan.Of(study.Alteration, study, options.Lettering, words, LineFigures.Of(study, options.Show, options.Setting));
         if (views[0] == SeenIn.Both) plan = OverlayPlan.Of(plan);
         return (plan, new(views, Fields(options.Figure, words), words));
     }

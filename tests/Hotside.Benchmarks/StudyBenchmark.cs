@@ -1,6 +1,7 @@
 using System.Globalization;
 using Hotside.Checks;
 using Hotside.Circuits;
+using Hotside.Sizing;
 using Hotside.Studies;
 using Hotside.Tests.Studies;
 
@@ -54,8 +55,8 @@ internal static class StudyBenchmark
         foreach (var (name, text) in File.Exists(van) ? texts.Prepend(("gallery/van", File.ReadAllText(van))) : texts)
         {
             var study = Study.Of(Job.Read(text).OrThrow().Alteration);
-            int found = CheckList.Run(study).Length;
-            var timing = Timing.Of(() => CheckList.Run(study), warmUps: 1, runs: 5);
+            int found = CheckList.Run(study, new(() => SizeStudy.Of(study))).Length;
+            var timing = Timing.Of(() => CheckList.Run(study, new(() => SizeStudy.Of(study))), warmUps: 1, runs: 5);
             Line(output, $"  {name}: median {timing.Median:0.0} ms, processor {timing.Processor:0.0} ms, {study.After.Circuit.Conductors.Length} conductors, {found} findings");
         }
     }

@@ -27,6 +27,8 @@ internal static class DrawCommand
         var theme = new Option<string>("--theme") { Description = "Colours: for print, for a dark page, for a copier, for bad light.", DefaultValueFactory = _ => "paper" };
         theme.AcceptOnlyFromAmong([.. Theme.Names]);
         var resolution = new Option<double>("--resolution") { Description = "Dots per inch of a .png, 10 to 4800.", DefaultValueFactory = _ => 300 };
+        var with = new Option<ShownFigures>("--with") { Description = "Figures at the wires in the place of sizes and colours, of the setting named with --setting.", DefaultValueFactory = _ => ShownFigures.None };
+        var setting = new Option<string?>("--setting") { Description = "The setting of these figures: one that the job names, or one such as \"everything on\", \"cranking\", \"H1 alone\"." };
         var words = new Option<string>("--words") { Description = "Ground (us) or earth (uk).", DefaultValueFactory = _ => "us" };
         words.AcceptOnlyFromAmong("us", "uk");
         var command = new Command("draw", """
@@ -37,7 +39,8 @@ internal static class DrawCommand
               hotside draw gallery/horn/job.yaml -o horn.svg --view pair
               hotside draw gallery/horn/job.yaml -o horn.pdf --view before after
               hotside draw gallery/van/job.yaml -o horn.svg --figure H1
-            """) { job, output, format, view, figure, page, text, theme, resolution, words };
+              hotside draw gallery/horn/job.yaml -o amperes.svg --with currents --setting "horn pressed"
+            """) { job, output, format, view, figure, page, text, theme, with, setting, resolution, words };
         command.SetAction(parsed =>
         {
             string path = parsed.GetRequiredValue(job);
@@ -46,6 +49,8 @@ internal static class DrawCommand
             var target = TargetOf(path, parsed.GetValue(output), parsed.GetValue(format), out string? wrong);
             if (views.Length > 1 && target is { Format: not "pdf" }) wrong = $"a .{target.Format} shows one view; several go into a .pdf, a page each.";
             if (parsed.GetValue(resolution) is not (>= 10 and <= 4800)) wrong = "a resolution is 10 to 4800 dots per inch.";
+            if (parsed.GetValue(with) != ShownFigures.None == parsed.GetValue(setting) is null)
+                wrong = parsed.GetValue(setting) is null ? "--with shows the figures of a setting; name it with --setting." : "--setting goes with --with: currents, drops or voltages.";
             if (wrong is not null)
             {
                 error.WriteLine("hotside: " + wrong);
@@ -57,6 +62,8 @@ internal static class DrawCommand
                 Figure = [.. parsed.GetRequiredValue(figure)],
                 Page = parsed.GetRequiredValue(page),
                 Text = parsed.GetRequiredValue(text),
+                Show = parsed.GetValue(with),
+                Setting = parsed.GetValue(setting),
                 Theme = Theme.Named(parsed.GetValue(theme)!),
                 Words = parsed.GetValue(words) == "uk" ? Words.British : Words.American,
             };

@@ -10,43 +10,57 @@ internal static class StudyCommand
     {
         var job = JobArgument.Make();
         var json = new Option<bool>("--json") { Description = "All that was found, as JSON of the contract hotside-study/1." };
-        var setting = new Option<string?>("--setting") { Description = "A named setting of the job: which loads are on in it." };
+        var setting = new Option<string?>("--setting")
+        {
+            Description = "A setting that the job names, or \"all off\", \"everything on\", \"cranking\", \"charging\", \"H1 alone\": volts, amperes and watts in it.",
+        };
+        var sequence = new Option<string?>("--sequence") { Description = "A sequence that the job names: what each of its steps has on." };
+        var budget = new Option<bool>("--budget") { Description = "What the loads need by day and night and what generator or alternator give; cranking volts; what drains the battery." };
         var words = WordsOption.Make();
+        var sizing = new SizeOptions();
         var command = new Command("study", """
             Says for each load on which side it is switched, by what, and in which positions it is on; before and after.
+            With a setting it tells volts, amperes and watts of loads, switches and wires in it.
 
             Example:
               hotside study gallery/horn/job.yaml --setting "horn pressed"
-            """) { job, json, setting, words };
+            """) { job, json, setting, sequence, budget, words };
+        sizing.AddTo(command);
         command.SetAction(parsed =>
         {
             var error = parsed.InvocationConfiguration.Error;
             if (JobArgument.Read(parsed.GetRequiredValue(job), error) is not { } read) return ExitCode.InputUnreadable;
             var output = parsed.InvocationConfiguration.Output;
-            bool altered = !ReferenceEquals(read.Study.Before, read.Study.After);
-            if (parsed.GetValue(json)) output.Write(read.ToJson());
-            else if (parsed.GetValue(setting) is { } name)
+            if (sizing.Print(parsed, read, parsed.GetValue(setting), error) is { } printed) return printed;
+            var whose = WordsOption.Of(parsed.GetValue(words));
+            try
             {
-                try
-                {
-                    if (altered) Print(output, "Before, " + read.Alteration.Before.System, read.Study.Before.Setting(name));
-                    Print(output, (altered ? "After, " : "") + read.Alteration.After.System, read.Study.After.Setting(name));
-                }
-                catch (ArgumentException e)
-                {
-                    error.WriteLine("hotside: " + e.Message.Split(" (Parameter")[0]);
-                    return ExitCode.WrongUsage;
-                }
+                if (parsed.GetValue(json)) output.Write(read.ToJson());
+                else if (parsed.GetValue(setting) is { } name) output.Write(SettingTable.Of(read, name, whose).ToText());
+                else if (parsed.GetValue(sequence) is { } steps) output.Write(SettingTable.OfSequence(read, steps, whose).ToText());
+                else if (parsed.GetValue(budget)) output.Write(BudgetTable.Of(read, whose).ToText());
+                else Sides(output, read, whose);
             }
-            else
+            catch (ArgumentException e)
             {
-                var whose = WordsOption.Of(parsed.GetValue(words));
-                if (altered) Print(output, "Before, " + read.Alteration.Before.System, read.Study.Before, whose);
-                Print(output, (altered ? "After, " : "") + read.Alteration.After.System, read.Study.After, whose);
+                error.WriteLine("hotside: " + e.Message.Split(" (Parameter")[0]);
+                return ExitCode.WrongUsage;
             }
             return read.HasErrors ? ExitCode.Findings : ExitCode.Done;
         });
         return command;
+    }
+
+    private static void Sides(TextWriter output, Job job, Words words)
+    {
+        bool altered = !ReferenceEquals(job.Study.Before, job.Study.After);
+        if (altered) Print(output, "Before, " + job.Alteration.Before.System, job.Study.Before, words);
+        Print(output, (altered ? "After, " : "") + job.Alteration.After.System, job.Study.After, words);
+        var named = job.Study.Before.Settings.Concat(job.Study.After.Settings).Select(s => s.Setting.Name).Distinct();
+        var proposed = job.Study.Before.ProposedSettings.Union(job.Study.After.ProposedSettings).Where(n => !named.Contains(n)).ToLookup(n => n.EndsWith(" alone", StringComparison.Ordinal));
+        output.WriteLine("Settings to ask for with --setting: " + string.Join(", ", named.Concat(proposed[false]).Select(n => $"\"{n}\"")) + (proposed[true].FirstOrDefault() is { } alone ? $"; and each load by itself, as \"{alone}\"" : ""));
+        var sequences = job.Study.Before.Sequences.Concat(job.Study.After.Sequences).Select(s => s.Sequence.Name).Distinct().ToArray();
+        if (sequences.Length > 0) output.WriteLine("Sequences to ask for with --sequence: " + string.Join(", ", sequences.Select(n => $"\"{n}\"")));
     }
 
     private static void Print(TextWriter output, string head, CircuitStudy study, Words words)
@@ -56,17 +70,4 @@ internal static class StudyCommand
         int width = loads.Select(l => l.Name.Length).DefaultIfEmpty(0).Max();
         foreach (var load in loads) output.WriteLine($"  {load.Name.PadRight(width)}  {load.Summary(words)}");
     }
-
-    private static void Print(TextWriter output, string head, SettingStudy study)
-    {
-        output.WriteLine($"{head}, {study.Setting.Name}");
-        if (study.IsShort) output.WriteLine("  short circuit: feed and return are one point");
-        output.WriteLine($"  on         {Some(study.On)}");
-        if (study.InSeries.Length > 0) output.WriteLine($"  in series  {Some(study.InSeries)}");
-        string[] moved = [.. study.Relays.Select(r => $"{r.Part} {r.Position}")];
-        if (moved.Length > 0) output.WriteLine($"  relays     {Some(moved)}");
-        if (study.IsUnsettled) output.WriteLine("  a relay does not come to rest, or several race: other loads may be on");
-    }
-
-    private static string Some(IReadOnlyCollection<string> names) => names.Count == 0 ? "nothing" : string.Join(", ", names);
 }

@@ -74,7 +74,15 @@ public sealed record Alteration
     {
         var was = Before.With(before);
         bool isSame = ReferenceEquals(Before, After) && before.SequenceEqual(after);
-        return new(Title, was, isSame ? was : After.With(after), Changes);
+        var now = After.Sequences.IsEmpty ? After.With(Before.Sequences) : After;
+        return new(Title, was, isSame ? was : now.With(after), Changes);
+    }
+
+    /// <summary>The same alteration with other sequences of its circuits.</summary>
+    internal Alteration With(ImmutableArray<Sequence> before, ImmutableArray<Sequence> after)
+    {
+        var was = Before.With(before);
+        return new(Title, was, ReferenceEquals(Before, After) ? was : After.With(after), Changes);
     }
 
     /// <summary>What becomes of a part.</summary>

@@ -43,11 +43,12 @@ internal sealed class CircuitRenaming
         throw new ArgumentException($"There is no \"{id}\" {view}{NearestName.Suggestion(id, known)}", argument);
     }
 
-    private Circuit Renamed(Circuit circuit) => new(
+    private Circuit Renamed(Circuit circuit) => new Circuit(
         circuit.System.Return is { } node ? circuit.System with { Return = Renamed(node) } : circuit.System,
         [.. circuit.Parts.Select(p => new Part(Name(p.Id), Renamed(p.Spec)))],
         [.. circuit.Conductors.Select(c => c with { Id = Name(c.Id), From = Renamed(c.From), To = Renamed(c.To) })],
-        [.. circuit.Settings.Select(Renamed)]);
+        [.. circuit.Settings.Select(Renamed)])
+        .With([.. circuit.Sequences.Select(s => s with { Steps = [.. s.Steps.Select(Renamed)] })]);
 
     private PartSpec Renamed(PartSpec spec) => spec with
     {

@@ -6,8 +6,10 @@ using Hotside.Checks.Lamps;
 using Hotside.Checks.Loads;
 using Hotside.Checks.Polarity;
 using Hotside.Checks.Protection;
+using Hotside.Checks.Sizes;
 using Hotside.Checks.Starting;
 using Hotside.Diagnostics;
+using Hotside.Sizing;
 using Hotside.Studies;
 
 namespace Hotside.Checks;
@@ -60,6 +62,10 @@ internal static class CheckList
         HalfConnector.Of,
         LiveMagneto.Of,
         UnsuppressedCoil.Of,
+        FuseOverWire.Of,
+        FuseUnderLoad.Of,
+        WireOverCurrent.Of,
+        NotSized.Of,
     ];
 
     private static readonly Func<CheckedAlteration, IEnumerable<Diagnostic>>[] ofAlteration =
@@ -77,11 +83,12 @@ internal static class CheckList
 
     /// <summary>What all checks find: the circuit that counts is the altered one; what changes is looked at only where something does.</summary>
     /// <param name="study">The study of both circuits.</param>
+    /// <param name="sizes">What their conductors carry, may carry and need.</param>
     /// <param name="cancel">Ends the work early.</param>
     /// <exception cref="OperationCanceledException"><paramref name="cancel"/> was triggered.</exception>
-    public static ImmutableArray<Diagnostic> Run(Study study, CancellationToken cancel = default)
+    public static ImmutableArray<Diagnostic> Run(Study study, Lazy<SizeStudy> sizes, CancellationToken cancel = default)
     {
-        CheckedAlteration alteration = new(study);
+        CheckedAlteration alteration = new(study, sizes);
         var found = ImmutableArray.CreateBuilder<Diagnostic>();
         foreach (var check in ofCircuit)
         {

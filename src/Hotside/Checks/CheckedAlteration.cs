@@ -1,5 +1,6 @@
 using Hotside.Alterations;
 using Hotside.Circuits;
+using Hotside.Sizing;
 using Hotside.Studies;
 
 namespace Hotside.Checks;
@@ -8,12 +9,12 @@ namespace Hotside.Checks;
 internal sealed class CheckedAlteration
 {
     /// <summary>The alteration of a study.</summary>
-    public CheckedAlteration(Study study)
+    public CheckedAlteration(Study study, Lazy<SizeStudy> sizes)
     {
         Alteration = study.Alteration;
         var works = Alteration.Changes.SelectMany(c => c.Acts).OfType<Work>().SelectMany(w => w.Items).ToHashSet(StringComparer.Ordinal);
-        After = new(study.After, works);
-        Before = ReferenceEquals(study.Before, study.After) ? After : new(study.Before, new HashSet<string>());
+        After = new(study.After, new(() => sizes.Value.After), works);
+        Before = ReferenceEquals(study.Before, study.After) ? After : new(study.Before, new(() => sizes.Value.Before), new HashSet<string>());
     }
 
     /// <summary>The alteration.</summary>

@@ -1,14 +1,16 @@
 using System.Collections.Immutable;
 using Hotside.Checks.Protection;
 using Hotside.Circuits;
+using Hotside.Sizing;
 using Hotside.Studies;
 
 namespace Hotside.Checks;
 
 /// <summary>What a check is given: a circuit with its study, its wiring and its operating points. Each is made once, when first asked for.</summary>
 /// <param name="study">The study of the circuit.</param>
+/// <param name="sizes">What its conductors carry, may carry and need.</param>
 /// <param name="decided">The parts for which the list of changes says some work; empty where there is no such list.</param>
-internal sealed class CheckedCircuit(CircuitStudy study, IReadOnlySet<string> decided)
+internal sealed class CheckedCircuit(CircuitStudy study, Lazy<CircuitSizes> sizes, IReadOnlySet<string> decided)
 {
     private readonly Lazy<OperatingPoints> points = new(() => new(study));
     private Dictionary<LoadStudy, OperatingPoint>? pointsFor;
@@ -25,6 +27,9 @@ internal sealed class CheckedCircuit(CircuitStudy study, IReadOnlySet<string> de
 
     /// <summary>The solved settings.</summary>
     public OperatingPoints Points => points.Value;
+
+    /// <summary>What each conductor and each fuse carries, may carry and needs.</summary>
+    public CircuitSizes Sizes => sizes.Value;
 
     /// <summary>The wiring.</summary>
     public WireGraph Graph => graph.Value;

@@ -31,6 +31,9 @@ public sealed record Circuit
     /// <summary>The named settings, in the order of the file.</summary>
     public ImmutableArray<Setting> Settings { get; }
 
+    /// <summary>The named sequences of settings, in the order of the file.</summary>
+    public ImmutableArray<Sequence> Sequences { get; private init; } = [];
+
     /// <summary>All that can be in one of several positions, windings' own actuators included, in the order of the parts; shared conditions once.</summary>
     public ImmutableArray<Variable> Variables => index.Value.Variables;
 
@@ -89,8 +92,21 @@ public sealed record Circuit
         Name = $"{part.Title}, {terminal.Name}", Assembly = part.Assembly, Place = part.Place,
     };
 
-    /// <summary>The same circuit with other settings.</summary>
-    internal Circuit With(ImmutableArray<Setting> settings) => new(System, Parts, Conductors, settings);
+    /// <summary>The same circuit with other wires: the same conductors in the same order.</summary>
+    internal Circuit With(ImmutableArray<Conductor> conductors) => new(System, Parts, conductors, Settings) { Sequences = Sequences };
+
+    /// <summary>The same circuit with other settings; sequences keep the steps that are still there under their names.</summary>
+    internal Circuit With(ImmutableArray<Setting> settings) => new(System, Parts, Conductors, settings)
+    {
+        Sequences = [.. Sequences.Select(s => Sequence.Of(s.Name, s.Steps.Select(t => t.Name), settings, out _)).OfType<Sequence>()],
+    };
+
+    /// <summary>The same circuit with other sequences of its settings.</summary>
+    internal Circuit With(ImmutableArray<Sequence> sequences) => new(System, Parts, Conductors, Settings) { Sequences = sequences };
+
+    /// <summary>A position as a setting would be written: <c>S1 run</c>, <c>S5 turn left</c>.</summary>
+    internal string TextOf(SetPosition set) =>
+        (Variables.FirstOrDefault(v => v.Part == set.Part && v.Actuator.Name == set.Actuator)?.Label ?? set.Part ?? set.Actuator) + " " + set.Position;
 
     /// <summary>An end as a sheet has it: <c>K1.85</c>, but <c>X1</c> for a part with a single terminal.</summary>
     /// <param name="end">The end.</param>

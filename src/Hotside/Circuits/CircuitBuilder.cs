@@ -9,6 +9,7 @@ public sealed class CircuitBuilder
     private readonly List<Part> parts = [];
     private readonly List<Conductor> conductors = [];
     private readonly List<Setting> settings = [];
+    private readonly List<Sequence> sequences = [];
     private readonly HashSet<string> ids = new(StringComparer.Ordinal);
 
     /// <summary>Begins a circuit.</summary>
@@ -81,6 +82,22 @@ public sealed class CircuitBuilder
         return this;
     }
 
+    /// <summary>Adds a named sequence of settings, each from where the one before left the relays.</summary>
+    /// <param name="name">Its name.</param>
+    /// <param name="settings">The names of settings that are there, at least one; <c>all off</c> is always there.</param>
+    /// <returns>This builder.</returns>
+    /// <exception cref="ArgumentException">A setting does not exist so far, there is none, or there is a sequence of that name.</exception>
+    public CircuitBuilder Sequence(string name, params string[] settings)
+    {
+        ArgumentException.ThrowIfNullOrWhiteSpace(name);
+        ArgumentNullException.ThrowIfNull(settings);
+        if (settings.Length == 0) throw new ArgumentException("A sequence has at least one step.", nameof(settings));
+        if (sequences.Any(s => s.Name == name)) throw new ArgumentException($"There is a sequence \"{name}\" already.", nameof(name));
+        sequences.Add(Circuits.Sequence.Of(name, settings, [.. this.settings], out string? unknown)
+            ?? throw new ArgumentException($"There is no setting \"{unknown}\" so far{NearestName.Suggestion(unknown!, this.settings.Select(s => s.Name))}", nameof(settings)));
+        return this;
+    }
+
     /// <summary>The circuit as built so far; the builder may be used on, and what it built stays as it is.</summary>
     /// <exception cref="ArgumentException">A joint, a case, an assembly or the return names a part or terminal that does not exist.</exception>
     public Circuit Build()
@@ -97,7 +114,7 @@ public sealed class CircuitBuilder
             if (part.Assembly is { } assembly && parts.All(p => p.Id != assembly))
                 throw new ArgumentException($"There is no assembly \"{assembly}\"{NearestName.Suggestion(assembly, parts.Where(p => p.Kind.Id == "assembly").Select(p => p.Id))}", part.Id);
         var ready = System.Return is { } node ? System with { Return = Resolve(node.ToString(), "isolatedReturn", $"The return is {node}") } : System;
-        return new(ready, [.. resolved], [.. conductors], [.. settings]);
+        return new Circuit(ready, [.. resolved], [.. conductors], [.. settings]).With([.. sequences]);
     }
 
     // What a part is bolted to may come later: it is looked up at the end, and the message says for what.

@@ -14,6 +14,12 @@ internal sealed class DisjointSets(int count)
         return parents.Count - 1;
     }
 
+    /// <summary>Makes each number a set of its own again.</summary>
+    public void Clear()
+    {
+        for (int i = 0; i < parents.Count; i++) parents[i] = i;
+    }
+
     /// <summary>The number that stands for a number's set.</summary>
     public int Find(int number)
     {

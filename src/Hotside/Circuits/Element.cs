@@ -41,5 +41,5 @@ public sealed record Element(string Name, ElementType Type, string From, string 
     public bool IsInLine => IsLink || Type is ElementType.Resistor or ElementType.Sender or ElementType.Diode or ElementType.Dropper;
 
     /// <summary>Whether current passes in one direction only, by type or by statement.</summary>
-    public bool Directs => IsOneWay || Type is ElementType.Diode or ElementType.Dropper;
+    public bool Directs => IsOneWay || Type is ElementType.Diode || (Type is ElementType.Dropper && !Traits.HasFlag(ElementTraits.Pulsing));
 }

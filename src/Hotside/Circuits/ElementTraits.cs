@@ -26,6 +26,9 @@ internal enum ElementTraits
 
     /// <summary>A limiter that opens and closes, and is told by its mean.</summary>
     Pulsing = 64,
+
+    /// <summary>A load with a converter in it, which draws the same power at any voltage.</summary>
+    ConstantPower = 128,
 }
 
 /// <summary>The traits as words of a kind's data.</summary>
@@ -35,6 +38,6 @@ internal static class ElementTraitWords
     public static IReadOnlyList<(string Word, ElementTraits Trait)> All { get; } =
     [
         ("fan", ElementTraits.Fan), ("series", ElementTraits.Series), ("gas-filled", ElementTraits.GasFilled), ("vacuum", ElementTraits.Vacuum), ("bridge", ElementTraits.Bridge),
-        ("solar", ElementTraits.Solar), ("pulsing", ElementTraits.Pulsing),
+        ("solar", ElementTraits.Solar), ("pulsing", ElementTraits.Pulsing), ("constant power", ElementTraits.ConstantPower),
     ];
 }

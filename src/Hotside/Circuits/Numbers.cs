@@ -12,6 +12,16 @@ internal static class Numbers
         return (rounded == 0 ? 0 : rounded).ToString("0." + new string('#', decimals), CultureInfo.InvariantCulture);
     }
 
+    /// <summary>A number with so many decimals, zeros at its end too, as a column has it.</summary>
+    public static string Fixed(double value, int decimals)
+    {
+        double rounded = Math.Round(value, decimals, MidpointRounding.AwayFromZero);
+        return (rounded == 0 ? 0 : rounded).ToString("F" + decimals.ToString(CultureInfo.InvariantCulture), CultureInfo.InvariantCulture);
+    }
+
+    /// <summary>A number with about three figures: <c>147</c>, <c>24.1</c>, <c>7.83</c>, <c>0.150</c>, <c>0</c>; never more than three decimals.</summary>
+    public static string ThreeFigures(double value) => Math.Abs(value) < 0.0005 ? "0" : Fixed(value, Math.Abs(value) switch { >= 99.95 => 0, >= 9.995 => 1, >= 0.9995 => 2, _ => 3 });
+
     /// <summary>A whole number.</summary>
     public static string Whole(int value) => value.ToString(CultureInfo.InvariantCulture);
 

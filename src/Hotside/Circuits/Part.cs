@@ -57,6 +57,16 @@ public sealed record Part
         return null;
     }
 
+    /// <summary>What is stated of an element in another state than the rated one, such as a motor's current when it stands.</summary>
+    internal double? RatedAside(string word, string element, Unit unit)
+    {
+        foreach (var rule in Kind.Ratings)
+            if (rule.IsAside && rule.Unit == unit && rule.Elements.Contains(element) && rule.Name.StartsWith(word + " ", StringComparison.Ordinal)
+                && Ratings.FirstOrDefault(r => r.Name == rule.Name) is { } rating)
+                return rule.MiddleFor(element, rating.Quantity);
+        return null;
+    }
+
     /// <summary>The same, a range at its middle.</summary>
     internal double? RatedMiddle(string element, Unit unit)
     {

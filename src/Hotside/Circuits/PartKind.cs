@@ -104,7 +104,7 @@ public sealed record PartKind(string Id)
 
     /// <summary>The ratings of a unit that belong to an element; one that is named ("coil A") is meant for it in particular and comes before a main one.</summary>
     internal IEnumerable<RatingRule> RulesOf(string element, Unit unit) =>
-        Ratings.Where(r => r.Unit == unit && r.Elements.Contains(element)).OrderBy(r => r.IsMain ? 1 : 0);
+        Ratings.Where(r => r.Unit == unit && !r.IsAside && r.Elements.Contains(element)).OrderBy(r => r.IsMain ? 1 : 0);
 
     /// <summary>The kind with its repeated terminals and elements written out for a number of ways; itself when it has no ways.</summary>
     /// <param name="ways">The number of ways, within <see cref="Ways"/>.</param>

@@ -12,6 +12,12 @@ public sealed record RatingRule(string Name, Unit Unit, ImmutableArray<string> E
     /// <summary>What such a part commonly has, for one that states nothing; whatever is computed from it says so. <see langword="null"/> when nothing is known.</summary>
     public RatingDefault? Default { get; init; }
 
+    /// <summary>Words that begin the name of a rating which tells of another state than the rated one: a motor that stands, a resistor before it is warm, a machine that turns slowly.</summary>
+    internal const string Stall = "stall", Cold = "cold", Low = "low";
+
+    /// <summary>Whether it tells of another state than the rated one.</summary>
+    internal bool IsAside => Name.Split(' ')[0] is Stall or Cold or Low;
+
     /// <summary>Whether a value may be rated so: above 0, a resistance 0 or more.</summary>
     internal bool IsInRange(StatedValue stated) =>
         stated.Values.Concat(stated.UpTo is { } top ? [top] : []).All(v => v > 0 || (v == 0 && Unit is Unit.Ohm) || Unit is Unit.Awg);

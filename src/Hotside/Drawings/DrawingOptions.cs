@@ -29,6 +29,13 @@ public sealed record DrawingOptions
     /// <exception cref="ArgumentOutOfRangeException">It is none of the sizes.</exception>
     public TextSize Text { get; init => field = Enum.IsDefined(value) ? value : throw new ArgumentOutOfRangeException(nameof(value), value, "There is no such size."); }
 
+    /// <summary>The figures at the conductors; none by default. Where they are shown, the way of the current is marked by a band.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">It is none of them.</exception>
+    public ShownFigures Show { get; init => field = Enum.IsDefined(value) ? value : throw new ArgumentOutOfRangeException(nameof(value), value, "There are no such figures."); }
+
+    /// <summary>The setting of these figures, by its name; needed where figures are shown, and of no effect else.</summary>
+    public string? Setting { get; init; }
+
     /// <summary>The letters of that size.</summary>
     internal Lettering Lettering => Text == TextSize.Large ? Lettering.Large : Lettering.Normal;
 

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Hotside.Circuits;
 using Hotside.Symbols.Shapes;
 
 namespace Hotside.Drawings;
@@ -21,12 +22,14 @@ public sealed record Theme
         TakenOut = Colour.Hex("#ff9a4d"),
         New = Colour.Hex("#4fb0f0"),
         Moved = Colour.Hex("#f2c4f0"),
+        Live = Colour.Hex("#4a4417"),
     };
 
     /// <summary>Black on white, for a copier: what changes shows in shape alone.</summary>
     public static Theme Mono { get; } = new()
     {
         Panel = Colour.Hex("#f2f2f2"),
+        Live = Colour.Hex("#d9d9d9"),
         Ink = Colour.Hex("#000000"),
         Quiet = Colour.Hex("#4d4d4d"),
         Wire = Colour.Hex("#000000"),
@@ -54,12 +57,12 @@ public sealed record Theme
 
     /// <summary>A theme by its name, as the command line has it.</summary>
     /// <param name="name">One of <see cref="Names"/>.</param>
-    /// <exception cref="ArgumentException">There is no theme of that name; the message names those that there are.</exception>
+    /// <exception cref="ArgumentException">There is no theme of that name; the message names the nearest, or those that there are.</exception>
     public static Theme Named(string name)
     {
         ArgumentNullException.ThrowIfNull(name);
         return All.FirstOrDefault(t => t.Name == name).Theme
-            ?? throw new ArgumentException($"There is no theme \"{name}\"; there are {string.Join(", ", Names)}.", nameof(name));
+            ?? throw new ArgumentException($"There is no theme \"{name}\"; {(NearestName.Of(name, Names) is { } near ? $"did you mean \"{near}\"?" : $"there are {string.Join(", ", Names)}.")}", nameof(name));
     }
 
     /// <summary>The sheet.</summary>
@@ -86,6 +89,9 @@ public sealed record Theme
     /// <summary>What is moved.</summary>
     public Colour Moved { get; init; } = Colour.Hex("#6d2a78");
 
+    /// <summary>The band under what carries current in a setting, pale enough to be read upon.</summary>
+    public Colour Live { get; init; } = Colour.Hex("#ffe58a");
+
     /// <summary>The colour of a role.</summary>
     internal Colour Of(ColourRole role) => role switch
     {
@@ -96,6 +102,7 @@ public sealed record Theme
         ColourRole.Out => TakenOut,
         ColourRole.New => New,
         ColourRole.Moved => Moved,
+        ColourRole.Live => Live,
         _ => Ink,
     };
 }

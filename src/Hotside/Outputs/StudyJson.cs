@@ -63,7 +63,16 @@ internal sealed class StudyJson
         json.WriteString("ground", study.Circuit.System.Ground.ToString().ToLowerInvariant());
         json.WriteEndObject();
         List("loads", study.Loads.Where(l => !l.Element.IsInternal), Load);
-        List("settings", study.Settings, Setting);
+        List("settings", study.Settings, setting => Setting(setting, study.Circuit));
+        List("sequences", study.Sequences, sequence =>
+        {
+            json.WriteString("name", sequence.Sequence.Name);
+            List("steps", sequence.Steps, step =>
+            {
+                json.WriteString("name", step.Setting.Name);
+                FigureJson.Write(json, study.Circuit, step);
+            });
+        });
         json.WriteEndObject();
     }
 
@@ -122,7 +131,7 @@ internal sealed class StudyJson
         json.WriteEndObject();
     }
 
-    private void Setting(SettingStudy setting)
+    private void Setting(SettingStudy setting, Circuit circuit)
     {
         json.WriteString("name", setting.Setting.Name);
         Positions("positions", setting.Positions);
@@ -131,6 +140,7 @@ internal sealed class StudyJson
         Texts("inSeries", setting.InSeries);
         if (setting.IsShort) json.WriteBoolean("short", true);
         if (setting.IsUnsettled) json.WriteBoolean("unsettled", true);
+        FigureJson.Write(json, circuit, setting.Figures);
     }
 
     private void Positions(string name, ImmutableArray<SetPosition> positions)

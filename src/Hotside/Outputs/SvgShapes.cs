@@ -15,6 +15,9 @@ internal sealed class SvgShapes(SvgOptions options)
     /// <summary>Whether a text in regular (false) or bold (true) needs the font's larger file.</summary>
     public HashSet<bool> WideFaces { get; } = [];
 
+    /// <summary>Whether the band of what is live was painted.</summary>
+    public bool UsesLive { get; private set; }
+
     /// <summary>Class of a stroke's width.</summary>
     public static string ClassOf(StrokeRank rank) => "hs-" + rank.ToString().ToLowerInvariant();
 
@@ -67,7 +70,7 @@ internal sealed class SvgShapes(SvgOptions options)
         svg.Append("/>\n");
     }
 
-    private static void Dress(StringBuilder svg, Shape shape)
+    private void Dress(StringBuilder svg, Shape shape)
     {
         var classes = new List<string>(4);
         if (shape.Pen is { } pen)
@@ -80,6 +83,7 @@ internal sealed class SvgShapes(SvgOptions options)
 
         if (shape.Fill != ColourRole.None)
             classes.Add(FillOf(shape.Fill));
+        UsesLive |= shape.Fill == ColourRole.Live;
         svg.Append(" class=\"").AppendJoin(' ', classes).Append('"');
         if (shape.Pen is { Dash.IsSolid: false, Dash: var dash })
         {

@@ -19,7 +19,9 @@ internal static class SvgStyles
             WriteFaces(svg, shapes);
         // Where a viewer knows no embedded fonts, a narrow one comes nearest to the measured widths.
         svg.Append(".hs text{font-family:'").Append(FontFace.Family).Append("','DejaVu Sans Condensed','Liberation Sans',Arial,sans-serif}\n");
-        foreach (ColourRole role in Roles)
+        // Few pictures show figures.
+        ColourRole[] roles = shapes.UsesLive ? [.. Roles, ColourRole.Live] : Roles;
+        foreach (ColourRole role in roles)
             WriteRole(svg, role, options.Theme);
         foreach (StrokeRank rank in Enum.GetValues<StrokeRank>())
             svg.Append(".hs .").Append(SvgShapes.ClassOf(rank)).Append("{stroke-width:").Append(SvgOutput.Units(Pen.WidthOf(rank))).Append("}\n");
@@ -27,7 +29,7 @@ internal static class SvgStyles
         foreach ((string name, TextStyle style) in shapes.Styles.OrderBy(s => s.Key, StringComparer.Ordinal))
             WriteText(svg, name, style);
         if (options.Theme != Theme.Dark)
-            WriteDark(svg);
+            WriteDark(svg, roles);
         svg.Append("</style>\n");
     }
 
@@ -59,10 +61,10 @@ internal static class SvgStyles
     }
 
     // A page may ask for the dark colours on the picture's root; the reader's system never decides.
-    private static void WriteDark(StringBuilder svg)
+    private static void WriteDark(StringBuilder svg, ColourRole[] roles)
     {
         svg.Append(".hs[data-theme=dark]{");
-        svg.AppendJoin(';', Roles.Select(r => "--hs-" + SvgShapes.NameOf(r) + ":" + Theme.Dark.Of(r)));
+        svg.AppendJoin(';', roles.Select(r => "--hs-" + SvgShapes.NameOf(r) + ":" + Theme.Dark.Of(r)));
         svg.Append("}\n");
     }
 }

@@ -11,16 +11,9 @@ internal static class WireTable
 
     public static string Write(string title, string supply, ImmutableArray<WireRow> rows)
     {
-        string[][] lines = [Head, .. rows.Select(r => Cells(r, " m"))];
-        int[] widths = [.. Head.Select((_, i) => lines.Max(l => l[i].Length))];
         var text = new StringBuilder();
         text.Append(title).Append('\n').Append(supply).Append("\n\n");
-        foreach (string[] line in lines)
-        {
-            // Numbers and lengths stand under each other at their last digit.
-            var cells = line.Select((c, i) => i is 0 or 6 ? c.PadLeft(widths[i]) : c.PadRight(widths[i]));
-            text.Append(string.Join("  ", cells).TrimEnd()).Append('\n');
-        }
+        text.Append(TextColumns.Of("", [Head, .. rows.Select(r => Cells(r, " m"))], 0, 6));
         return text.Append("\nIds and terminals as in the job file; colours after IEC 60757. The workshop manual and local rules take precedence.\n").ToString();
     }
 

@@ -92,6 +92,7 @@ internal sealed class JobReader
     private Alteration Unaltered(Circuit before)
     {
         before = before.With(Settings(before.Parts, before.Parts, null).Before);
+        before = before.With(Sequences(before.Settings, before.Settings).Before);
         return new("", before, before, []);
     }
 
@@ -111,7 +112,8 @@ internal sealed class JobReader
         var (first, second) = Settings(before.Parts, result.Parts, section);
         foreach (var (problem, group, edit) in result.Problems.Where(p => !p.Diagnostic.Items.Any(context.Unreadable.Contains)))
             context.Report(problem with { Span = group < 0 ? section.Span with { EndLine = section.Span.Line, EndColumn = section.Span.Column + 1 } : places[group][edit] });
-        if (result.Alteration?.With(first, second) is { } alteration)
+        var (steps, laterSteps) = Sequences(first, second);
+        if (result.Alteration?.With(first, second).With(steps, laterSteps) is { } alteration)
         {
             var known = context.Problems.ToArray();
             // What was loose before is not told twice.
@@ -133,6 +135,7 @@ internal sealed class JobReader
         var same = MapForm.Texts(section, "same").SelectMany(t => LineItems.Split(t, context.Problems))
             .Select(i => i.Text.Split('=', StringSplitOptions.TrimEntries)).Where(p => p.Length == 2).Select(p => (p[0], p[1]));
         before = before.With(Settings(before.Parts, other.Before.Parts, section).Before);
+        before = before.With(Sequences(before.Settings, other.Before.Settings).Before);
         try
         {
             return Alterations.Alteration.Between(before, other.Before, title, [.. same]);
@@ -143,6 +146,9 @@ internal sealed class JobReader
             return null;
         }
     }
+
+    private (ImmutableArray<Sequence> Before, ImmutableArray<Sequence> After) Sequences(ImmutableArray<Setting> before, ImmutableArray<Setting> after) =>
+        SequenceReader.Read(sections.Entries("sequences"), before, after, context);
 
     private (ImmutableArray<Setting> Before, ImmutableArray<Setting> After) Settings(IReadOnlyCollection<Part> before, IReadOnlyCollection<Part> after, YamlMap? alteration)
     {

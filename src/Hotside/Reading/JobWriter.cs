@@ -24,6 +24,7 @@ internal sealed class JobWriter
         writer.Head(title, titleBlock, alteration);
         writer.Circuit(alteration.Before);
         writer.Settings("settings", "", Common(alteration));
+        writer.Sequences(alteration);
         writer.Alteration(alteration);
         writer.Section("accept", "", accepted.Select(a => (a.Key, a.Reason)));
         return writer.text.ToString();
@@ -61,6 +62,18 @@ internal sealed class JobWriter
 
     private void Settings(string name, string indent, IEnumerable<Setting> settings) =>
         Section(name, indent, settings.Select(s => (s.Name, string.Join(", ", LineWriter.SettingItems(s)))));
+
+    // A list, since a setting's name may hold any word.
+    private void Sequences(Alteration alteration)
+    {
+        Sequence[] all = [.. alteration.Before.Sequences.Concat(alteration.After.Sequences).DistinctBy(s => s.Name)];
+        if (all.Length > 0) text.Append("sequences:\n");
+        foreach (var sequence in all)
+        {
+            text.Append("  ").Append(YamlQuotes.Of(sequence.Name)).Append(":\n");
+            foreach (var step in sequence.Steps) text.Append("    - ").Append(YamlQuotes.Of(step.Name)).Append('\n');
+        }
+    }
 
     private void Alteration(Alteration alteration)
     {

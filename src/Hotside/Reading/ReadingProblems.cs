@@ -53,4 +53,5 @@ internal static class ReadingProblems
     public static readonly DiagnosticKind PositionTwice = new("HS1146", Severity.Error, "Position given twice", "{0} is put into two positions at once");
     public static readonly DiagnosticKind UnknownKey = new("HS1147", Severity.Error, "Unknown key", "there is no key \"{0}\" here");
     public static readonly DiagnosticKind BadSame = new("HS1148", Severity.Error, "Pair not understood", "\"same\" cannot be followed: {0}");
+    public static readonly DiagnosticKind UnknownStep = new("HS1152", Severity.Error, "Unknown setting", "there is no setting \"{0}\"");
 }

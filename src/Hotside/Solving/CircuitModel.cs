@@ -10,18 +10,17 @@ internal sealed class CircuitModel
 {
     private readonly ImmutableArray<NetworkEdge>.Builder ends = ImmutableArray.CreateBuilder<NetworkEdge>();
     private readonly ImmutableArray<ModelEdge>.Builder edges = ImmutableArray.CreateBuilder<ModelEdge>();
-    private readonly List<SeriesRegulator> regulators = [];
+    private readonly List<Injection> regulators = [];
     private readonly List<Assumption> assumptions = [];
     private readonly Dictionary<Variable, int> indices = [];
-    private readonly double celsius;
 
     /// <summary>The model of a circuit.</summary>
     /// <param name="circuit">The circuit.</param>
-    /// <param name="celsius">The temperature of its conductors in °C.</param>
-    public CircuitModel(Circuit circuit, double celsius = CopperResistance.TableCelsius)
+    /// <param name="surroundings">Under what it works; <see langword="null"/>: the usual.</param>
+    public CircuitModel(Circuit circuit, Surroundings? surroundings = null)
     {
         Circuit = circuit;
-        this.celsius = celsius;
+        Surroundings = surroundings ?? Surroundings.Usual;
         Nodes = new(circuit);
         for (int i = 0; i < circuit.Variables.Length; i++) indices[circuit.Variables[i]] = i;
         foreach (var conductor in circuit.Conductors) Add(conductor);
@@ -36,6 +35,9 @@ internal sealed class CircuitModel
     /// <summary>The circuit.</summary>
     public Circuit Circuit { get; }
 
+    /// <summary>Under what it works.</summary>
+    public Surroundings Surroundings { get; }
+
     /// <summary>Its nodes.</summary>
     public TerminalNodes Nodes { get; }
 
@@ -48,8 +50,8 @@ internal sealed class CircuitModel
     /// <summary>The elements, parts in the order of the circuit.</summary>
     public ImmutableArray<ModelElement> Elements { get; }
 
-    /// <summary>The regulators in line.</summary>
-    public ImmutableArray<SeriesRegulator> Regulators { get; }
+    /// <summary>What has a current that is sought apart: regulators in line, loads of constant power.</summary>
+    public ImmutableArray<Injection> Regulators { get; }
 
     /// <summary>What is not stated and was taken.</summary>
     public ImmutableArray<Assumption> Assumptions { get; }
@@ -70,9 +72,11 @@ internal sealed class CircuitModel
     /// <param name="state">The position of each variable.</param>
     /// <param name="before">The state that is being left; the same where nothing moves.</param>
     /// <param name="values">Senders that are given a value.</param>
-    public Law?[] LawsIn(int[] state, int[] before, ImmutableArray<SetValue> values)
+    /// <param name="isAtOnce">Whether in the first moment, when filaments are cold and motors stand.</param>
+    public Law?[] LawsIn(int[] state, int[] before, ImmutableArray<SetValue> values, bool isAtOnce = false)
     {
-        Law?[] laws = [.. Edges.Select(e => e.LawIn(state, before))];
+        var laws = new Law?[Edges.Length];
+        for (int e = 0; e < laws.Length; e++) laws[e] = Edges[e].LawIn(state, before, isAtOnce);
         foreach (var value in values)
             foreach (var element in Elements.Where(e => e.Part.Id == value.Part && e.Element.Type is ElementType.Sender or ElementType.Resistor))
                 for (int e = element.FirstEdge; e < element.FirstEdge + element.EdgeCount; e++)
@@ -88,9 +92,9 @@ internal sealed class CircuitModel
             edges.Add(new(null, null, []));
             return;
         }
-        double ohms = CopperResistance.Of(conductor.Wire, celsius) ?? CopperResistance.Contact;
-        if (CopperResistance.Of(conductor.Wire, celsius) is null)
-            assumptions.Add(new(conductor.Id, AssumedFigure.Conductor, ohms, Assumption.Own));
+        double? known = CopperResistance.Of(conductor.Wire, Surroundings.ConductorCelsius);
+        double ohms = (known ?? CopperResistance.Contact) + Surroundings.JointOhms(conductor.Id);
+        if (known is null) assumptions.Add(new(conductor.Id, AssumedFigure.Conductor, CopperResistance.Contact, Assumption.Own));
         ends.Add(new(Nodes.NodeOf(conductor.From), Nodes.NodeOf(conductor.To)));
         edges.Add(new(ClampLaw.Resistance(ohms), null, []));
     }
@@ -106,15 +110,23 @@ internal sealed class CircuitModel
         {
             regulator = regulators.Count;
             regulators.Add(Droppers.Of(part, element, figures, a, b, element.IsAgainstCase ? Nodes.NodeOf(Circuits.Nodes.CaseOf(part)) : NetworkEdge.Reference));
+            // Without a leak past it, a current into an output on nothing would seem to go nowhere.
+            ends.Add(new(a, b));
+            edges.Add(new(ClampLaw.Resistance(1 / Law.Leak), null, []));
         }
         else
         {
-            var law = source is null ? ElementLaws.Of(part, element, figures, celsius) : SourceLaws.Of(part, element, source.Volts, figures);
+            var law = source is null ? ElementLaws.Of(part, element, figures, Surroundings) : SourceLaws.Of(part, element, source.Volts, figures, Surroundings);
             var when = TestsOf(part, element);
+            if (law.Watts > 0)
+            {
+                regulator = regulators.Count;
+                regulators.Add(new PowerLoad(a, b, law.Watts, PowerLoad.UsualLockOut * figures.Volts, element.IsOneWay));
+            }
             for (int i = 0; i < Math.Max(law.Closed.Length, law.Open.Length); i++)
             {
                 ends.Add(new(a, b));
-                edges.Add(new(law.Closed.ElementAtOrDefault(i), law.Open.ElementAtOrDefault(i), when));
+                edges.Add(new(law.Closed.ElementAtOrDefault(i), law.Open.ElementAtOrDefault(i), when) { AtOnce = law.AtOnce.ElementAtOrDefault(i) });
             }
         }
         return new(part, element, a, b, first, edges.Count - first, regulator) { RatedVolts = source?.Volts ?? figures.Volts };

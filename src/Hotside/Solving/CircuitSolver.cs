@@ -9,18 +9,23 @@ namespace Hotside.Solving;
 /// <summary>Computes the volts and amperes of a circuit in its settings. Made once for a circuit; not to be used by several threads at once.</summary>
 internal sealed class CircuitSolver
 {
+    // A load of constant power is off for want of volts, not of a feed, where so much of its rated volts is left.
+    private const double LeastSupply = 0.05;
+
     private readonly CircuitModel model;
     private readonly ImmutableArray<Relay> relays;
+    private readonly RegulatedSolver solver;
     private readonly RelaySettling settling;
 
     /// <summary>A solver for a circuit.</summary>
     /// <param name="circuit">The circuit.</param>
-    /// <param name="celsius">The temperature of its conductors in °C.</param>
-    public CircuitSolver(Circuit circuit, double celsius = CopperResistance.TableCelsius)
+    /// <param name="surroundings">Under what it works; <see langword="null"/>: the usual.</param>
+    public CircuitSolver(Circuit circuit, Surroundings? surroundings = null)
     {
-        model = new(circuit, celsius);
+        model = new(circuit, surroundings);
         relays = Relay.Of(model);
-        settling = new(model, new RegulatedSolver(model.Network, model.Regulators), relays);
+        solver = new(model.Network, model.Regulators);
+        settling = new(model, solver, relays);
     }
 
     /// <summary>The circuit with everything at rest.</summary>
@@ -40,6 +45,18 @@ internal sealed class CircuitSolver
         foreach (var relay in relays) pulled[relay.Variable] = relay.Pulled;
         var back = settling.Settle(pulled, null, setting.Values);
         return back.Points[0].State.AsSpan().SequenceEqual(rest.Points[0].State) ? solution : solution with { IfPulledBefore = SolutionOf(setting, back) };
+    }
+
+    /// <summary>
+    /// The first moment of a setting, its relays where they come to rest: every filament cold, every motor standing, every ballast cold. What a fuse has to bear until a lamp is
+    /// bright or a motor turns.
+    /// </summary>
+    public Solution SolveInrush(Setting setting)
+    {
+        var at = settling.Settle(StateOf(setting), null, setting.Values).Points[0];
+        var laws = model.LawsIn(at.State, at.State, setting.Values, isAtOnce: true);
+        var (point, amperes) = solver.Solve(laws, at.Point.Volts);
+        return SolutionOf(setting, new StatePoint(at.State, laws, point, amperes));
     }
 
     /// <summary>
@@ -124,7 +141,10 @@ internal sealed class CircuitSolver
                 amperes += AmperesOf(e);
                 rated += model.Edges[e].Closed?.At(element.RatedVolts).Amperes ?? 0;
             }
-            return new(element.Part, element.Element, at.Point.At(element.A) - at.Point.At(element.B), amperes, element.RatedVolts, rated);
+            double volts = at.Point.At(element.A) - at.Point.At(element.B);
+            if (element.Regulator < 0 || model.Regulators[element.Regulator] is not PowerLoad load) return new(element.Part, element.Element, volts, amperes, element.RatedVolts, rated);
+            bool isLockedOut = at.RegulatorAmperes[element.Regulator] == 0 && Math.Abs(volts) > LeastSupply * element.RatedVolts && !(load.IsOneWay && volts < 0);
+            return new(element.Part, element.Element, volts, amperes, element.RatedVolts, load.Watts / element.RatedVolts) { IsLockedOut = isLockedOut };
         }
     }
 }

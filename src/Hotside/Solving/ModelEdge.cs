@@ -10,15 +10,19 @@ namespace Hotside.Solving;
 /// <param name="When">The condition: every test holds.</param>
 internal sealed record ModelEdge(Law? Closed, Law? Open, ImmutableArray<StateTest> When)
 {
+    /// <summary>The law in the first moment, in place of <see cref="Closed"/>.</summary>
+    public Law? AtOnce { get; init; } = Closed;
+
     /// <summary>The law in a state.</summary>
     /// <param name="state">The position of each variable.</param>
     /// <param name="before">The state that is being left, where contacts part before others close; else the same.</param>
-    public Law? LawIn(int[] state, int[] before)
+    /// <param name="isAtOnce">Whether in the first moment.</param>
+    public Law? LawIn(int[] state, int[] before, bool isAtOnce = false)
     {
         foreach (var test in When)
             if (!test.Holds(state) || !test.Holds(before))
                 return Open;
-        return Closed;
+        return isAtOnce ? AtOnce : Closed;
     }
 }
 
@@ -38,7 +42,7 @@ internal sealed record StateTest(int Variable, ImmutableArray<bool> Positions)
 /// <param name="B">The node of its second end.</param>
 /// <param name="FirstEdge">Its first edge.</param>
 /// <param name="EdgeCount">The number of its edges, which are parallel.</param>
-/// <param name="Regulator">The number of its regulator; −1 when it is none.</param>
+/// <param name="Regulator">The number of its current that is sought apart, as a regulator's is; −1 when it has none.</param>
 internal sealed record ModelElement(Part Part, Element Element, int A, int B, int FirstEdge, int EdgeCount, int Regulator)
 {
     /// <summary>The volts it is made for.</summary>

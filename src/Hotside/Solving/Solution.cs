@@ -96,6 +96,9 @@ internal sealed record ConductorFigures(Conductor Conductor, double Amperes, dou
 /// <param name="RatedAmperes">Its current at these volts, for a consumer.</param>
 internal sealed record ElementPoint(Part Part, Element Element, double Volts, double Amperes, double RatedVolts, double RatedAmperes)
 {
+    /// <summary>Whether it is a load of constant power that is off because its feed is too weak: with it the volts would fall below its lock-out.</summary>
+    public bool IsLockedOut { get; init; }
+
     /// <summary>The power it takes in watts; below 0 what it gives.</summary>
     public double Watts => Volts * Amperes;
 

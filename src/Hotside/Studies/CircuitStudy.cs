@@ -2,6 +2,8 @@ using System.Collections.Immutable;
 using Hotside.Circuits;
 using Hotside.Diagnostics;
 using Hotside.Studies.Excerpts;
+using Hotside.Studies.Figures;
+using Hotside.Studies.Figures.Budgets;
 using Hotside.Studies.Switching;
 
 namespace Hotside.Studies;
@@ -14,6 +16,7 @@ public sealed record CircuitStudy
         Circuit = circuit;
         Loads = loads;
         Findings = findings;
+        Operation = new(circuit);
     }
 
     /// <summary>The circuit.</summary>
@@ -26,7 +29,28 @@ public sealed record CircuitStudy
     public ImmutableArray<Diagnostic> Findings { get; }
 
     /// <summary>What is on in each of the circuit's named settings, in the order of the file.</summary>
-    public ImmutableArray<SettingStudy> Settings { get; internal init; } = [];
+    public ImmutableArray<SettingStudy> Settings { get; internal init => field = [.. value.Select(s => s with { Operation = Operation })]; } = [];
+
+    /// <summary>The circuit's named sequences of settings, in the order of the file.</summary>
+    public ImmutableArray<SequenceStudy> Sequences => [.. Circuit.Sequences.Select(s => new SequenceStudy(s, Operation))];
+
+    /// <summary>
+    /// The names of settings that may be asked for beside those of the job, where it names none such itself: <c>all off</c>, <c>everything on</c>, <c>cranking</c>,
+    /// <c>charging</c>, <c>everything on, charging</c>, and each load alone, such as <c>H1 alone</c>.
+    /// </summary>
+    public ImmutableArray<string> ProposedSettings => new ProposedSettings(Whole).Names;
+
+    /// <summary>
+    /// The figures with one load on, in the first of its smallest combinations; <see langword="null"/> where it never comes on, does so for a moment only, or relays race for it.
+    /// </summary>
+    internal SettingFigures? FiguresOf(LoadStudy load) =>
+        load.Control.Any.IsEmpty || load.IsMomentary || load.IsInRace ? null : Operation.In(Figures.ProposedSettings.Alone(load));
+
+    /// <summary>What the loads need and the machines give, what is left for the starter, and how long it may stand; worked out when asked for.</summary>
+    public ChargingBudget Budget => Whole.Operation.Budget(() => ChargingBudget.Of(Whole));
+
+    /// <summary>What works figures out, when they are asked for.</summary>
+    internal Operation Operation { get; }
 
     /// <summary>The study of which this is an excerpt; itself where it is none.</summary>
     internal CircuitStudy Whole { get => field ?? this; private init; }
@@ -34,16 +58,28 @@ public sealed record CircuitStudy
     /// <summary>The same with the verdicts of some loads only.</summary>
     internal CircuitStudy Only(Excerpt excerpt) => this with { Loads = [.. Loads.Where(l => excerpt.Loads.Contains(l.Name))], Whole = Whole };
 
-    /// <summary>A named setting.</summary>
+    /// <summary>A setting of the job by its name, or one of <see cref="ProposedSettings"/>.</summary>
     /// <param name="name">Its name.</param>
     /// <exception cref="ArgumentException">There is no such setting; the message names the nearest.</exception>
     public SettingStudy Setting(string name)
     {
         ArgumentNullException.ThrowIfNull(name);
         if (Settings.FirstOrDefault(s => s.Setting.Name == name) is { } found) return found;
-        var names = Settings.Select(s => s.Setting.Name);
-        throw new ArgumentException($"There is no setting \"{name}\"" + (Settings.IsEmpty ? "; the job names none."
-            : NearestName.Of(name, names) is { } near ? $"; did you mean \"{near}\"?" : $"; the settings are {string.Join(", ", names.Select(n => $"\"{n}\""))}."), nameof(name));
+        ProposedSettings proposed = new(Whole);
+        if (proposed.Find(name) is { } own) return own;
+        string[] names = [.. Settings.Select(s => s.Setting.Name), .. proposed.Names];
+        throw new ArgumentException($"There is no setting \"{name}\"" + (NearestName.Of(name, names) is { } near
+            ? $"; did you mean \"{near}\"?" : $"; the settings are {string.Join(", ", names.Select(n => $"\"{n}\""))}."), nameof(name));
+    }
+
+    /// <summary>A named sequence.</summary>
+    /// <param name="name">Its name.</param>
+    /// <exception cref="ArgumentException">There is no such sequence; the message names the nearest.</exception>
+    public SequenceStudy Sequence(string name)
+    {
+        ArgumentNullException.ThrowIfNull(name);
+        return Sequences.FirstOrDefault(s => s.Sequence.Name == name) ?? throw new ArgumentException($"There is no sequence \"{name}\""
+            + (Circuit.Sequences.IsEmpty ? "; the job names none." : NearestName.Suggestion(name, Circuit.Sequences.Select(s => s.Name))), nameof(name));
     }
 
     /// <summary>Studies a circuit.</summary>

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Hotside.Circuits;
+using Hotside.Studies.Figures;
 
 namespace Hotside.Studies;
 
@@ -18,4 +19,14 @@ public sealed record SettingStudy(Setting Setting, ImmutableArray<string> On, Im
 
     /// <summary>Whether a relay never comes to rest, or several race, so that other rests are possible than the one given.</summary>
     public bool IsUnsettled { get; init; }
+
+    /// <summary>
+    /// Volts, amperes and watts in this setting, with where the relays rest by the volts of their windings; worked out when first asked for.
+    /// What the verdicts above say by paths alone may differ where a winding is fed too weakly.
+    /// </summary>
+    /// <exception cref="InvalidOperationException">The record was made by hand and belongs to no study.</exception>
+    public SettingFigures Figures => (Operation ?? throw new InvalidOperationException("Figures belong to the settings of a study.")).In(Setting);
+
+    /// <summary>What works figures out.</summary>
+    internal Operation? Operation { get; init; }
 }

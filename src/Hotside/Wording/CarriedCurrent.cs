@@ -11,15 +11,40 @@ namespace Hotside.Wording;
 /// <param name="Unstated">The names of the loads that state none.</param>
 internal sealed record CarriedCurrent(ImmutableArray<LoadStudy> Loads, double Amperes, double Peak, ImmutableArray<string> Unstated)
 {
-    public static CarriedCurrent Of(string part, CircuitStudy study)
+    /// <summary>The load that is on while it carries <see cref="Solved"/>.</summary>
+    private LoadStudy? While { get; init; }
+
+    /// <summary>What it carries with that load on, in amperes, worked out; <see langword="null"/> where that is not known.</summary>
+    private double? Solved { get; init; }
+
+    /// <summary>What a part carries.</summary>
+    /// <param name="part">The part's id.</param>
+    /// <param name="load">The load that is told of; <see langword="null"/>: the first that it feeds.</param>
+    /// <param name="study">The circuit.</param>
+    public static CarriedCurrent Of(string part, LoadStudy? load, CircuitStudy study)
+    {
+        var rated = Of(part, study);
+        var on = load ?? rated.Loads.FirstOrDefault();
+        double? amperes = on is null ? null : study.FiguresOf(on)?.Through(part).Amperes;
+        return rated with { While = on, Solved = amperes > 0.0005 ? amperes : null };
+    }
+
+    private static CarriedCurrent Of(string part, CircuitStudy study)
     {
         ImmutableArray<LoadStudy> loads = [.. study.Loads.Where(l => (l.Part.Id != part || l.Element.Type != ElementType.Coil) && !l.Element.IsInternal && l.Side is not (SwitchedSide.Dead or SwitchedSide.InSeries))
             .Where(l => l.SwitchedBy.Contains(part) || (l.Chain.Contains(part) && l.Paths.Any(p => p.HotWay.Concat(p.GroundWay).Contains(part))))];
         return new(loads, loads.Sum(Rated), PeakOf(loads), [.. loads.Where(l => VerdictCaption.Amperes(l) is null).Select(NameOf)]);
     }
 
-    /// <summary>In words: <c>8 A, the rating of H1</c>; <c>14 A if all are on: E1 10 A, E2 4 A</c>.</summary>
-    public string InWords()
+    /// <summary>In words: <c>7.8 A for H1</c>; <c>9.6 A with E1 on; 14 A by ratings if all it feeds is on at once (E1 10 A, E2 4 A)</c>.</summary>
+    public string InWords() => Solved is not null && Loads.Length > 1 ? $"{Briefly()}; {ByRatings()}" : Briefly();
+
+    /// <summary>The same for a comparison, without what else it may carry: <c>9.6 A with E1 on</c>.</summary>
+    public string Briefly() =>
+        Solved is not { } amperes ? ByRatings()
+        : QuantityWords.Amperes(amperes) + (Loads.Length > 1 ? $" with {While!.Name} on" : Loads.IsEmpty ? "" : " for " + NameOf(Loads[0]));
+
+    private string ByRatings()
     {
         if (Loads.IsEmpty) return "the current of a string, which is below the ratings in it";
         string unstated = Unstated.IsEmpty ? "" : $"; {PartWords.And(Unstated)} {(Unstated.Length == 1 ? "states" : "state")} no current";

@@ -13,7 +13,13 @@ internal static class EndWords
         if (end.Part is not { } id || circuit.FindPart(id) is not { } part) return end.ToString();
         if (part.Kind.TakesAnyTerminal) return $"{part.Title} ({end.Terminal})";
         if (end.Terminal == "case") return id + " case";
+        return AreMarked(part) ? $"{id}.{end.Terminal}" : id;
+    }
+
+    /// <summary>Whether a part's terminals bear marks.</summary>
+    public static bool AreMarked(Part part)
+    {
         var terminals = part.Kind.Terminals.Where(t => t.Name != "case").ToArray();
-        return terminals.Length > 2 || terminals.Any(t => t.Name is not ("1" or "2")) ? $"{id}.{end.Terminal}" : id;
+        return terminals.Length > 2 || terminals.Any(t => t.Name is not ("1" or "2"));
     }
 }

@@ -24,7 +24,7 @@ public sealed record Explanation(string Title, ImmutableArray<ExplanationSection
         if (isAltered) sections.Add(new("What changes", LoadChanges.Of(load, before, after, study, words)));
         sections.Add(new("Mind",
         [
-            "This is read from the job file; currents are ratings, nothing was measured. Measure with one hand, clear of fans and belts, and pull no plug under load.",
+            "This is read from the job file; currents and volts are worked out from ratings and wire sizes, nothing was measured. Measure with one hand, clear of fans and belts, and pull no plug under load.",
             "The workshop manual, local codes and licensed practice take precedence.",
         ]));
         var shown = after.Length > 0 ? after[0].Part : before[0].Part;

@@ -17,9 +17,9 @@ internal static class LoadChanges
         if (after.Length == 0) sentences.Add($"{name} goes.");
         foreach (string id in Switches(before, study.Before).Union(Switches(after, study.After)))
         {
-            CarriedCurrent was = CarriedCurrent.Of(id, study.Before), now = CarriedCurrent.Of(id, study.After);
-            if (study.Before.Circuit.FindPart(id) is null || study.After.Circuit.FindPart(id) is null || was.InWords() == now.InWords()) continue;
-            sentences.Add($"{PartWords.Named(id, study.After.Circuit, words)} carried {was.InWords()}; now it carries {now.InWords()}.");
+            if (study.Before.Circuit.FindPart(id) is null || study.After.Circuit.FindPart(id) is null) continue;
+            string was = Carried(id, before, study.Before), now = Carried(id, after, study.After);
+            if (was != now) sentences.Add($"{PartWords.Named(id, study.After.Circuit, words)} carried {was}; now it carries {now}.");
         }
         int[] numbers = [.. before.Concat(after).SelectMany(Items).Append(name.Split('.')[0]).Distinct().SelectMany(i => study.Alteration.NumbersOf(i)).Distinct().Order()];
         if (numbers.Length > 0)
@@ -42,6 +42,9 @@ internal static class LoadChanges
 
     private static string Clause(LoadStudy load, CircuitStudy study, Vocabulary words) =>
         load.Control.IsAlways ? "its source is connected" : load.Control.Any.IsEmpty ? "nothing whatever is done" : PartWords.Clause(load.Control, study.Circuit, words);
+
+    private static string Carried(string id, LoadStudy[] loads, CircuitStudy study) =>
+        CarriedCurrent.Of(id, loads.FirstOrDefault(l => Switches([l], study).Contains(id)), study).Briefly();
 
     private static IEnumerable<string> Switches(LoadStudy[] loads, CircuitStudy study) =>
         loads.SelectMany(l => l.SwitchedBy.Concat(study.Loads.Where(c => l.Chain.Contains(c.Part.Id)).SelectMany(c => c.SwitchedBy))).Distinct();

@@ -12,7 +12,15 @@ internal sealed class LoadExplanation(LoadStudy load, CircuitStudy study, Vocabu
     private string Name => load.Name;
 
     public ImmutableArray<string> Sentences() =>
-        [.. Control(), .. Steps(), .. MeterText.Of(load, study, words), .. Carried(), .. Oddities()];
+        [.. Control(), .. Steps(), .. Drawn(), .. MeterText.Of(load, study, words), .. Carried(), .. Oddities()];
+
+    // What reaches it, by the operating point.
+    private IEnumerable<string> Drawn()
+    {
+        if (study.FiguresOf(load)?.Elements.First(e => e.Part.Id == load.Part.Id && e.Element.Name == load.Element.Name) is not { IsLive: true } drawn) yield break;
+        yield return $"On, it draws {QuantityWords.Amperes(Math.Abs(drawn.Current.Amperes))}; {Numbers.Fixed(Math.Abs(drawn.Voltage.Volts), 2)} V reach it, "
+            + $"{Numbers.Fixed(drawn.OfRated.Percent, 0)} % of the {Numbers.Plain(drawn.RatedVoltage.Volts, 1)} V that it is made for.";
+    }
 
     private IEnumerable<string> Control()
     {
@@ -76,7 +84,7 @@ internal sealed class LoadExplanation(LoadStudy load, CircuitStudy study, Vocabu
         var own = load.SwitchedBy.Concat(load.Chain.Where(r => load.Paths.Any(p => p.HotWay.Concat(p.GroundWay).Contains(r) && r != load.Part.Id)));
         var behind = load.Chain.SelectMany(relay => study.Loads.Where(l => l.Part.Id == relay)).SelectMany(l => l.SwitchedBy);
         foreach (string id in own.Concat(behind).Distinct())
-            yield return $"{PartWords.Named(id, circuit, words)} carries {CarriedCurrent.Of(id, study).InWords()}.";
+            yield return $"{PartWords.Named(id, circuit, words)} carries {CarriedCurrent.Of(id, load, study).InWords()}.";
     }
 
     private IEnumerable<string> Oddities()

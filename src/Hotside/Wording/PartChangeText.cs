@@ -71,7 +71,7 @@ internal static class PartChangeText
     private static IEnumerable<string> Bolted(Part part, Circuit circuit)
     {
         foreach (var joint in part.Joints)
-            yield return part.Kind.Terminals.Length > 1 ? $"{joint.Terminal} on {EndWords.Of(joint.On, circuit)}" : "on " + EndWords.Of(joint.On, circuit);
+            yield return $"{(part.Kind.Terminals.Length == 1 ? "on" : EndWords.AreMarked(part) ? joint.Terminal + " on" : "one end on")} {EndWords.Of(joint.On, circuit)}";
         if (part.Kind.HasCaseTerminal && part.CaseOn is null && part.Kind.DefaultMount.On is not null) yield return "case insulated";
         if (part.CaseOn is { } on && part.CaseOn != part.Kind.DefaultMount.On) yield return "case on " + EndWords.Of(on, circuit);
     }

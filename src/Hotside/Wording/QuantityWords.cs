@@ -26,6 +26,9 @@ internal static class QuantityWords
 
     public static string Volts(double value) => (value < 0 ? "\u2212" : "+") + Numbers.Plain(Math.Abs(value), 2) + " V";
 
+    /// <summary>Volts that are worked out, as a meter of two decimals shows them: <c>−5.60 V</c>.</summary>
+    public static string MeterVolts(double value) => Math.Abs(value) < 0.005 ? "0.00 V" : (value < 0 ? "\u2212" : "+") + Numbers.Fixed(Math.Abs(value), 2) + " V";
+
     /// <summary>Amperes that are worked out, to two figures, since ratings are no better; whole amperes from 10 up.</summary>
     public static string Amperes(double value) => Numbers.Plain(value, value < 0.1 ? 3 : value < 1 ? 2 : value < 10 ? 1 : 0) + " A";
 

@@ -4,7 +4,9 @@ using Hotside.Alterations;
 using Hotside.Circuits;
 using Hotside.Diagnostics;
 using Hotside.Kinds;
+using Hotside.Sizing;
 using Hotside.Studies;
+using Hotside.Studies.Figures;
 using UnitsNet;
 
 namespace Hotside.Tests.Architecture;
@@ -96,8 +98,12 @@ public class NullArgumentTests
         [typeof(Job)] = () => Made,
         [typeof(ReadResult)] = () => Job.Read("hotside: 1"),
         [typeof(Diagnostic)] = () => new Diagnostic(DiagnosticKind.All[0], "wrong"),
+        [typeof(CircuitSizes)] = () => Made.Sizes.Before,
+        [typeof(Setting)] = () => new Setting("still", [], []),
         [typeof(CircuitStudy)] = () => Made.Study.Before,
         [typeof(LoadStudy)] = () => Made.Study.Before.Loads[0],
+        [typeof(SettingFigures)] = () => Made.Study.Before.Setting("still").Figures,
+        [typeof(string[])] = () => new[] { "still" },
         [typeof(ControlTerm)] = () => ControlTerm.AllOf([]),
         [typeof(Predicate<PositionSet>)] = () => new Predicate<PositionSet>(_ => true),
         [typeof(Drawing)] = () => Drawn,

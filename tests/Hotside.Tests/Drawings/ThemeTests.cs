@@ -45,8 +45,11 @@ public sealed class ThemeTests
     }
 
     [Fact]
-    public void A_theme_that_is_not_there_is_answered_with_those_that_are() =>
-        Assert.StartsWith("There is no theme \"drak\"; there are paper, dark, mono, high-contrast.", Assert.Throws<ArgumentException>(() => Theme.Named("drak")).Message, StringComparison.Ordinal);
+    public void A_theme_that_is_not_there_is_answered_with_the_nearest_or_those_that_are()
+    {
+        Assert.StartsWith("There is no theme \"drak\"; did you mean \"dark\"?", Assert.Throws<ArgumentException>(() => Theme.Named("drak")).Message, StringComparison.Ordinal);
+        Assert.StartsWith("There is no theme \"blue\"; there are paper, dark, mono, high-contrast.", Assert.Throws<ArgumentException>(() => Theme.Named("blue")).Message, StringComparison.Ordinal);
+    }
 
     [Fact]
     public void In_grey_each_state_of_a_conductor_still_has_a_look_of_its_own()

@@ -1,5 +1,6 @@
 using System.Text.Json;
 using Hotside.Studies;
+using Hotside.Studies.Figures;
 using Hotside.Tests.Support;
 
 namespace Hotside.Tests.Outputs;
@@ -29,6 +30,44 @@ public class StudyJsonTests
         }
     }
 
+    [Fact]
+    public void A_control_of_too_many_combinations_is_an_expression_whose_shared_terms_have_ids()
+    {
+        // A lamp behind two rows of six switches beside each other, and twice the same row: 36 combinations, more than are listed.
+        int[] all = [.. Enumerable.Range(1, 12)];
+        string text = "hotside: 1\nsystem: 12 V, negative ground\nparts:\n  G1: battery, 12 V\n  X1: feed-rail\n  X2: feed-rail\n  E1: lamp, 12 V, 21 W\n"
+            + string.Concat(all.Select(i => $"  S{i}: switch\n"))
+            + "wires:\n  w1: G1.neg to chassis\n  w2: G1.pos to X1\n  w3: E1.2 to chassis\n"
+            + string.Concat(all.Select(i => i <= 6 ? $"  a{i}: X1 to S{i}.1\n  b{i}: S{i}.2 to X2\n" : $"  a{i}: X2 to S{i}.1\n  b{i}: S{i}.2 to E1.1\n"));
+        using var json = JsonDocument.Parse(Job.Read(text).OrThrow().ToJson());
+        // Ids are those of the whole text: what the circuit before has named, the one after refers to.
+        JsonElement[] controls = [.. new[] { "before", "after" }.Select(c => json.RootElement.GetProperty(c).GetProperty("loads")[0].GetProperty("control"))];
+        Dictionary<string, JsonElement> named = [];
+        foreach (var control in controls) Name(control);
+        Assert.NotEmpty(named);
+        foreach (var control in controls)
+            for (int state = 0; state < 1 << 12; state++)
+                Assert.Equal((state & 63) != 0 && state >> 6 != 0, Holds(control, state));
+
+        void Name(JsonElement term)
+        {
+            if (term.TryGetProperty("id", out var id)) named.Add(id.GetString()!, term);
+            foreach (var property in term.EnumerateObject())
+                if (property.Name is "any" or "all")
+                    foreach (var part in property.Value.EnumerateArray()) Name(part);
+        }
+
+        bool Holds(JsonElement term, int state)
+        {
+            if (term.TryGetProperty("ref", out var name)) return Holds(named[name.GetString()!], state);
+            if (term.TryGetProperty("any", out var any)) return any.EnumerateArray().Any(t => Holds(t, state));
+            if (term.TryGetProperty("all", out var parts)) return parts.EnumerateArray().All(t => Holds(t, state));
+            var set = term.EnumerateObject().Single();
+            bool isOn = (state >> (int.Parse(set.Name[1..], System.Globalization.CultureInfo.InvariantCulture) - 1) & 1) == 1;
+            return set.Value.EnumerateArray().Any(p => p.GetString() == (isOn ? "on" : "off"));
+        }
+    }
+
     private static void Compare(CircuitStudy study, JsonElement json)
     {
         var loads = study.Loads.Where(l => !l.Element.IsInternal).ToArray();
@@ -42,6 +81,35 @@ public class StudyJsonTests
                 .SelectMany(s => s.EnumerateObject()).Select(p => p.Name + " " + string.Join(" or ", p.Value.EnumerateArray().Select(v => v.GetString()))))).ToArray();
             Assert.Equal(load.Control.Any.Select(c => c.ToString()), any);
         }
-        Assert.Equal(study.Circuit.Settings.Select(s => s.Name), json.GetProperty("settings").EnumerateArray().Select(s => s.GetProperty("name").GetString()!));
+        var settings = json.GetProperty("settings").EnumerateArray().ToArray();
+        Assert.Equal(study.Circuit.Settings.Select(s => s.Name), settings.Select(s => s.GetProperty("name").GetString()!));
+        foreach (var (setting, w) in study.Settings.Zip(settings)) Compare(setting.Figures, w);
+        Assert.Equal(study.Circuit.Sequences.Select(s => s.Name), json.GetProperty("sequences").EnumerateArray().Select(s => s.GetProperty("name").GetString()!));
+    }
+
+    // Every terminal, conductor and load stands in it, to a tenth of a millivolt or milliampere.
+    private static void Compare(SettingFigures figures, JsonElement json)
+    {
+        var terminals = json.GetProperty("terminals");
+        foreach (var terminal in figures.Terminals.Where(t => t.End.Part is not null))
+        {
+            string name = terminal.End.ToString();
+            var at = terminals.TryGetProperty(name, out var full) ? full : terminals.GetProperty(terminal.End.Part!);
+            if (terminal.Voltage is { } volts) Assert.Equal(volts.Volts, at.GetDouble(), 6e-5);
+            else Assert.Equal(JsonValueKind.Null, at.ValueKind);
+        }
+        foreach (var wire in figures.Conductors)
+        {
+            var written = json.GetProperty("wires").GetProperty(wire.Conductor.Id);
+            Assert.Equal(wire.Current.Amperes, written.GetProperty("current").GetDouble(), 6e-5);
+            Assert.Equal(wire.Drop.Volts, written.GetProperty("drop").GetDouble(), 6e-5);
+        }
+        foreach (var load in figures.Loads)
+        {
+            var written = json.GetProperty("parts").GetProperty(load.Name);
+            Assert.Equal(load.Voltage.Volts, written.GetProperty("voltage").GetDouble(), 6e-5);
+            Assert.Equal(load.Current.Amperes, written.GetProperty("current").GetDouble(), 6e-5);
+            Assert.Equal((double)load.Power.Watts, written.GetProperty("power").GetDouble(), 6e-5);
+        }
     }
 }

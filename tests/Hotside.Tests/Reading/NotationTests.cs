@@ -97,6 +97,7 @@ public class NotationTests
 
     [Theory]
     [InlineData("move: w4", "ends: { H1.2: X1 }", "move w4: H1.2 to X1")]
+    [InlineData("run: w6", "wire: { from: F1.1, to: H1.2, size: 1.5 mm2, color: GN, resistance: 0.1 ohm, insulation: rubber, loom: L1, at: left sill }", "run w6: F1.1 to H1.2, 1.5 mm2 GN, 0.1 ohm, insulation rubber, loom L1, at left sill")]
     [InlineData("take out: [w3, w4]", "because: 'worn, both'", "take out w3, w4, because worn, both")]
     [InlineData("renew: w3", "wire: { size: 12, colour: GN, length: 2 m, flags: [good] }", "renew w3: 12 GN, 2 m, good")]
     [InlineData("run: w6", "wire: { from: F1.1, to: H1.2, size: 12, colour: GN }", "run w6: F1.1 to H1.2, 12 GN")]

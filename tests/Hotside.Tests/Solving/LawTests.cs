@@ -1,5 +1,6 @@
 using Hotside.Circuits;
 using Hotside.Kinds;
+using Hotside.Solving;
 using Hotside.Solving.Laws;
 
 namespace Hotside.Tests.Solving;
@@ -63,7 +64,7 @@ public class LawTests
         {
             List<Assumption> assumed = [];
             ElementFigures figures = new(part, element, 12, assumed);
-            var law = element.IsSource ? SourceLaws.Of(part, element, 12, figures) : ElementLaws.Of(part, element, figures, 20);
+            var law = element.IsSource ? SourceLaws.Of(part, element, 12, figures, Surroundings.Usual) : ElementLaws.Of(part, element, figures, Surroundings.Usual);
             foreach (var each in law.Closed.Concat(law.Open))
                 for (double volts = -30; volts < 30; volts += 0.31)
                     Assert.True(each.At(volts + 0.01).Amperes >= each.At(volts).Amperes, $"{id}.{element.Name} falls at {volts}");

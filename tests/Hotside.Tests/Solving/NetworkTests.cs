@@ -137,7 +137,7 @@ public class NetworkTests
     public void A_regulator_holds_drops_out_or_limits(double input, double load, double held, double limited)
     {
         Network net = new(2, [new(0, -1), new(1, -1)]);
-        RegulatedSolver solver = new(net, [new(0, 1, -1, 1.5, 0.5, 5, 0.02, 1, false)]);
+        RegulatedSolver solver = new(net, [new SeriesRegulator(0, 1, -1, 1.5, 0.5, 5, 0.02, 1, false)]);
         var (point, amperes) = solver.Solve([new ClampLaw(100, input), ClampLaw.Resistance(load)], null);
         Assert.True(point.IsConverged);
         Assert.Equal(amperes[0], point.Volts[1] / load, 1e-6);

@@ -1,3 +1,4 @@
+using Hotside.Circuits;
 using Hotside.Solving;
 
 namespace Hotside.Tests.Solving;
@@ -37,10 +38,16 @@ public class WorkedExampleTests
           lights: S1 on
         """;
 
+    /// <summary>The circuit.</summary>
+    internal static Circuit Circuit => Job.Read(Text).OrThrow().Alteration.After;
+
+    /// <summary>The lights on, under something unusual.</summary>
+    internal static Solution Lights(Surroundings around) => new CircuitSolver(Circuit, around).Solve(Circuit.Settings.Single());
+
     private static Solution Lights(string text, double celsius = 20)
     {
         var circuit = Job.Read(text).OrThrow().Alteration.After;
-        return new CircuitSolver(circuit, celsius).Solve(circuit.Settings.Single());
+        return new CircuitSolver(circuit, new() { ConductorCelsius = celsius }).Solve(circuit.Settings.Single());
     }
 
     [Fact]

@@ -53,7 +53,7 @@ public class ExplanationTests
         int coil = after.IndexOf(after.Single(t => t.StartsWith("1. ", StringComparison.Ordinal))), horn = after.IndexOf(after.Single(t => t.StartsWith("2. ", StringComparison.Ordinal)));
         Assert.True(coil < horn);
         Assert.Contains("coil of K1", after[coil], StringComparison.Ordinal);
-        Assert.Contains("S1 (Horn button) carried 8 A, the rating of H1; now it carries 0.15 A, the rating of the coil of K1.", Horn.Explain("H1").ToString(), StringComparison.Ordinal);
+        Assert.Contains("S1 (Horn button) carried 8 A for H1; now it carries 0.16 A for the coil of K1.", Horn.Explain("H1").ToString(), StringComparison.Ordinal);
     }
 
     [Fact]

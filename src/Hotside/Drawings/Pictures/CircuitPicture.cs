@@ -41,8 +41,17 @@ internal sealed class CircuitPicture
     {
         var picture = new CircuitPicture(plan, layout, view, x, y);
         var shown = view switch { SeenIn.Before => View.Before, SeenIn.After => View.After, _ => View.Overlay };
-        IEnumerable<SceneGroup> groups = [.. picture.Rails(), .. picture.Wires(), .. picture.Parts(), .. picture.Dots(), .. picture.Marks()];
+        IEnumerable<SceneGroup> groups = [.. picture.Bands(), .. picture.Rails(), .. picture.Wires(), .. picture.Parts(), .. picture.Dots(), .. picture.Marks()];
         return groups.Select(g => g with { View = shown });
+    }
+
+    // Below everything else.
+    private IEnumerable<SceneGroup> Bands()
+    {
+        if (plan.Figures is null) yield break;
+        foreach (var (wire, placed) in plan.Input.Wires.Zip(layout.Wires))
+            if (lines[wire.Id].In(view) is { IsLive: true })
+                yield return new(Layer.Boxes, LiveBand.Of([.. placed.Points.Select(p => new Point(x + (p.X * M), y + (p.Y * M)))])) { Classes = ["live"], AriaHidden = true };
     }
 
     private IEnumerable<SceneGroup> Rails()

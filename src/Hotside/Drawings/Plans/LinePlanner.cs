@@ -19,16 +19,18 @@ internal sealed class LinePlanner
 
     private readonly Alteration alteration;
     private readonly Lettering lettering;
+    private readonly LineFigures? figures;
     private readonly CircuitEnds before, after;
     private readonly IReadOnlyDictionary<string, PlannedPart> parts;
     private readonly List<PlannedLine> lines = [];
     private readonly List<LayoutWire> wires = [];
     private readonly List<PlannedPart> free = [];
 
-    public LinePlanner(Alteration alteration, string? feedRail, IReadOnlyList<PlannedPart> parts, Lettering lettering)
+    public LinePlanner(Alteration alteration, string? feedRail, IReadOnlyList<PlannedPart> parts, Lettering lettering, LineFigures? figures = null)
     {
         this.alteration = alteration;
         this.lettering = lettering;
+        this.figures = figures;
         this.parts = parts.ToDictionary(p => p.Box, StringComparer.Ordinal);
         before = new(alteration.Before, feedRail, Symbols(parts, p => p.Before));
         after = new(alteration.After, feedRail, Symbols(parts, p => p.After));
@@ -93,7 +95,9 @@ internal sealed class LinePlanner
         var number = numbers.IsEmpty ? null : new ChangeNumber(string.Join(",", numbers.Select(Numbers.Whole)), ConductorLine.ColourOf(state == Change.Renewed && isBefore ? Look.Renewed : look));
         string label = conductor.Wire.Label.Length > 0 ? conductor.Wire.Label : conductor.Wire.Name ?? "";
         string title = string.Join(", ", new[] { conductor.Id, label, $"{circuit.TextOf(conductor.From)} to {circuit.TextOf(conductor.To)}" }.Where(t => t.Length > 0));
-        return new(label, number, look, title);
+        if (figures is null) return new(label, number, look, title);
+        string figure = figures.TextOf(conductor, isBefore);
+        return new(figure, number, look, figure.Length > 0 ? $"{title}: {figure}" : title) { IsLive = figures.IsLive(conductor.Id, isBefore) };
     }
 
     private static Look LookOf(Change state, bool isBefore) => state switch
@@ -146,8 +150,9 @@ internal sealed class LinePlanner
         string Unused(string name) => planned.Any(p => p.Name == name) ? name + Again : name;
         foreach (var (name, ends, seen, of) in planned)
         {
-            var view = new LineView(of.Terminal == "case" ? "case" : "", null, LookOfLead(alteration.StateOf(of.Part!), seen), name);
-            Add(name, null, ends, (seen & SeenIn.Before) != 0 ? view : null, (seen & SeenIn.After) != 0 ? view : null);
+            var view = new LineView(of.Terminal == "case" && figures is null ? "case" : "", null, LookOfLead(alteration.StateOf(of.Part!), seen), name);
+            LineView? In(SeenIn which) => (seen & which) == 0 ? null : view with { IsLive = figures?.IsLive(of, which == SeenIn.Before) == true };
+            Add(name, null, ends, In(SeenIn.Before), In(SeenIn.After));
         }
     }
 

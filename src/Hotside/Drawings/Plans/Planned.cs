@@ -74,4 +74,8 @@ internal sealed record PlannedLine(string Line, string? Conductor, LineView? Bef
 /// <param name="Number">Its change.</param>
 /// <param name="State">Its look.</param>
 /// <param name="Title">What a reader is told.</param>
-internal sealed record LineView(string Label, ChangeNumber? Number, LineStyle State, string Title);
+internal sealed record LineView(string Label, ChangeNumber? Number, LineStyle State, string Title)
+{
+    /// <summary>Whether it is marked as carrying current.</summary>
+    public bool IsLive { get; init; }
+}

@@ -64,6 +64,7 @@ internal sealed record Furniture(SheetSize Size, double HeadTop, Box Room, Immut
         var circuit = view == SeenIn.Before ? plan.Alteration.Before : plan.Alteration.After;
         string text = plan.Alteration.Whole.Changes.IsEmpty ? "As it is" : view == SeenIn.Before ? "Before" : "After";
         string note = plan.Parts.Any(p => p.In(view) is not null) ? "" : view == SeenIn.Before ? "; nothing of this is there yet" : "; nothing of this is left";
+        if (plan.Figures is { } figures) note += figures.Note(view == SeenIn.Before, words);
         return Head(text, SheetText.System(circuit.System, words) + note, room, room.Top - HeadlineRoom(plan.Lettering) + AboveHeadline, plan);
     }
 

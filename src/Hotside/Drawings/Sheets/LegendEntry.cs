@@ -42,6 +42,13 @@ internal sealed record LegendEntry(Piece Sample, string Text)
         return new(new(shape.Width, lettering.Small.CapHeight, [shape]), text);
     }
 
+    /// <summary>The band under what carries current.</summary>
+    public static LegendEntry OfBand(string text)
+    {
+        static Piece Sample(double width) => new(width, 8, [.. LiveBand.Of([(4, 4), (width - 4, 4)]), .. ConductorLine.Of([(0, 4), (width, 4)], LineStyle.Kept)]);
+        return new(Sample(SampleWidth), text) { Short = Sample(ShortSample) };
+    }
+
     /// <summary>A dot on crossing lines.</summary>
     public static LegendEntry OfJoint(string text)
     {

@@ -26,7 +26,13 @@ internal static class UsedOnSheet
         if (plan.Parts.Any(p => p.Box.StartsWith("flag ", StringComparison.Ordinal))) entries.Add(LegendEntry.Flagged("2.C4", "goes on: sheet 2, zone C4", plan.Lettering));
         if (parts.Any(p => p.IsReversed)) entries.Add(LegendEntry.OfReversal("leads swapped"));
         if (lines.Any(l => l.Number is not null) || plan.Alteration.Changes.Length > 0) entries.Add(LegendEntry.OfTriangle("line n of the change list", plan.Lettering));
-        if (lines.Select(l => l.Label).FirstOrDefault(l => l.Contains(' ', StringComparison.Ordinal) && !l.Contains('→', StringComparison.Ordinal)) is { } label)
+        if (plan.Figures is { } figures)
+        {
+            if (lines.Any(l => l.IsLive)) entries.Add(LegendEntry.OfBand(figures.LiveMeaning));
+            // A short one: the room for samples is narrow.
+            if (lines.Select(l => l.Label).Where(l => l.Length > 0).MinBy(l => l.Length) is { } figure) entries.Add(LegendEntry.Written(figure, figures.Meaning, plan.Lettering));
+        }
+        else if (lines.Select(l => l.Label).FirstOrDefault(l => l.Contains(' ', StringComparison.Ordinal) && !l.Contains('→', StringComparison.Ordinal)) is { } label)
             entries.Add(LegendEntry.Written(label, SheetText.LabelMeaning(plan.Alteration, words), plan.Lettering));
         var shown = plan.Parts.Select(p => p.PartId).ToHashSet(StringComparer.Ordinal);
         var sides = views.SelectMany(v => v switch { SeenIn.Before => plan.Study.Before.Loads, SeenIn.After => plan.Study.After.Loads, _ => OverlayLoads(plan) }).Where(l => !l.Element.IsInternal && shown.Contains(l.Part.Id)).Select(l => l.Side).ToHashSet();

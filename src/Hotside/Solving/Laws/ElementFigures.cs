@@ -8,8 +8,14 @@ namespace Hotside.Solving.Laws;
 /// </summary>
 internal sealed class ElementFigures(Part part, Element element, double systemVolts, ICollection<Assumption> assumed)
 {
+    // A sender that nobody states, in ohms: own choice, the middle of common ones. A resistor: own choice, no source; most are in line with something that is to work all the same.
+    private const double SenderOhms = 50, ResistorOhms = 1;
+
     /// <summary>The volts it is made for.</summary>
-    public double Volts { get; } = part.Rated(element.Name, Unit.Volt) ?? systemVolts;
+    public double Volts { get; } = RatedVolts(part, element, systemVolts);
+
+    /// <summary>The volts that an element is made for: what its part states, else the system's.</summary>
+    public static double RatedVolts(Part part, Element element, double systemVolts) => part.Rated(element.Name, Unit.Volt) ?? systemVolts;
 
     /// <summary>A stated value, a range at its middle; <see langword="null"/> when none is stated.</summary>
     public double? Stated(Unit unit) => part.RatedMiddle(element.Name, unit);
@@ -18,7 +24,7 @@ internal sealed class ElementFigures(Part part, Element element, double systemVo
     public double Ohms()
     {
         double ohms = Stated(Unit.Ohm) ?? Volts / Stated(Unit.Ampere) ?? (Volts * Volts / Stated(Unit.Watt))
-            ?? Usual(Unit.Ohm) ?? Volts / Usual(Unit.Ampere) ?? (Volts * Volts / (Usual(Unit.Watt) ?? UsualWatts()));
+            ?? Usual(Unit.Ohm) ?? Volts / Usual(Unit.Ampere) ?? (Volts * Volts / Usual(Unit.Watt)) ?? UsualOhms();
         return Math.Max(ohms, CopperResistance.Contact);
     }
 
@@ -26,6 +32,9 @@ internal sealed class ElementFigures(Part part, Element element, double systemVo
     public double Amperes() =>
         Stated(Unit.Ampere) ?? (Stated(Unit.Watt) / Volts) ?? (Stated(Unit.Ohm) is > 0 and var ohms ? Volts / ohms : (double?)null)
         ?? Usual(Unit.Ampere) ?? ((Usual(Unit.Watt) ?? UsualWatts()) / Volts);
+
+    /// <summary>Its rated power in watts, above 0.</summary>
+    public double Watts() => Stated(Unit.Watt) ?? (Volts * Amperes());
 
     /// <summary>What a kind commonly has, in a unit; <see langword="null"/> when it does not say.</summary>
     public double? Usual(Unit unit)
@@ -48,13 +57,19 @@ internal sealed class ElementFigures(Part part, Element element, double systemVo
         return value;
     }
 
+    private double UsualOhms() => element.Type switch
+    {
+        ElementType.Sender => Assume(AssumedFigure.Resistance, SenderOhms),
+        ElementType.Resistor => Assume(AssumedFigure.Resistance, ResistorOhms),
+        _ => Volts * Volts / UsualWatts(),
+    };
+
     // Own choice, no source: of the size that such things commonly have.
     private double UsualWatts() => Assume(AssumedFigure.Power, element.Type switch
     {
         ElementType.Lamp => 21,
         ElementType.Motor or ElementType.Heater or ElementType.Horn => 60,
         ElementType.Coil => 2,
-        ElementType.Resistor => 10,
         _ => 1,
     });
 }

@@ -12,4 +12,10 @@ internal sealed record ElementLaw(ImmutableArray<Law> Closed, ImmutableArray<Law
 
     /// <summary>An element that conducts by a law.</summary>
     public static ElementLaw By(params ImmutableArray<Law> laws) => new(laws, []);
+
+    /// <summary>In the first moment, when filaments are cold and motors stand, in place of <see cref="Closed"/>; the same where nothing differs.</summary>
+    public ImmutableArray<Law> AtOnce { get => field.IsDefault ? Closed : field; init; }
+
+    /// <summary>The power that it draws at any voltage, in watts, beside its laws; 0 for most.</summary>
+    public double Watts { get; init; }
 }

@@ -5,8 +5,10 @@ namespace Hotside.Solving.Laws;
 /// <summary>The law of every element that is no source and no regulator, from its kind's data and what its part states.</summary>
 internal static class ElementLaws
 {
-    // A silicon diode: own choice, since nobody states Shockley's constants of a diode in a vehicle.
-    private const double DiodeVolts = 0.7, DiodeOhms = 0.02;
+    /// <summary>The resistance of a silicon diode that conducts, in ohms: own choice, since nobody states Shockley's constants of a diode in a vehicle.</summary>
+    public const double DiodeOhms = 0.02;
+
+    private const double DiodeVolts = 0.7;
 
     // A light-emitting diode with its resistor: own choice.
     private const double LedShare = 0.6;
@@ -14,46 +16,51 @@ internal static class ElementLaws
     // Stalled, a motor draws so many times its rated current (own choice; two to four times for starters is common practice, no source).
     private const double StallRatio = 4;
 
-    // A sender that nobody states, in ohms: own choice, the middle of common ones.
-    private const double SenderOhms = 50;
-
     /// <summary>The law of an element.</summary>
     /// <param name="part">Its part.</param>
     /// <param name="element">The element: no source, no dropper.</param>
     /// <param name="figures">What it draws.</param>
-    /// <param name="celsius">The temperature of conductors.</param>
-    public static ElementLaw Of(Part part, Element element, ElementFigures figures, double celsius) => element.Type switch
+    /// <param name="surroundings">Under what it works.</param>
+    public static ElementLaw Of(Part part, Element element, ElementFigures figures, Surroundings surroundings) => element.Type switch
     {
         ElementType.Gap or ElementType.Capacitor => ElementLaw.None,
+        _ when HasConverter(part, element) => ElementLaw.By(ClampLaw.Resistance(1 / Law.Leak)) with { Watts = figures.Watts() },
         ElementType.Diode => ElementLaw.By(new ClampLaw(1 / DiodeOhms, DiodeVolts, Least: 0)),
-        ElementType.Lamp => ElementLaw.By([.. Light(element, figures)]),
-        ElementType.Motor => ElementLaw.By(Motor(part, element, figures)),
-        ElementType.Sender => ElementLaw.By(ClampLaw.Resistance(Math.Max(
-            figures.Stated(Unit.Ohm) ?? figures.Usual(Unit.Ohm) ?? figures.Assume(AssumedFigure.Resistance, SenderOhms), CopperResistance.Contact))),
-        _ => ElementLaw.By(OneWay(element, ClampLaw.Resistance(element.IsLink ? LinkOhms(part, element, figures, celsius) : figures.Ohms()))),
+        ElementType.Lamp => Light(element, figures),
+        ElementType.Motor => Motor(part, element, figures),
+        ElementType.Coil => ElementLaw.By(OneWay(element, ClampLaw.Resistance(figures.Ohms() * CopperResistance.FactorAt(surroundings.WindingCelsius)))),
+        ElementType.Resistor when part.RatedAside(RatingRule.Cold, element.Name, Unit.Ohm) is { } cold =>
+            ElementLaw.By(ClampLaw.Resistance(figures.Ohms())) with { AtOnce = [ClampLaw.Resistance(Math.Max(cold, CopperResistance.Contact))] },
+        _ => ElementLaw.By(OneWay(element, ClampLaw.Resistance(element.IsLink ? LinkOhms(part, element, figures, surroundings.ConductorCelsius) : figures.Ohms()))),
     };
 
-    private static IEnumerable<Law> Light(Element element, ElementFigures figures)
+    // By a word of the kind, or as its part says.
+    private static bool HasConverter(Part part, Element element) =>
+        element.Traits.HasFlag(ElementTraits.ConstantPower) || (element.IsConsumer && !element.IsInternal && part.Spec.Options.Contains("converter"));
+
+    private static ElementLaw Light(Element element, ElementFigures figures)
     {
         double volts = figures.Volts, amperes = figures.Amperes();
         if (element.IsOneWay || element.Traits.HasFlag(ElementTraits.Bridge))
         {
             double siemens = amperes / ((1 - LedShare) * volts);
-            yield return new ClampLaw(siemens, LedShare * volts, Least: 0);
-            if (!element.IsOneWay) yield return new ClampLaw(siemens, -LedShare * volts, Most: 0);
+            ClampLaw forward = new(siemens, LedShare * volts, Least: 0);
+            return element.IsOneWay ? ElementLaw.By(forward) : ElementLaw.By(forward, new ClampLaw(siemens, -LedShare * volts, Most: 0));
         }
-        else yield return new LampLaw(volts, amperes, element.Traits.HasFlag(ElementTraits.GasFilled) ? LampLaw.InGas : element.Traits.HasFlag(ElementTraits.Vacuum) ? LampLaw.InVacuum : LampLaw.Usual);
+        LampLaw lamp = new(volts, amperes, element.Traits.HasFlag(ElementTraits.GasFilled) ? LampLaw.InGas : element.Traits.HasFlag(ElementTraits.Vacuum) ? LampLaw.InVacuum : LampLaw.Usual);
+        return ElementLaw.By(lamp) with { AtOnce = [ClampLaw.Resistance(lamp.ColdOhms)] };
     }
 
-    private static Law Motor(Part part, Element element, ElementFigures figures)
+    private static ElementLaw Motor(Part part, Element element, ElementFigures figures)
     {
         double volts = figures.Volts, amperes = figures.Amperes();
-        double stall = Math.Max(part.Ratings.FirstOrDefault(r => r.Name == "stall A")?.Quantity.Value ?? 0, 0);
+        double stall = part.RatedAside(RatingRule.Stall, element.Name, Unit.Ampere) ?? 0;
         double ohms = volts / (stall > amperes ? stall : StallRatio * amperes);
         bool turnsFan = element.Traits.HasFlag(ElementTraits.Fan) || part.Spec.Options.Contains("fan");
-        if (element.IsOneWay) return new ClampLaw(1 / ohms, 0, 0, amperes);
-        return !turnsFan ? new ClampLaw(1 / ohms, 0, -amperes, amperes)
+        Law turning = element.IsOneWay ? new ClampLaw(1 / ohms, 0, 0, amperes)
+            : !turnsFan ? new ClampLaw(1 / ohms, 0, -amperes, amperes)
             : element.Traits.HasFlag(ElementTraits.Series) ? new SeriesFanLaw(volts, amperes, ohms) : new FanLaw(volts, amperes, ohms);
+        return ElementLaw.By(turning) with { AtOnce = [OneWay(element, ClampLaw.Resistance(ohms))] };
     }
 
     private static ClampLaw OneWay(Element element, ClampLaw law) => element.IsOneWay ? law with { Least = 0 } : law;

@@ -13,6 +13,9 @@ internal sealed class NewtonSolver
     // Currents close to this, and to this part of what flows; volts are known to the last but two of their digits, which is much current through a joint.
     private const double AbsoluteAmperes = 1e-8, RelativeAmperes = 1e-10, RoundingOfVolts = 4e-16, LeastStep = 1e-11;
 
+    // Where no step leads on, so much may be left; more is a current that has no way back.
+    private const double MostLeft = 1e-6;
+
     private readonly Network network;
     private readonly StarMesh mesh;
     private readonly double[] slopes, emfs, across, changes;
@@ -54,7 +57,9 @@ internal sealed class NewtonSolver
                 volts[i] += length * step[i];
                 greatest = Math.Max(greatest, Math.Abs(length * step[i]));
             }
-            if (greatest < LeastStep) return new(volts, steps + 1, Residual(volts).Worst, true);
+            if (greatest >= LeastStep) continue;
+            worst = Residual(volts).Worst;
+            return new(volts, steps + 1, worst, worst <= MostLeft);
         }
     }
 

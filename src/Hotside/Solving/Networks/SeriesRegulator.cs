@@ -14,6 +14,7 @@ namespace Hotside.Solving.Networks;
 /// <param name="Most">The greatest current in amperes.</param>
 /// <param name="WorksEitherWay">Whether it works with an input below its third node, too, as a heated strip does.</param>
 internal sealed record SeriesRegulator(int In, int Out, int Against, double Drop, double DropOhms, double SetPoint, double OutputOhms, double Most, bool WorksEitherWay)
+    : Injection(In, Out)
 {
     /// <summary>By how many volts a current is too small (above 0) or too great (below 0), and how that changes with the current.</summary>
     /// <param name="input">Volts of the input against the third node, turned to be above 0.</param>

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Hotside.Circuits;
+using Hotside.Solving.Laws;
 using Hotside.Solving.Networks;
 
 namespace Hotside.Solving.Relays;
@@ -7,8 +8,11 @@ namespace Hotside.Solving.Relays;
 /// <summary>An actuator that windings move, and by which volts.</summary>
 internal sealed class Relay
 {
-    // By the data sheet of a plug-in relay (ISO 7588-1 pattern): moves at two thirds of its rated volts at the latest, falls back at a tenth at the earliest.
-    private const double UsualPull = 0.67, UsualDrop = 0.1;
+    /// <summary>In parts of its rated volts, where a relay moves at the latest: 8 V of 12 V by the data sheet of a plug-in relay (ISO 7588-1 pattern).</summary>
+    public const double UsualPull = 2.0 / 3;
+
+    // By the same sheet, where it falls back at the earliest.
+    private const double UsualDrop = 0.1;
 
     private readonly Actuator actuator;
     private readonly ImmutableArray<(int Position, ImmutableArray<ModelElement> Coils)> pulls;
@@ -23,7 +27,9 @@ internal sealed class Relay
         ImmutableArray<ModelElement> Named(IEnumerable<string> names) => [.. names.Select(n => coils[n])];
         pulls = [.. actuator.Pulls.Select(p => (actuator.Positions.IndexOf(p.Position), Named(p.Coils)))];
         kept = Named(actuator.KeptBy);
-        (pullsAt, dropsAt) = (actuator.PullsAt ?? UsualPull, actuator.DropsAt ?? UsualDrop);
+        // A winding moves by its current: hot, it wants as much more voltage as it resists more.
+        double warm = CopperResistance.FactorAt(model.Surroundings.WindingCelsius);
+        (pullsAt, dropsAt) = (warm * (actuator.PullsAt ?? UsualPull), warm * (actuator.DropsAt ?? UsualDrop));
     }
 
     /// <summary>The index of its actuator among the circuit's variables.</summary>

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Hotside.Circuits;
+using Hotside.Solving.Laws;
 using Hotside.Solving.Networks;
 
 namespace Hotside.Solving.Relays;
@@ -17,16 +18,28 @@ internal sealed class RelaySettling(CircuitModel model, RegulatedSolver solver, 
     /// <param name="start">The position of each variable.</param>
     /// <param name="parting">Positions of variables that are just being left: a contact is closed only if it is so in both; <see langword="null"/>: none.</param>
     /// <param name="values">Senders that are given a value.</param>
-    public RelayRest Settle(int[] start, IReadOnlyDictionary<int, int>? parting, ImmutableArray<SetValue> values) =>
-        new Search(model, solver, relays, parting, values).Settle(start);
+    /// <param name="change">What becomes of the laws, as by a fault; <see langword="null"/>: nothing.</param>
+    /// <param name="near">Potentials that may be near.</param>
+    /// <param name="isQuick">Whether all that want to move do so at once and no other order is tried.</param>
+    public RelayRest Settle(int[] start, IReadOnlyDictionary<int, int>? parting, ImmutableArray<SetValue> values, Func<Law?[], Law?[]>? change = null, double[]? near = null, bool isQuick = false) =>
+        new Search(model, solver, relays, parting, values, change, near).Settle(start, isQuick);
+
+    /// <summary>The point while all relays stand as they do, whatever they want.</summary>
+    /// <param name="state">The position of each variable.</param>
+    /// <param name="values">Senders that are given a value.</param>
+    /// <param name="change">What becomes of the laws.</param>
+    /// <param name="near">Potentials that may be near.</param>
+    public StatePoint Held(int[] state, ImmutableArray<SetValue> values, Func<Law?[], Law?[]> change, double[]? near) =>
+        new Search(model, solver, relays, null, values, change, near).PointOf(state);
 
     private sealed class Search(
-        CircuitModel model, RegulatedSolver solver, ImmutableArray<Relay> relays, IReadOnlyDictionary<int, int>? parting, ImmutableArray<SetValue> values)
+        CircuitModel model, RegulatedSolver solver, ImmutableArray<Relay> relays, IReadOnlyDictionary<int, int>? parting, ImmutableArray<SetValue> values,
+        Func<Law?[], Law?[]>? change, double[]? near)
     {
         private readonly Dictionary<string, StatePoint> known = new(StringComparer.Ordinal);
-        private double[]? last;
+        private double[]? last = near;
 
-        public RelayRest Settle(int[] start)
+        public RelayRest Settle(int[] start, bool isQuick)
         {
             List<StatePoint> passed = [];
             bool orderMatters = false;
@@ -34,11 +47,11 @@ internal sealed class RelaySettling(CircuitModel model, RegulatedSolver solver, 
             while (true)
             {
                 int again = passed.IndexOf(at);
-                if (again >= 0) return InEveryOrder(start, RestKind.NeverSettles, [.. passed.Skip(again)]);
+                if (again >= 0) return isQuick ? new(RestKind.NeverSettles, [.. passed.Skip(again)]) : InEveryOrder(start, RestKind.NeverSettles, [.. passed.Skip(again)]);
                 passed.Add(at);
                 var moves = MovesOf(at);
                 if (moves.Length == 0) break;
-                orderMatters = orderMatters || (moves.Length > 1 && moves.Any(m => ChangesMinds(at, m, moves)));
+                orderMatters = orderMatters || (!isQuick && moves.Length > 1 && moves.Any(m => ChangesMinds(at, m, moves)));
                 at = PointOf(With(at.State, moves));
             }
             return orderMatters ? InEveryOrder(start, RestKind.Settled, [at]) : new(RestKind.Settled, [at]);
@@ -81,13 +94,14 @@ internal sealed class RelaySettling(CircuitModel model, RegulatedSolver solver, 
             return next;
         }
 
-        private StatePoint PointOf(int[] state)
+        public StatePoint PointOf(int[] state)
         {
             string key = string.Join(',', relays.Select(r => Numbers.Whole(state[r.Variable])));
             if (known.TryGetValue(key, out var found)) return found;
             int[] before = (int[])state.Clone();
             foreach (var (variable, position) in parting ?? ImmutableDictionary<int, int>.Empty) before[variable] = position;
             var laws = model.LawsIn(state, before, values);
+            if (change is not null) laws = change(laws);
             var (point, amperes) = solver.Solve(laws, last);
             last = point.Volts;
             return known[key] = new(state, laws, point, amperes);

@@ -26,6 +26,8 @@ internal sealed class DecisionSpace
     /// <param name="cancel">Ends the work at the next node.</param>
     public DecisionSpace(ImmutableArray<int> arities, int budget = 200_000, CancellationToken cancel = default)
     {
+        ArgumentOutOfRangeException.ThrowIfGreaterThan(budget, OperationCache.Bound);
+        ArgumentOutOfRangeException.ThrowIfGreaterThan(arities.Length, OperationCache.Bound >> 8);
         this.arities = arities;
         this.budget = budget;
         this.cancel = cancel;
@@ -137,7 +139,7 @@ internal sealed class DecisionSpace
     private int Left(int f, ReadOnlySpan<int> values)
     {
         while (f > Always && values[nodes.VariableOf(f)] is >= 0 and var value) f = nodes.ChildOf(f, value);
-        if (f <= Always) return f;
+        if (f <= Always || !nodes.ChildrenOf(f).ContainsAnyExceptInRange(Never, Always)) return f;
         if (left.TryGetValue(f, out int result)) return result;
         int variable = nodes.VariableOf(f);
         Span<int> kids = stackalloc int[arities[variable]];

@@ -13,41 +13,50 @@ internal sealed class DisjointPaths
     private readonly int[] edgeOf;
     private readonly bool[] isFree;
     private readonly bool[] isDear;
+    private readonly int[] came;
+    private readonly Queue<int> open = new();
+    private readonly Queue<(int Node, int Arc)> later = new();
+    private readonly int vertexCount;
     private int count;
 
-    private DisjointPaths(int nodeCount, int arcCount)
+    /// <summary>Room for a search that is made again and again.</summary>
+    /// <param name="vertexCount">The number of vertices.</param>
+    /// <param name="mostEdges">The greatest number of edges.</param>
+    public DisjointPaths(int vertexCount, int mostEdges)
     {
-        firstArc = new int[nodeCount];
-        Array.Fill(firstArc, -1);
-        nextArc = new int[arcCount];
-        heads = new int[arcCount];
-        edgeOf = new int[arcCount];
-        isFree = new bool[arcCount];
-        isDear = new bool[arcCount];
+        this.vertexCount = vertexCount;
+        int arcs = 2 * (vertexCount + (2 * mostEdges) + 2);
+        firstArc = new int[(2 * vertexCount) + 2];
+        came = new int[firstArc.Length];
+        nextArc = new int[arcs];
+        heads = new int[arcs];
+        edgeOf = new int[arcs];
+        isFree = new bool[arcs];
+        isDear = new bool[arcs];
     }
 
     /// <summary>Finds the two paths.</summary>
-    /// <param name="vertexCount">The number of vertices.</param>
     /// <param name="edges">The edges, each with the number by which the caller knows it, and whether it is better avoided.</param>
     /// <param name="ends">The two ends of the load; different.</param>
     /// <param name="terminals">Where the paths end; different. No path leads through a terminal.</param>
     /// <returns>The path of each end as edges from the end to its terminal, and the terminal; <see langword="null"/> when there is none.</returns>
-    public static (EndPath First, EndPath Second)? Find(
-        int vertexCount, List<(int A, int B, int Edge, bool IsDear)> edges, (int First, int Second) ends, (int First, int Second) terminals)
+    public (EndPath First, EndPath Second)? Find(List<(int A, int B, int Edge, bool IsDear)> edges, (int First, int Second) ends, (int First, int Second) terminals)
     {
         int source = 2 * vertexCount, sink = source + 1;
-        DisjointPaths flow = new(sink + 1, 2 * (vertexCount + (2 * edges.Count) + 2));
-        bool IsTerminal(int v) => v == terminals.First || v == terminals.Second;
-        for (int v = 0; v < vertexCount; v++) flow.Add(2 * v, IsTerminal(v) ? sink : (2 * v) + 1, -1, false);
+        count = 0;
+        Array.Fill(firstArc, -1);
+        for (int v = 0; v < vertexCount; v++) Add(2 * v, IsTerminal(v) ? sink : (2 * v) + 1, -1, false);
         foreach (var (a, b, edge, isDear) in edges)
         {
-            if (!IsTerminal(a)) flow.Add((2 * a) + 1, 2 * b, edge, isDear);
-            if (!IsTerminal(b)) flow.Add((2 * b) + 1, 2 * a, edge, isDear);
+            if (!IsTerminal(a)) Add((2 * a) + 1, 2 * b, edge, isDear);
+            if (!IsTerminal(b)) Add((2 * b) + 1, 2 * a, edge, isDear);
         }
-        flow.Add(source, 2 * ends.First, -1, false);
-        flow.Add(source, 2 * ends.Second, -1, false);
-        if (!flow.Augment(source, sink) || !flow.Augment(source, sink)) return null;
-        return (flow.Follow(2 * ends.First, sink), flow.Follow(2 * ends.Second, sink));
+        Add(source, 2 * ends.First, -1, false);
+        Add(source, 2 * ends.Second, -1, false);
+        if (!Augment(source, sink) || !Augment(source, sink)) return null;
+        return (Follow(2 * ends.First, sink), Follow(2 * ends.Second, sink));
+
+        bool IsTerminal(int v) => v == terminals.First || v == terminals.Second;
     }
 
     private void Add(int from, int to, int edge, bool dear)
@@ -65,11 +74,11 @@ internal sealed class DisjointPaths
 
     private bool Augment(int source, int sink)
     {
-        int[] came = new int[firstArc.Length];
         Array.Fill(came, -1);
+        open.Clear();
+        open.Enqueue(source);
         // What is reached over an edge better avoided waits until all else is exhausted.
-        Queue<int> open = new([source]);
-        Queue<(int Node, int Arc)> later = new();
+        later.Clear();
         while (came[sink] < 0)
         {
             if (!open.TryDequeue(out int node))

@@ -1,6 +1,6 @@
 using System.Collections.Immutable;
 using Hotside.Diagnostics;
-using Hotside.Studies.Operating;
+using Hotside.Solving.Laws;
 
 namespace Hotside.Studies.Switching;
 
@@ -31,7 +31,7 @@ internal sealed class LoadFindings(SwitchingStudy study)
         var along = study.InSeries(index);
         var sneaks = regime.Settling.Settled(along) & !regime.Short & !regime.Settling.Settled(feed.Fed);
         if (sneaks.IsNever) return null;
-        double rated = Consumption.RatedVolts(feed.Load.Part, feed.Load.Element, study.Graph.Circuit.System.Volts[0]), worst = 0;
+        double rated = ElementFigures.RatedVolts(feed.Load.Part, feed.Load.Element, study.Graph.Circuit.System.Volts[0]), worst = 0;
         Condition when = sneaks;
         ImmutableArray<Branch> through = [];
         foreach (var states in study.ExamplesOf(sneaks, regime.Short).Take(SneakPath.Looked))

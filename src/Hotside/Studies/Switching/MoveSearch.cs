@@ -98,14 +98,14 @@ internal sealed class MoveSearch
     private List<(int[] Values, Condition When)> Merged(bool isPassing, int concerned)
     {
         if (merged.TryGetValue((isPassing, concerned), out var known)) return known;
-        var groups = (isPassing ? passed : states).GroupBy(s => Key([.. s.Values.Where((_, i) => (concerned >> i & 1) == 1)]), StringComparer.Ordinal);
+        var groups = (isPassing ? passed : states).GroupBy(s => Key(s.Values, concerned));
         return merged[(isPassing, concerned)] = [.. groups.Select(g => (g.First().Values, g.Aggregate(space.NeverHolds, (sum, s) => sum | s.When)))];
     }
 
     private List<(int[] Values, Condition When)> Reach()
     {
         List<(int[] Values, Condition When)> reached = [(new int[Relays.Length], space.AlwaysHolds)];
-        Dictionary<string, int> index = new(StringComparer.Ordinal) { [Key(reached[0].Values)] = 0 };
+        Dictionary<long, int> index = new() { [Key(reached[0].Values)] = 0 };
         Queue<int> open = new([0]);
         while (open.TryDequeue(out int at))
         {
@@ -131,11 +131,18 @@ internal sealed class MoveSearch
         return reached;
     }
 
-    private static string Key(int[] values) => string.Join(',', values.Select(Circuits.Numbers.Whole));
+    // One number for the positions of a group.
+    private long Key(int[] values, int concerned = -1)
+    {
+        long key = 0;
+        for (int i = 0; i < values.Length; i++)
+            key = (key * Relays[i].Next.Length) + ((concerned >> i & 1) == 1 ? values[i] : 0);
+        return key;
+    }
 
     private Condition Known(Condition condition, int[] values)
     {
-        for (int i = 0; i < values.Length; i++) condition = condition.Given(Relays[i].Number, values[i]);
+        for (int i = 0; i < values.Length && condition.IsOpen; i++) condition = condition.Given(Relays[i].Number, values[i]);
         return condition;
     }
 }

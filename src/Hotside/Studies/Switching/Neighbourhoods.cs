@@ -47,9 +47,11 @@ internal sealed class Neighbourhoods
             : known[block] = new(graph, [.. graph.Branches.Where(b => block >= 0 && blocks[b.Number] == block)]);
     }
 
+    // Within its block, for what lies on a ring without other consumers lies on one with them.
     private ImmutableArray<Branch> FindInLineWith(Branch load)
     {
-        var inLine = graph.Branches.Where(b => b == load || b.Role != BranchRole.Consumer).ToImmutableArray();
+        var inLine = Of(load).Branches.Where(b => b == load || b.Role != BranchRole.Consumer).ToImmutableArray();
+        if (inLine.All(b => b.Role == BranchRole.Link || b == load)) return inLine;
         int[] own = BlocksOf(inLine);
         int block = own[inLine.IndexOf(load)];
         return block < 0 ? [] : [.. inLine.Where((_, i) => own[i] == block)];

@@ -20,6 +20,8 @@ internal sealed class PathSearch
     private readonly DecisionSpace space;
     private readonly Supply supply;
     private readonly bool throughConsumers;
+    private readonly ImmutableArray<int> needed;
+    private readonly Dictionary<Branch, PathView> views = [];
     private readonly Dictionary<(int, int, Condition, bool, Condition), (Condition When, bool IsGivenUp)> known = [];
 
     /// <summary>Prepares a search.</summary>
@@ -32,6 +34,7 @@ internal sealed class PathSearch
         this.supply = supply;
         space = graph.Positions.Space;
         this.throughConsumers = throughConsumers;
+        needed = [.. supply.Poles.SelectMany(p => space.SupportOf(p.When)).Append(graph.Positions.Candour).Distinct()];
     }
 
     /// <summary>The loads whose search was given up: paths may be missing.</summary>
@@ -56,7 +59,7 @@ internal sealed class PathSearch
     {
         var result = space.NeverHolds;
         bool isGivenUp = false;
-        PathView view = new(supply, load, Passed(load, within));
+        var view = ViewOf(load, within);
         var left = possible;
         for (int looked = 0; !left.IsNever; looked++)
         {
@@ -81,11 +84,14 @@ internal sealed class PathSearch
     /// <param name="within">What the path must lie in.</param>
     /// <returns>The branches passed beside the load; <see langword="null"/> when there is no path.</returns>
     public ImmutableArray<Branch>? PathIn(Branch load, int[] state, ImmutableArray<Branch> within) =>
-        load.Source == load.Target || Find(new(supply, load, Passed(load, within)), state) is not { } path ? null
+        load.Source == load.Target || Find(ViewOf(load, within), state) is not { } path ? null
         : [.. path.Steps.Select(s => s.Branch).Where(b => b != load)];
 
-    private Branch[] Passed(Branch load, ImmutableArray<Branch> within) =>
-        [.. within.Where(b => b != load && b.Source != b.Target && !b.When.IsNever && (throughConsumers || b.Role != BranchRole.Consumer))];
+    private PathView ViewOf(Branch load, ImmutableArray<Branch> within) =>
+        views.TryGetValue(load, out var view) ? view : views[load] = new(supply, load, [.. Passed(load, within)]);
+
+    private IEnumerable<Branch> Passed(Branch load, ImmutableArray<Branch> within) =>
+        within.Where(b => b != load && b.Source != b.Target && !b.When.IsNever && (throughConsumers || b.Role != BranchRole.Consumer));
 
     private Condition Now(Condition condition) => condition.Given(graph.Positions.Candour, 0);
 
@@ -120,9 +126,11 @@ internal sealed class PathSearch
     // A set of states around one without a path in which there is none either.
     private Condition WithoutPath(PathView view, int[] state)
     {
-        int[] known = (int[])state.Clone();
-        HashSet<int> needed = [graph.Positions.Candour, .. supply.Poles.SelectMany(p => space.SupportOf(p.When))];
-        int[] free = [.. Enumerable.Range(0, known.Length).Where(v => !needed.Contains(v))];
+        int[] known = new int[state.Length];
+        Array.Fill(known, -1);
+        foreach (int v in needed) known[v] = state[v];
+        int[] free = [.. view.Variables.Where(v => known[v] < 0)];
+        foreach (int v in free) known[v] = state[v];
         var poles = supply.Poles.Select(p => p.When.Given(known)).ToArray();
         Forget(free);
         var alike = space.AlwaysHolds;

@@ -12,10 +12,12 @@ internal sealed class PathView
     private readonly bool hasOneWay;
 
     // Points are numbered anew, for a load's neighbourhood is small.
-    private readonly int size;
     private readonly int loadSource, loadTarget;
     private readonly int[] sources, targets, poleAt;
-    private DisjointSets joined = new(0);
+    private ImmutableArray<int> variables;
+    private readonly DisjointSets joined;
+    private readonly DisjointPaths paths;
+    private readonly List<(int A, int B, int Edge, bool IsDear)> edges = [];
 
     public PathView(Supply supply, Branch load, Branch[] others)
     {
@@ -27,11 +29,16 @@ internal sealed class PathView
         sources = [.. others.Select(b => Number(b.Source))];
         targets = [.. others.Select(b => Number(b.Target))];
         poleAt = [.. supply.Poles.Select(p => Number(p.Point))];
-        size = numbers.Count;
+        joined = new(numbers.Count);
+        paths = new(numbers.Count, others.Length);
     }
 
     /// <summary>All branches but the load.</summary>
     public IReadOnlyList<Branch> Others => others;
+
+    /// <summary>The variables on which it depends what they conduct.</summary>
+    public ImmutableArray<int> Variables =>
+        variables.IsDefault ? variables = [.. others.Select(b => b.When).Distinct().SelectMany(w => w.Space.SupportOf(w)).Distinct().Order()] : variables;
 
     /// <summary>Whether a directed search was given up.</summary>
     public bool IsApproximate { get; private set; }
@@ -41,26 +48,26 @@ internal sealed class PathView
     /// <param name="poles">What is known of each pole, in the supply's order; decided.</param>
     public FoundPath? Find(Condition[] conducts, Condition[] poles)
     {
-        joined = new(size);
+        joined.Clear();
+        edges.Clear();
         for (int i = 0; i < others.Length; i++)
             if (others[i].Role == BranchRole.Link && conducts[i].IsAlways)
                 joined.Join(sources[i], targets[i]);
         if (GatherPoles(poles) is not var (hot, ground, foreign)) return null;
         int a = joined.Find(loadSource), b = joined.Find(loadTarget);
         if (hot == ground || a == b || foreign.Contains(a) || foreign.Contains(b)) return null;
-        List<(int A, int B, int Edge, bool IsDear)> edges = [];
         for (int i = 0; i < others.Length; i++)
         {
             int from = joined.Find(sources[i]), to = joined.Find(targets[i]);
             if (from == to || conducts[i].IsNever || foreign.Contains(from) || foreign.Contains(to)) continue;
             edges.Add((from, to, i, conducts[i].IsOpen));
         }
-        if (DisjointPaths.Find(size, edges, (a, b), (hot, ground)) is not { } found) return null;
+        if (paths.Find(edges, (a, b), (hot, ground)) is not { } found) return null;
         var (fromHot, toReturn) = found.First.Terminal == hot ? (found.First, found.Second) : (found.Second, found.First);
         List<int> along = [.. Enumerable.Reverse(fromHot.Edges), -1, .. toReturn.Edges];
         if (hasOneWay && !FollowsDirections(along, supply.HotIsHigher ? hot : ground))
         {
-            var directed = DirectedWalk(edges, supply.HotIsHigher ? hot : ground, supply.HotIsHigher ? ground : hot);
+            var directed = DirectedWalk(supply.HotIsHigher ? hot : ground, supply.HotIsHigher ? ground : hot);
             if (directed is null) return null;
             if (!supply.HotIsHigher) directed.Reverse();
             along = directed;
@@ -131,7 +138,7 @@ internal sealed class PathView
     }
 
     // A depth-first search with the current; only where one-way elements spoil the undirected paths.
-    private List<int>? DirectedWalk(List<(int A, int B, int Edge, bool IsDear)> edges, int from, int to)
+    private List<int>? DirectedWalk(int from, int to)
     {
         int a = joined.Find(loadSource), b = joined.Find(loadTarget);
         var at = edges.Append((A: a, B: b, Edge: -1, IsDear: false)).OrderBy(e => e.IsDear).SelectMany(e => new[] { (Point: e.A, e), (Point: e.B, e) }).ToLookup(x => x.Point, x => x.e);

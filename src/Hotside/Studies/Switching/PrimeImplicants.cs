@@ -28,13 +28,32 @@ internal sealed class PrimeImplicants(DecisionSpace space)
     {
         var core = wanted & !indifferent;
         if (core.IsNever) return [];
-        return [.. Primes((wanted | indifferent).Node).Where(cube => !Cut(core, cube).IsNever)];
+        // Every prime of a condition meets it.
+        if (core.Node == (wanted | indifferent).Node) return Primes(core.Node);
+        return [.. Primes((wanted | indifferent).Node).Where(cube => Meets(cube, 0, core.Node, []))];
     }
 
-    private Condition Cut(Condition condition, Cube cube)
+    // Whether some state of the cube is one of the function; nodes from which there was no way are not looked at again.
+    private bool Meets(Cube cube, int at, int f, HashSet<int> done)
     {
-        foreach (var (variable, values) in cube.Sets) condition &= space.Where(variable, values);
-        return condition;
+        if (f <= 1) return f == 1;
+        if (done.Contains(f)) return false;
+        int variable = space.VariableOf(f);
+        while (at < cube.Sets.Length && cube.Sets[at].Variable < variable) at++;
+        if (at < cube.Sets.Length && cube.Sets[at].Variable == variable)
+        {
+            foreach (int value in cube.Sets[at].Values)
+                if (Meets(cube, at + 1, space.ChildrenOf(f)[value], done))
+                    return true;
+        }
+        else
+        {
+            foreach (int child in space.ChildrenOf(f))
+                if (Meets(cube, at, child, done))
+                    return true;
+        }
+        done.Add(f);
+        return false;
     }
 
     private ImmutableArray<Cube> Primes(int f)

@@ -1,3 +1,4 @@
+using Hotside.Solving.Laws;
 using Hotside.Studies.Operating;
 
 namespace Hotside.Studies.Switching;
@@ -5,8 +6,8 @@ namespace Hotside.Studies.Switching;
 /// <summary>When a coil that is fed only through other consumers gets enough to pull in; paths cannot tell, the operating point does.</summary>
 internal sealed class PullIn
 {
-    /// <summary>The least volts with which a relay pulls in, in parts of its rated volts (own choice, no source; relays differ).</summary>
-    public const double Least = 2.0 / 3;
+    /// <summary>The least volts with which a relay pulls in, in parts of its rated volts; relays differ.</summary>
+    public const double Least = Solving.Relays.Relay.UsualPull;
 
     // Where there are few states, or few undecided variables, every choice is computed. Beyond, samples decide as long as they agree: all at rest, all in their last position, and each position
     // alone. Where they come near to what pulls in, or no more can be computed, the answer is marked.
@@ -32,7 +33,7 @@ internal sealed class PullIn
         var together = coil.Part.Kind.Actuators.SelectMany(a => a.Pulls).Select(p => p.Coils).Where(c => c.Contains(coil.Element.Name)).ToArray();
         fellows = [.. graph.Loads.Where(l => l != coil && l.Part == coil.Part && together.Any(c => c.Contains(l.Element.Name))).Select(l => (l, neighbourhoods.Of(l)))];
         isSmall = place.Branches.SelectMany(b => space.SupportOf(b.When)).Distinct().Aggregate(1.0, (states, v) => states * space.ArityOf(v)) <= FewStates;
-        needed = Least * Consumption.RatedVolts(coil.Part, coil.Element, graph.Circuit.System.Volts[0]);
+        needed = Least * ElementFigures.RatedVolts(coil.Part, coil.Element, graph.Circuit.System.Volts[0]);
     }
 
     private bool IsApproximate { get; set; }

@@ -1,6 +1,6 @@
 using Hotside.Circuits;
 using Hotside.Diagnostics;
-using Hotside.Studies.Operating;
+using Hotside.Solving.Laws;
 
 namespace Hotside.Studies.Switching;
 
@@ -35,7 +35,7 @@ internal static class RelayFindings
         {
             var load = feed.Load;
             if (!load.Pulls) continue;
-            double rated = Consumption.RatedVolts(load.Part, load.Element, study.Graph.Circuit.System.Volts[0]);
+            double rated = ElementFigures.RatedVolts(load.Part, load.Element, study.Graph.Circuit.System.Volts[0]);
             var fed = regime.Settling.Settled(feed.Fed) & !regime.Short;
             foreach (var states in study.ExamplesOf(fed, regime.Short).Take(SneakPath.Looked))
             {

@@ -11,6 +11,7 @@ internal sealed class Settling
     private readonly DecisionSpace space;
     private readonly List<Condition[]?[]> rounds = [];
     private readonly Dictionary<int, Condition> settled = [], passing = [];
+    private bool isAtRest;
 
     public Settling(Positions positions, ImmutableArray<Relay> relays)
     {
@@ -98,11 +99,13 @@ internal sealed class Settling
     {
         var round = (Condition[]?[])rounds[^1].Clone();
         round[relay.Number] = [.. relay.Next.Select((_, p) => p == position ? space.AlwaysHolds : space.NeverHolds)];
+        // All others begin where they rest, and stay there until something moves that they depend on.
+        var (before, after) = isAtRest ? (rounds[^1], rounds[^1]) : default;
         for (int i = 0; i < RoundLimit; i++)
         {
-            var next = Round(round);
+            var next = Round(round, before, after);
             if (AreEqual(next, round)) break;
-            round = next;
+            (before, after, round) = (round, next, next);
         }
         return (round[relay.Number]![position], round);
     }
@@ -152,22 +155,29 @@ internal sealed class Settling
         var round = new Condition[]?[space.VariableCount];
         foreach (var relay in Relays) round[relay.Number] = [.. relay.Next.Select((_, p) => p == 0 ? space.AlwaysHolds : space.NeverHolds)];
         rounds.Add(round);
+        Condition[]?[]? before = null;
         for (int i = 0; i < RoundLimit; i++)
         {
-            var next = Round(round);
-            if (AreEqual(next, round)) return;
-            rounds.Add(round = next);
+            var next = Round(round, before, round);
+            if (isAtRest = AreEqual(next, round)) return;
+            (before, round) = (round, next);
+            rounds.Add(round);
         }
     }
 
-    private Condition[]?[] Round(Condition[]?[] round)
+    // From one round to the next. What only depends on relays that are where they were in another round goes where it went then.
+    private Condition[]?[] Round(Condition[]?[] round, Condition[]?[]? before, Condition[]?[]? after)
     {
         var next = new Condition[]?[space.VariableCount];
-        foreach (var relay in Relays) next[relay.Number] = [.. relay.Next.Select(c => space.Compose(c, round))];
+        foreach (var relay in Relays)
+            next[relay.Number] = before is not null && relay.Next.All(c => space.SupportOf(c).All(v => AreEqual(round[v], before[v]))) ? after![relay.Number]
+                : [.. relay.Next.Select(c => space.Compose(c, round))];
         return next;
     }
 
-    private bool AreEqual(Condition[]?[] a, Condition[]?[] b) => Relays.All(r => a[r.Number].AsSpan().SequenceEqual(b[r.Number]));
+    private bool AreEqual(Condition[]?[] a, Condition[]?[] b) => Relays.All(r => AreEqual(a[r.Number], b[r.Number]));
+
+    private static bool AreEqual(Condition[]? a, Condition[]? b) => ReferenceEquals(a, b) || a.AsSpan().SequenceEqual(b);
 
     /// <summary>Puts relays where a round has them.</summary>
     public static void Put(int[] state, Condition[]?[] round)

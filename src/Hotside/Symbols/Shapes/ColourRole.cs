@@ -30,6 +30,9 @@ internal enum ColourRole
     /// <summary>Moved.</summary>
     Moved,
 
+    /// <summary>The band under what carries current.</summary>
+    Live,
+
     /// <summary>Follows the change of the part that the shape belongs to; ink where there is none.</summary>
     PartInk,
 }

@@ -1,0 +1,72 @@
+using System.Collections.Immutable;
+using Hotside.Circuits;
+using Hotside.Sizing.Currents;
+using Hotside.Solving;
+
+namespace Hotside.Sizing.Guards;
+
+/// <summary>Which fuses, breakers and links stand between the sources and each conductor.</summary>
+internal sealed class Protections
+{
+    private readonly InLineGraph graph;
+    private readonly bool[] feeds, batteries;
+    private readonly Dictionary<int, Protection> known = [];
+
+    /// <summary>The protections of a circuit.</summary>
+    public Protections(InLineGraph graph)
+    {
+        this.graph = graph;
+        (feeds, batteries) = (new bool[graph.Return + 1], new bool[graph.Return + 1]);
+        foreach (var source in graph.Model.Circuit.Sources)
+        {
+            int vertex = graph.VertexOf(graph.Model.Nodes.NodeOf(source.Feed));
+            feeds[vertex] = true;
+            batteries[vertex] |= source.Element.When is null;
+        }
+        feeds[graph.Return] = batteries[graph.Return] = false;
+        Devices = [.. graph.Edges.Select(e => e.Element).OfType<ModelElement>().Where(IsDevice)];
+    }
+
+    /// <summary>All fuses, breakers and links.</summary>
+    public ImmutableArray<ModelElement> Devices { get; }
+
+    /// <summary>The protection of a conductor, by its number in the circuit.</summary>
+    public Protection Of(int conductor)
+    {
+        if (known.TryGetValue(conductor, out var found)) return found;
+        var (a, b, _) = graph.Edges[conductor];
+        var sides = a == b ? [] : new[] { Side(conductor, a), Side(conductor, b) }.OfType<Protection>().ToArray();
+        var worst = sides.FirstOrDefault(s => s.IsUnprotected) ?? sides.Where(s => s.IsHot).MaxBy(s => s.Amperes ?? 0) ?? new([]);
+        return known[conductor] = worst with { All = [.. sides.SelectMany(s => s.Devices).Distinct()] };
+    }
+
+    // What reaches an end without passing the conductor.
+    private Protection? Side(int conductor, int end)
+    {
+        if (end == graph.Return) return null;
+        bool[] near = graph.ReachedFrom(end, e => e == conductor || IsDevice(e));
+        var devices = ImmutableArray.CreateBuilder<ModelElement>();
+        for (int e = 0; e < graph.Edges.Length; e++)
+        {
+            if (!IsDevice(e) || e == conductor) continue;
+            var (a, b, element) = graph.Edges[e];
+            if (near[a] == near[b]) continue;
+            int far = near[a] ? b : a;
+            if (far != graph.Return && Any(feeds, graph.ReachedFrom(far, x => x == e || x == conductor || near[graph.Edges[x].A] || near[graph.Edges[x].B]))) devices.Add(element!);
+        }
+        bool direct = Any(batteries, near);
+        return new(devices.ToImmutable()) { IsUnprotected = direct, IsHot = direct || devices.Count > 0 || Any(feeds, near) };
+    }
+
+    private bool Any(bool[] marked, bool[] reached)
+    {
+        for (int v = 0; v < graph.Return; v++)
+            if (marked[v] && reached[v])
+                return true;
+        return false;
+    }
+
+    private bool IsDevice(int edge) => graph.Edges[edge].Element is { } element && IsDevice(element);
+
+    private static bool IsDevice(ModelElement element) => element.Element.Type is ElementType.Fuse or ElementType.Breaker;
+}

@@ -1,0 +1,75 @@
+using System.Collections.Immutable;
+using Hotside.Circuits;
+using Hotside.Solving.Laws;
+using Hotside.Solving.Networks;
+using Hotside.Solving.Relays;
+
+namespace Hotside.Solving;
+
+/// <summary>
+/// Computes points of a circuit some of whose laws are changed: a fault, cold filaments, a battery that is being charged. Quick, for it makes no tables. Made once for a
+/// circuit; not to be used by several threads at once.
+/// </summary>
+internal sealed class StateSolver
+{
+    private readonly RelaySettling settling;
+
+    /// <summary>A solver for a circuit.</summary>
+    /// <param name="model">The circuit's model.</param>
+    /// <param name="more">Further edges, behind those of the model, that conduct by a change only.</param>
+    public StateSolver(CircuitModel model, ImmutableArray<NetworkEdge> more = default)
+    {
+        Model = model;
+        if (more.IsDefault) more = [];
+        Network = model.Network with { Edges = [.. model.Network.Edges, .. more] };
+        settling = new(model, new RegulatedSolver(Network, model.Regulators), Relay.Of(model));
+    }
+
+    /// <summary>The circuit's model.</summary>
+    public CircuitModel Model { get; }
+
+    /// <summary>The model's network and the further edges.</summary>
+    public Network Network { get; }
+
+    /// <summary>The positions of all variables in a setting; what it does not name rests.</summary>
+    public int[] StateOf(IEnumerable<SetPosition> positions)
+    {
+        int[] state = new int[Model.Circuit.Variables.Length];
+        foreach (var set in positions)
+            if (Model.IndexOf(set) is { } variable)
+                state[variable] = Math.Max(Model.Circuit.Variables[variable].Actuator.Positions.IndexOf(set.Position), 0);
+        return state;
+    }
+
+    /// <summary>The point where the relays come to rest, all that want to move moving at once, from where the state has them; of a cycle the first point.</summary>
+    /// <param name="state">The position of each variable.</param>
+    /// <param name="values">Senders that are given a value.</param>
+    /// <param name="change">What becomes of the laws; gets those of the model and returns one for every edge of <see cref="Network"/>.</param>
+    /// <param name="near">Potentials that may be near.</param>
+    public StatePoint Solve(int[] state, ImmutableArray<SetValue> values, Func<Law?[], Law?[]>? change = null, double[]? near = null) =>
+        settling.Settle(state, null, values, change ?? Widened, near, isQuick: true).Points[0];
+
+    /// <summary>The point while all relays stand as the state has them: the first moment, before any has moved.</summary>
+    public StatePoint SolveHeld(int[] state, ImmutableArray<SetValue> values, Func<Law?[], Law?[]> change, double[]? near) => settling.Held(state, values, change, near);
+
+    /// <summary>The current of an edge in amperes, from its first end to its second.</summary>
+    public double AmperesOf(StatePoint at, int edge) => at.Laws[edge]?.At(at.Point.Across(Network.Edges[edge])).Amperes ?? 0;
+
+    /// <summary>The current through an element in amperes.</summary>
+    public double AmperesOf(StatePoint at, ModelElement element)
+    {
+        double amperes = element.Regulator >= 0 ? at.RegulatorAmperes[element.Regulator] : 0;
+        for (int e = element.FirstEdge; e < element.FirstEdge + element.EdgeCount; e++) amperes += AmperesOf(at, e);
+        return amperes;
+    }
+
+    /// <summary>The volts along an element.</summary>
+    public static double VoltsOf(StatePoint at, ModelElement element) => at.Point.At(element.A) - at.Point.At(element.B);
+
+    // Laws for the further edges, too: open.
+    private Law?[] Widened(Law?[] laws)
+    {
+        if (laws.Length != Network.Edges.Length) Array.Resize(ref laws, Network.Edges.Length);
+        return laws;
+    }
+}
