@@ -6,7 +6,6 @@ using Hotside.Checks.Lamps;
 using Hotside.Checks.Loads;
 using Hotside.Checks.Polarity;
 using Hotside.Checks.Protection;
-using Hotside.Checks.Sizes;
 using Hotside.Checks.Starting;
 using Hotside.Diagnostics;
 using Hotside.Sizing;
@@ -26,6 +25,11 @@ internal static class CheckList
         ChargeLead.Of,
         BreakingCapacity.Of,
         FusibleLinkSize.Of,
+        FuseOverWire.Of,
+        FuseUnderLoad.Of,
+        WireOverAmpacity.Of,
+        NotSized.Of,
+        ChargeWire.Of,
         CyclingBreaker.Of,
         ContactLoad.Of,
         PointsCurrent.Of,
@@ -62,10 +66,6 @@ internal static class CheckList
         HalfConnector.Of,
         LiveMagneto.Of,
         UnsuppressedCoil.Of,
-        FuseOverWire.Of,
-        FuseUnderLoad.Of,
-        WireOverCurrent.Of,
-        NotSized.Of,
     ];
 
     private static readonly Func<CheckedAlteration, IEnumerable<Diagnostic>>[] ofAlteration =
