@@ -14,12 +14,16 @@ internal sealed class GeneratedWiring
 {
     private static readonly WireSize[] Sizes = [.. new[] { 18, 16, 14, 12, 10, 8 }.Select(WireSize.Awg), .. new[] { 0.75, 1, 1.5, 2.5, 4, 6 }.Select(WireSize.SquareMillimetres)];
 
+    private const int ConductorsARail = 150;
+
     private readonly CircuitBuilder builder;
     private readonly bool isPositive, isForBoth;
     private readonly int volts;
     private readonly List<string> points = [];
     private ulong state;
     private readonly int least;
+    private bool isSmooth;
+    private string steady = "X1", switched = "X2", metal = "engine";
     private int parts, wires;
 
     private GeneratedWiring(int seed, Ground? ground = null, int least = 0)
@@ -38,8 +42,11 @@ internal sealed class GeneratedWiring
     /// <summary>The circuit of a seed with one or the other pole grounded, and nothing in it that stands only one of them.</summary>
     public static Circuit Of(int seed, Ground ground) => new GeneratedWiring(seed, ground).Make();
 
-    /// <summary>A circuit of a seed with so many conductors at least, two regulators, a converter, and a supply that bears them all.</summary>
-    public static Circuit OfSize(int seed, int conductors) => new GeneratedWiring(seed, Ground.Negative, conductors).Make();
+    /// <summary>
+    /// A circuit of a seed with so many conductors at least and a supply that bears them all: with two regulators, a converter and everything else, or of such things alone as
+    /// have laws without corners, which any program takes easily.
+    /// </summary>
+    public static Circuit OfSize(int seed, int conductors, bool isSmooth) => new GeneratedWiring(seed, Ground.Negative, conductors) { isSmooth = isSmooth }.Make();
 
     /// <summary>A setting of a circuit: each switch and condition somewhere, most of them on.</summary>
     public static Setting SettingOf(int seed, Circuit circuit)
@@ -72,13 +79,20 @@ internal sealed class GeneratedWiring
             Lamps, Lamps, SwitchedLamps, Lights, Fan, SlowFan, SeriesMotor, MagnetMotor, RelayedLoad, RelayedLoad, HeldRelay, Changeover, Horn, Gauges, Limited, Reduced, Pilot, CrossFeed, Ignition,
             Solenoid, Device, Latch, Converter,
         ];
-        // However large, a vehicle has a handful of these.
         if (least > 0)
         {
-            foreach (var module in new[] { Limited, Reduced, Converter }) module();
-            modules = [.. modules.Except([Limited, Reduced, Converter, Solenoid])];
+            // However large, a vehicle has a handful of these.
+            Action[] few = [RelayedLoad, RelayedLoad, HeldRelay, Changeover, Latch, .. isSmooth ? Array.Empty<Action>() : [Limited, Reduced, Converter]];
+            foreach (var module in few) module();
+            modules = isSmooth ? [Lamps, SwitchedLamps, Fan, Horn, Gauges, Pilot, Ignition] : [.. modules.Except([.. few, Limited, Reduced, Converter, Solenoid])];
         }
-        for (int i = 3 + Below(14); i > 0 || wires < least; i--) modules[Below(modules.Length)]();
+        for (int i = 3 + Below(14), before = wires; i > 0 || wires < least; i--)
+        {
+            modules[Below(modules.Length)]();
+            if (least == 0 || wires - before < ConductorsARail) continue;
+            AddRails();
+            before = wires;
+        }
         if (least > 0) return builder.Build();
         if (Below(4) == 0) Wire(points[Below(points.Count)], points[Below(points.Count)]);
         if (Below(10) == 0) Wire(points[Below(points.Count)], "chassis");
@@ -107,12 +121,24 @@ internal sealed class GeneratedWiring
         Wire("X1", key + ".1", strong);
         Wire(key + ".2", "X2", strong);
         points.AddRange(["X1", "X2"]);
+        if (isSmooth) return;
         switch (Below(5))
         {
             case 0: Charged(); break;
             case 1: Alternator(); break;
             case 2: Second(); break;
         }
+    }
+
+    // What is large has several fuse boxes, and metal in several places.
+    private void AddRails()
+    {
+        double strong = 0.1 / least;
+        string first = Part('X', "feed-rail"), second = Part('X', "feed-rail"), place = Part('X', "metal");
+        Wire(steady, first, strong);
+        Wire(switched, second, strong);
+        Wire(place, "chassis", strong);
+        (steady, switched, metal) = (first, second, place);
     }
 
     private void Charged()
@@ -347,7 +373,7 @@ internal sealed class GeneratedWiring
     private string Fused()
     {
         string fuse = Part('F', "fuse", "A=" + Pick("5", "10", "20", "40"));
-        Wire(Pick("X1", "X2"), fuse + ".1");
+        Wire(Pick(steady, switched), fuse + ".1");
         points.Add(fuse + ".2");
         return fuse + ".2";
     }
@@ -356,7 +382,7 @@ internal sealed class GeneratedWiring
     private void Return(string end)
     {
         int kind = Below(24);
-        if (kind > 0) Wire(end, Pick("chassis", "chassis", "engine"), kind == 1 ? 0.5 : null);
+        if (kind > 0) Wire(end, Pick("chassis", "chassis", metal), kind == 1 ? 0.5 : null);
         else if (Below(2) == 0) Wire(end, points[Below(points.Count)]);
     }
 

@@ -21,11 +21,18 @@ internal sealed class SpicePoint
     private readonly Circuit circuit;
     private readonly Solution solution;
     private readonly Surroundings around;
-    private readonly bool isAtOnce;
+    private readonly bool isAtOnce, hasMeters;
+    private int laid;
 
-    public SpicePoint(Circuit circuit, Solution solution, Surroundings? around = null, bool isAtOnce = false)
+    /// <summary>A circuit as a deck.</summary>
+    /// <param name="circuit">The circuit.</param>
+    /// <param name="solution">Where its switches and relays stand, what was taken, and the figures to be compared.</param>
+    /// <param name="around">Under what it was solved.</param>
+    /// <param name="isAtOnce">Whether in the first moment.</param>
+    /// <param name="hasMeters">Whether currents are asked for; without, the deck has no sources of 0 V and a third of the unknowns.</param>
+    public SpicePoint(Circuit circuit, Solution solution, Surroundings? around = null, bool isAtOnce = false, bool hasMeters = true)
     {
-        (this.circuit, this.solution, this.around, this.isAtOnce) = (circuit, solution, around ?? new(), isAtOnce);
+        (this.circuit, this.solution, this.around, this.isAtOnce, this.hasMeters) = (circuit, solution, around ?? new(), isAtOnce, hasMeters);
         nodes = new(circuit);
         volts["0"] = 0;
         foreach (var terminal in solution.Terminals)
@@ -99,8 +106,8 @@ internal sealed class SpicePoint
             if (Math.Abs(amperes) > 1e-3) Uncompared++;
             return;
         }
-        string id = FormattableString.Invariant($"x{branches.Count}");
-        var (inner, count) = (id + "i", 0);
+        string id = FormattableString.Invariant($"x{laid++}");
+        var (inner, count) = (hasMeters ? id + "i" : a, 0);
         foreach (var (device, value) in devices(Across(inner, b)))
             deck.Append(CultureInfo.InvariantCulture, $"{device}{id}{(char)('a' + count++)} {inner} {b} {(device == 'b' ? "i=" : "")}{value}\n");
         if (count == 0)
@@ -108,6 +115,7 @@ internal sealed class SpicePoint
             figures.Add(new("", name, amperes, 0.001));
             return;
         }
+        if (!hasMeters) return;
         deck.Append(CultureInfo.InvariantCulture, $"v{id} {a} {inner} 0\n");
         start.Append(CultureInfo.InvariantCulture, $".nodeset v({inner})={before:R}\n");
         branches.Add(new(a, b, inner, $"i(v{id})"));
