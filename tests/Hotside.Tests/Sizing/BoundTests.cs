@@ -1,4 +1,3 @@
-using Hotside.Circuits;
 using Hotside.Sizing;
 using Hotside.Sizing.Tables;
 using Hotside.Solving;
