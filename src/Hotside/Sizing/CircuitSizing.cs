@@ -60,7 +60,7 @@ internal static class CircuitSizing
             circuit = circuit.With([.. circuit.Conductors.Select((c, i) => c.Wire is { Size: null, ResistanceInOhms: null } ? c with { Wire = c.Wire with { Size = least[i] } } : c)]);
             graph = new(new CircuitModel(circuit));
         }
-        DropSizes drops = new(circuit, new CircuitDrops(study, graph).All);
+        DropSizes drops = new(circuit, new CircuitDrops(study, graph).All, c => study.Circuit.Conductors[c].Wire.Size is not null);
         for (int round = 0; round < MostRounds && drops.Raised is var better && !ReferenceEquals(better, circuit); round++)
             if (!drops.RaiseFurther(better, new CircuitDrops(study, new(new CircuitModel(better))).All)) break;
         return (circuit, drops);

@@ -12,16 +12,21 @@ namespace Hotside.Sizing.Drops;
 internal sealed class DropSizes
 {
     private Circuit circuit;
-    private readonly Dictionary<int, int> raised = [];
+    // A stated size is raised so many steps at most (own choice): beyond, the circuit loses its volts elsewhere.
+    private const int MostSteps = 4;
+
+    private readonly Dictionary<int, int> raised = [], first = [];
+    private readonly Predicate<int> isStated;
     private readonly HashSet<int> hopeless = [];
     private readonly Dictionary<int, List<CircuitDrop>> drops = [];
 
     /// <summary>The sizes of a circuit.</summary>
     /// <param name="circuit">The circuit, with a size for every conductor that has a length.</param>
     /// <param name="all">What its loads' circuits lose.</param>
-    public DropSizes(Circuit circuit, ImmutableArray<CircuitDrop> all)
+    /// <param name="isStated">Whether the size of a conductor is stated, rather than taken.</param>
+    public DropSizes(Circuit circuit, ImmutableArray<CircuitDrop> all, Predicate<int> isStated)
     {
-        this.circuit = circuit;
+        (this.circuit, this.isStated) = (circuit, isStated);
         foreach (var drop in all)
         {
             foreach (var share in drop.Conductors)
@@ -77,6 +82,7 @@ internal sealed class DropSizes
     {
         var shares = drop.Conductors.Where(s => !s.IsBeside && IsJudged(circuit.Conductors[s.Index].Wire)).ToArray();
         Dictionary<int, int> at = shares.ToDictionary(s => s.Index, s => RungOf(circuit.Conductors[s.Index].Wire));
+        foreach (var share in shares) first.TryAdd(share.Index, at[share.Index]);
         double over = -drop.Margin;
         foreach (var share in shares)
             if (raised.GetValueOrDefault(share.Index) is var already && already > at[share.Index])
@@ -86,7 +92,7 @@ internal sealed class DropSizes
             }
         while (over > 0)
         {
-            var best = shares.Where(s => at[s.Index] + 1 < LadderOf(s).Length).MaxBy(s => Saved(s, at[s.Index], at[s.Index] + 1) / Copper(s, at[s.Index]));
+            var best = shares.Where(s => at[s.Index] + 1 < LadderOf(s).Length && (!isStated(s.Index) || at[s.Index] < first[s.Index] + MostSteps)).MaxBy(s => Saved(s, at[s.Index], at[s.Index] + 1) / Copper(s, at[s.Index]));
             if (best is null) break;
             over -= Saved(best, at[best.Index], at[best.Index] + 1);
             raised[best.Index] = ++at[best.Index];
