@@ -6,17 +6,19 @@ namespace Hotside.Tests.Tool;
 /// <summary>The commands that write files, each in a process of its own.</summary>
 public sealed class OutputCommandTests : IDisposable
 {
-    // A lamp and its switch; quick to draw.
+    // A lamp, its switch and its fuse; quick to draw, and nothing is wrong with it.
     private const string Small = """
         hotside: 1
         title: Lamp
         system: 6 V, positive ground, sizes in AWG
         parts:
           G1: battery, 6 V
+          F1: fuse, 5 A
           S1: switch, Lamp switch
           E1: lamp, 6 V, 21 W
         wires:
-          w1: G1.neg to S1.1, 14 BK
+          w1: G1.neg to F1.1, 14 BK
+          w6: F1.2 to S1.1, 14 BK
           w2: S1.2 to E1.1, 14 BK
           w3: E1.2 to chassis, 14 BK
           w4: G1.pos to chassis, 2 BK

@@ -53,7 +53,7 @@ public class ChangeTextTests
 
     [Fact]
     public void Alike_parts_under_one_number_stand_together() =>
-        Is("fit F7, F8, F9 (fuses): each 5 A, 1 on X0", 1, "- fit F7: fuse, 5 A, 1 on X0\n      - fit F8: fuse, 5 A, 1 on X0\n      - fit F9: fuse, 5 A, 1 on X0");
+        Is("fit F7, F8, F9 (fuses): each 5 A, one end on X0", 1, "- fit F7: fuse, 5 A, 1 on X0\n      - fit F8: fuse, 5 A, 1 on X0\n      - fit F9: fuse, 5 A, 1 on X0");
 
     [Fact]
     public void Parts_and_wires_that_go_are_read_apart() =>
