@@ -1,6 +1,4 @@
 using System.CommandLine;
-using Hotside.Diagnostics;
-using Hotside.Faults;
 
 namespace Hotside.Tool.Commands;
 
@@ -32,30 +30,15 @@ internal sealed class SizeOptions
         var output = parsed.InvocationConfiguration.Output;
         try
         {
-            if (asksSizes) SizeTable.Print(output, job.Sizes);
+            if (asksSizes) output.Write(SizeTable.Of(job).ToText());
             if (wire is not null) output.Write(job.ShowWork(wire));
-            if (fault is not null) Faults(output, job, fault, setting);
+            if (fault is not null) output.Write(FaultTable.Of(job, fault, setting).ToText());
         }
         catch (ArgumentException e)
         {
             error.WriteLine("hotside: " + e.Message.Split(" (Parameter")[0]);
             return ExitCode.WrongUsage;
         }
-        return job.Findings.Any(d => d.Severity >= Severity.Error) ? ExitCode.Findings : ExitCode.Done;
-    }
-
-    private static void Faults(TextWriter output, Job job, string wire, string? setting)
-    {
-        bool isAltered = !ReferenceEquals(job.Sizes.Before, job.Sizes.After), isAll = wire == "all";
-        bool found = false;
-        foreach (var (head, side, settings) in new[] { ("Before, ", job.Sizes.Before, job.Study.Before), ("After, ", job.Sizes.After, job.Study.After) })
-        {
-            if ((head == "Before, " && !isAltered) || (!isAll && side.Circuit.FindConductor(wire) is null && (head == "Before, " || found))) continue;
-            var named = setting is null ? null : settings.Setting(setting).Setting;
-            var faults = !isAll ? CircuitFaults.OfConductor(side, wire, named) : named is null ? CircuitFaults.OfEach(side) : CircuitFaults.Of(side, named);
-            FaultTable.Print(output, (isAltered ? head : "") + side.Circuit.System, side.Circuit, faults);
-            found = true;
-        }
-        output.WriteLine("Computed, not to be tried. A short of a battery burns and may make it burst; the workshop manual, local codes and licensed practice take precedence.");
+        return job.HasErrors ? ExitCode.Findings : ExitCode.Done;
     }
 }

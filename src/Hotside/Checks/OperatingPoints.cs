@@ -78,7 +78,7 @@ internal sealed class OperatingPoints
     private IEnumerable<OperatingPoint> Everything()
     {
         Dictionary<Variable, ImmutableArray<string>> allowed = [];
-        foreach (var load in study.Loads.Where(l => !l.Element.IsInternal && !Trade.IsStarter(l.Part, l.Element) && !IsForStarter(l)).OrderByDescending(RatedAmperes))
+        foreach (var load in study.Loads.Where(l => !l.Element.IsInternal && !l.Part.IsStarter(l.Element) && !IsForStarter(l)).OrderByDescending(RatedAmperes))
             foreach (var combination in load.Control.Any)
             {
                 var merged = combination.All.Select(s => (s.Variable, Left: allowed.TryGetValue(s.Variable, out var had) ? [.. had.Intersect(s.Positions)] : s.Positions)).ToArray();
@@ -92,7 +92,7 @@ internal sealed class OperatingPoints
 
     // A relay that feeds a starter, and what only cranking feeds.
     private bool IsForStarter(LoadStudy load) =>
-        study.Loads.Any(l => Trade.IsStarter(l.Part, l.Element) && (l.Chain.Contains(load.Part.Id) || (l.Part.Id == load.Part.Id && l.Element.Name != load.Element.Name)));
+        study.Loads.Any(l => l.Part.IsStarter(l.Element) && (l.Chain.Contains(load.Part.Id) || (l.Part.Id == load.Part.Id && l.Element.Name != load.Element.Name)));
 
     private double RatedAmperes(LoadStudy load) => Ratings.GetValueOrDefault((load.Part.Id, load.Element.Name));
 
@@ -110,6 +110,6 @@ internal sealed class OperatingPoints
     private OperatingPoint? PointOf(string when, Setting setting) => Solve(setting) is not { } solution ? null : new(when, solution)
     {
         IsRunning = engine is not null && setting.Positions.Any(p => p.Part is null && p.Actuator == engine.Actuator.Name && p.Position != engine.Actuator.Rest),
-        IsCranking = solution.Elements.Any(e => Trade.IsStarter(e.Part, e.Element) && Math.Abs(e.Amperes) > 0.1 * e.RatedAmperes),
+        IsCranking = solution.Elements.Any(e => e.Part.IsStarter(e.Element) && Math.Abs(e.Amperes) > 0.1 * e.RatedAmperes),
     };
 }

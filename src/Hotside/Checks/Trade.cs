@@ -1,17 +1,11 @@
+using System.Text.RegularExpressions;
 using Hotside.Circuits;
 
 namespace Hotside.Checks;
 
 /// <summary>What the trade calls a part, told from its kind's data.</summary>
-internal static class Trade
+internal static partial class Trade
 {
-    /// <summary>Whether an element is a starter's motor: heavy, and on for seconds.</summary>
-    public static bool IsStarter(Part part, Element element) =>
-        element.Type == ElementType.Motor && (part.Kind.Voltage == "brief" || part.Kind.Id.StartsWith("starter", StringComparison.Ordinal));
-
-    /// <summary>Whether a part has a starter's motor.</summary>
-    public static bool IsStarter(Part part) => part.Kind.Elements.Any(e => IsStarter(part, e));
-
     /// <summary>Whether an element gives current only while an engine turns it.</summary>
     public static bool IsMachine(Element element) => element.IsSource && element.When?.Tests.Any(t => t.Actuator == Engine) == true;
 
@@ -48,4 +42,13 @@ internal static class Trade
 
     /// <summary>Whether the circuit has no metal as its return, as a boat has none.</summary>
     public static bool IsIsolated(Circuit circuit) => circuit.System.Ground == Ground.Isolated;
+
+    /// <summary>Whether a work says to polarise a machine, or to flash its field, which is the same.</summary>
+    public static bool SaysToPolarise(string work) => PolariseWork().IsMatch(work) && !PolariseDenied().IsMatch(work);
+
+    [GeneratedRegex(@"\bpolari[sz](e|ed|ing)\b|\bflash\w* (the |its )?field", RegexOptions.IgnoreCase)]
+    private static partial Regex PolariseWork();
+
+    [GeneratedRegex(@"\b(never|not|no)\b( to)?( be)? (polari[sz]|flash)", RegexOptions.IgnoreCase)]
+    private static partial Regex PolariseDenied();
 }

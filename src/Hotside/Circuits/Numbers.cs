@@ -22,6 +22,9 @@ internal static class Numbers
     /// <summary>A number with about three figures: <c>147</c>, <c>24.1</c>, <c>7.83</c>, <c>0.150</c>, <c>0</c>; never more than three decimals.</summary>
     public static string ThreeFigures(double value) => Math.Abs(value) < 0.0005 ? "0" : Fixed(value, Math.Abs(value) switch { >= 99.95 => 0, >= 9.995 => 1, >= 0.9995 => 2, _ => 3 });
 
+    /// <summary>A number with three figures at most and no zeros at its end: <c>147</c>, <c>24.1</c>, <c>9.6</c>, <c>0.15</c>; never more than two decimals.</summary>
+    public static string Brief(double value) => Plain(value, Math.Abs(value) switch { >= 100 => 0, >= 10 => 1, _ => 2 });
+
     /// <summary>A whole number.</summary>
     public static string Whole(int value) => value.ToString(CultureInfo.InvariantCulture);
 

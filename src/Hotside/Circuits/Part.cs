@@ -57,6 +57,10 @@ public sealed record Part
         return null;
     }
 
+    /// <summary>Whether an element is a cranking motor: heavy, and on for seconds. Kinds say so by bearing another voltage briefly, or by their name.</summary>
+    internal bool IsStarter(Element element) =>
+        element.Type == ElementType.Motor && (Kind is { Voltage: "brief", Letter: "M" } || Kind.Id.StartsWith("starter", StringComparison.Ordinal));
+
     /// <summary>What is stated of an element in another state than the rated one, such as a motor's current when it stands.</summary>
     internal double? RatedAside(string word, string element, Unit unit)
     {

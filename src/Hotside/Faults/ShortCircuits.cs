@@ -71,9 +71,9 @@ internal sealed class ShortCircuits
             isSettled = true;
         }
         double current = Math.Abs(solver.AmperesOf(first, firstShort + node)), left = Math.Abs(solver.AmperesOf(point, firstShort + node));
-        var suffered = strains.Of(first, healthy, openings.Count > 0 ? openings[0] : null);
+        var suffered = strains.Of(first, healthy, point, openings.Count > 0 ? openings[^1] : null);
         var end = current < NoShort ? FaultEnd.None : left < NoShort ? mayNever ? FaultEnd.MayNeverClear : FaultEnd.Cleared
-            : strains.IsShort(point) ? FaultEnd.Unprotected : FaultEnd.LimitedByLoads;
+            : strains.IsShort(point, healthy) ? FaultEnd.Unprotected : FaultEnd.LimitedByLoads;
         double? whenHot = !asksHot || current < NoShort ? null : Math.Abs(solver.AmperesOf(Held(node, setting, healthy, [], isHot: true), firstShort + node));
         return known[(node, healthy, asksHot)] = new(current, whenHot, end, openings.ToImmutable(), suffered, point);
     }

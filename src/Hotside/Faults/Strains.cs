@@ -16,21 +16,26 @@ internal sealed class Strains(CircuitSizes sizes, StateSolver solver)
     /// <summary>The conductors that carry the fault's current, those that suffer most first.</summary>
     /// <param name="fault">The short, before anything opens.</param>
     /// <param name="healthy">The point without it.</param>
-    /// <param name="opening">What opens first; <see langword="null"/>: nothing.</param>
-    public ImmutableArray<ConductorStrain> Of(StatePoint fault, StatePoint healthy, FuseOpening? opening)
+    /// <param name="after">The point when all has opened that will: what still carries far more than before is past every fuse.</param>
+    /// <param name="opening">What opens last; <see langword="null"/>: nothing.</param>
+    public ImmutableArray<ConductorStrain> Of(StatePoint fault, StatePoint healthy, StatePoint after, FuseOpening? opening)
     {
         var found = new List<ConductorStrain>();
         for (int c = 0; c < sizes.Conductors.Length; c++)
         {
             double amperes = Math.Abs(solver.AmperesOf(fault, c));
             if (amperes < LeastAmperes || amperes < MoreThanHealthy * Math.Abs(solver.AmperesOf(healthy, c))) continue;
-            found.Add(Of(sizes.Conductors[c], amperes, Math.Abs(fault.Point.Across(solver.Network.Edges[c])), opening));
+            found.Add(Of(sizes.Conductors[c], amperes, Math.Abs(fault.Point.Across(solver.Network.Edges[c])), GoesOn(after, healthy, c) ? null : opening));
         }
         return [.. found.OrderByDescending(s => s.Survival).ThenByDescending(s => s.LetThrough / s.Stands ?? s.Warmth?.DegreesCelsius ?? 0)];
     }
 
     /// <summary>Whether conductors carry far more than they may: a source is shorted, and no load limits the current.</summary>
-    public bool IsShort(StatePoint point) => sizes.Conductors.Where((c, i) => Math.Abs(solver.AmperesOf(point, i)) > ShortTimes * (c.Allowed?.Alone ?? c.Worst.Amperes + 1)).Any();
+    public bool IsShort(StatePoint point, StatePoint healthy) =>
+        sizes.Conductors.Where((c, i) => GoesOn(point, healthy, i) && Math.Abs(solver.AmperesOf(point, i)) > ShortTimes * (c.Allowed?.Alone ?? c.Worst.Amperes + 1)).Any();
+
+    private bool GoesOn(StatePoint after, StatePoint healthy, int conductor) =>
+        Math.Abs(solver.AmperesOf(after, conductor)) is var amperes && amperes >= LeastAmperes && amperes >= MoreThanHealthy * Math.Abs(solver.AmperesOf(healthy, conductor));
 
     private static ConductorStrain Of(ConductorSizing sizing, double amperes, double volts, FuseOpening? opening)
     {

@@ -24,7 +24,7 @@ internal static class CircuitSizing
         CircuitModel model = new(circuit);
         WorstCurrents currents = new(study, model);
         FuseJudge fuses = new(model, currents);
-        HashSet<string> starters = [.. study.Loads.Where(Tables.DropLimit.IsStarter).SelectMany(l => l.Paths).SelectMany(p => p.Hot.Concat(p.Ground))];
+        HashSet<string> starters = [.. study.Loads.Where(l => l.Part.IsStarter(l.Element)).SelectMany(l => l.Paths).SelectMany(p => p.Hot.Concat(p.Ground))];
         var loaded = circuit.Conductors.Select((c, i) => new ConductorSizing(c)
         {
             Worst = currents.Of(i), Guard = fuses.Protections.Of(i), IsOld = isOld(c), FeedsStarter = starters.Contains(c.Id),

@@ -22,9 +22,6 @@ internal static class SizingFindings
     public static readonly DiagnosticKind NoSizeServes = new("HS3105", Severity.Warning, "No size serves",
         "no size that is made lets {0} keep its rules; {1}");
 
-    public static readonly DiagnosticKind OldDamaged = new("HS3106", Severity.Error, "Damaged wire stays",
-        "{0} stays though its insulation is {1}; no figure makes it good");
-
     /// <summary>What is found of a circuit.</summary>
     public static ImmutableArray<Diagnostic> Of(ImmutableArray<ConductorSizing> conductors, ImmutableArray<FuseSizing> fuses) =>
         [.. conductors.SelectMany(Of), .. fuses.Where(f => f is { RatingNeeded: null, Thinnest: not null, LinkNeeded: null } && f.Element.Type == ElementType.Fuse && f.LeastRating.Amperes > 0).Select(Of)];
@@ -32,8 +29,6 @@ internal static class SizingFindings
     private static IEnumerable<Diagnostic> Of(ConductorSizing sizing)
     {
         var (id, wire) = (sizing.Conductor.Id, sizing.Conductor.Wire);
-        if (sizing.IsOld && wire.Condition is WireCondition.Brittle or WireCondition.Burnt)
-            yield return OldDamaged.Of([id], id, wire.Condition == WireCondition.Burnt ? "burnt" : "brittle") with { Hint = "renew it" };
         if (!sizing.Insulation.IsKnown)
             yield return UnknownInsulation.Of([id], id, sizing.Insulation.Name) with { Hint = "write what it stands, as in insulation 105 °C" };
         switch (sizing.Refusal)

@@ -32,12 +32,13 @@ internal static class FigureText
     {
         double amperes = source.Current.Amperes;
         bool isBattery = source.Element.When is null;
-        if (!isBattery && Math.Abs(amperes) < LeastOfMachine) return null;
-        string name = PartWords.Named(source.Part, words) + (source.Part.Kind.Elements.Count(e => e.IsSource) > 1 ? ", " + source.Element.Name : ""), at = $" at {Numbers.Fixed(source.Voltage.Volts, 2)} V";
+        if (!isBattery && (Math.Abs(amperes) < LeastOfMachine || source.Voltage.Volts <= 0)) return null;
+        string volts = (source.Voltage.Volts < 0 ? "\u2212" : "") + Numbers.Fixed(Math.Abs(source.Voltage.Volts), 2);
+        string name = PartWords.Named(source.Part, words) + (source.Part.Kind.Elements.Count(e => e.IsSource) > 1 ? ", " + source.Element.Name : ""), at = $" at {volts} V";
         if (shorted.Contains(source.Part.Id)) return $"{name} is shorted: it would give {Numbers.ThreeFigures(amperes)} A until something melts";
         return amperes > LeastAmperes ? $"{name} gives {Numbers.ThreeFigures(amperes)} A{at}"
             : amperes < -LeastAmperes ? $"{name} takes {Numbers.ThreeFigures(-amperes)} A{at}{(isBattery ? ": it is charged" : "")}"
-            : $"{name} gives nothing, {Numbers.Fixed(source.Voltage.Volts, 2)} V";
+            : $"{name} gives nothing, {volts} V";
     }
 
     /// <summary>What becomes of relays where they do not simply rest, or rest elsewhere than paths alone would say.</summary>

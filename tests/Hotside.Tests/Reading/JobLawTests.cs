@@ -28,6 +28,15 @@ public partial class JobLawTests
 
     [Theory]
     [MemberData(nameof(Files))]
+    public void Parts_and_wires_in_another_order_change_no_size(string file)
+    {
+        string text = Read(file).ToYaml();
+        static string[] Sizes(Job job) => [.. new[] { job.Sizes.Before, job.Sizes.After }.SelectMany(s => s.Conductors.Select(c => $"{c.Conductor.Id} {c.SizeNeeded} {c.Binding} {c.Verdict}").Order(StringComparer.Ordinal))];
+        Assert.Equal(Sizes(Job.Read(text).OrThrow()), Sizes(Job.Read(LinesTurned(text)).OrThrow()));
+    }
+
+    [Theory]
+    [MemberData(nameof(Files))]
     public void Other_ids_change_nothing_but_the_ids(string file)
     {
         string text = Read(file).ToYaml();

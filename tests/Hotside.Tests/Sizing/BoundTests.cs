@@ -1,5 +1,4 @@
 using Hotside.Sizing;
-using Hotside.Sizing.Tables;
 using Hotside.Solving;
 using Hotside.Tests.Support;
 
@@ -22,7 +21,7 @@ public class BoundTests
             {
                 var solution = solver.Solve(setting);
                 // A cranking motor is no steady load, nor is a winding that is on while a relay moves.
-                if (solution.Elements.Any(e => DropLimit.IsStarter(e.Part, e.Element) && Math.Abs(e.Amperes) > 1)) continue;
+                if (solution.Elements.Any(e => e.Part.IsStarter(e.Element) && Math.Abs(e.Amperes) > 1)) continue;
                 for (int c = 0; c < sizes.Conductors.Length; c++)
                     if (sizes.Conductors[c].Basis == CurrentBasis.Bound)
                         Assert.True(Math.Abs(solution.Conductors[c].Amperes) <= (sizes.Conductors[c].Current.Amperes * 1.001) + 1e-3,

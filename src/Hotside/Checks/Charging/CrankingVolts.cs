@@ -20,7 +20,7 @@ internal static class CrankingVolts
             .SelectMany(p => p.Solution.Sources.Where(s => s.Element.When is null && s.Amperes < -10).Select(s => (Point: p, Battery: s))).OrderBy(w => w.Battery.Volts / w.Battery.RatedVolts).FirstOrDefault();
         if (worst.Point is null || worst.Battery.Volts >= Least * worst.Battery.RatedVolts) yield break;
         // A starter for fewer volts draws what it draws: that is told of the starter.
-        var starters = worst.Point.Solution.Elements.Where(e => Trade.IsStarter(e.Part, e.Element) && Math.Abs(e.Amperes) > 1).Select(e => e.Part.Id).ToArray();
+        var starters = worst.Point.Solution.Elements.Where(e => e.Part.IsStarter(e.Element) && Math.Abs(e.Amperes) > 1).Select(e => e.Part.Id).ToArray();
         yield return Kind.Of([worst.Battery.Part.Id, .. starters], worst.Battery.Part.Id, Numbers.Plain(worst.Battery.Volts, 1), Numbers.Plain(-worst.Battery.Amperes, 0), Listing.Of(starters), Numbers.Plain(Least * worst.Battery.RatedVolts, 1)) with
         {
             Hint = "take a battery of more ampere-hours, or state its cranking amperes (\"540 A\")",

@@ -18,7 +18,7 @@ internal static class StarterPastAmmeter
         let shunt = part.Kind.Elements.First(e => e.Type == ElementType.Shunt)
         let worst = circuit.Points.All.Where(p => p.IsCranking).MaxBy(p => Math.Abs(p.Solution.Element(part.Id, shunt.Name).Amperes))
         where worst is not null
-        let starters = worst.Solution.Elements.Where(e => Trade.IsStarter(e.Part, e.Element) && Math.Abs(e.Amperes) > 1).ToArray()
+        let starters = worst.Solution.Elements.Where(e => e.Part.IsStarter(e.Element) && Math.Abs(e.Amperes) > 1).ToArray()
         let amperes = Math.Abs(worst.Solution.Element(part.Id, shunt.Name).Amperes)
         where starters.Length > 0 && amperes > 0.5 * starters.Sum(s => Math.Abs(s.Amperes))
         select Kind.Of([part.Id, .. starters.Select(s => s.Part.Id).Distinct()], Numbers.Plain(amperes, 0), part.Id, Listing.Of(starters.Select(s => s.Part.Id))) with

@@ -20,7 +20,7 @@ internal static class AlwaysOn
     {
         var rest = circuit.Points.All.FirstOrDefault(p => p is { When: "with everything off", For: null });
         if (rest is null) yield break;
-        foreach (var load in circuit.Loads.Where(l => l.Side == SwitchedSide.Unswitched && !Trade.IsStarter(l.Part, l.Element) && !l.Part.Kind.Id.StartsWith("clock", StringComparison.Ordinal)))
+        foreach (var load in circuit.Loads.Where(l => l.Side == SwitchedSide.Unswitched && !l.Part.IsStarter(l.Element) && !l.Part.Kind.Id.StartsWith("clock", StringComparison.Ordinal)))
         {
             // What electronics draw that state nothing is anybody's guess.
             if (load.Element.Type == ElementType.Electronics && load.Part.Rated(load.Element.Name, Unit.Ampere) is null && load.Part.Rated(load.Element.Name, Unit.Watt) is null) continue;

@@ -1,6 +1,7 @@
 using Hotside.Checks.Gauges;
 using Hotside.Circuits;
 using Hotside.Diagnostics;
+using Hotside.Studies.Figures;
 using Hotside.Solving;
 
 namespace Hotside.Checks.Loads;
@@ -36,7 +37,7 @@ internal static class WrongVolts
             string when = worst.When;
             if (Swept(circuit, part, element) is { } swept && Math.Abs(swept.Point.Volts) > volts) (volts, when) = (Math.Abs(swept.Point.Volts), swept.When);
             if (volts <= Most * rated) continue;
-            bool isBrief = part.Kind.Voltage == "brief";
+            bool isBrief = BriefLoad.Is(part);
             // Somebody has said how to live with it.
             if (isBrief && circuit.IsDecided(part.Id)) continue;
             string name = worst.Solution.Elements[i].Name;

@@ -16,14 +16,16 @@ internal static class GeneratorNotPolarised
         if (!alteration.TurnsPolarity) yield break;
         foreach (var part in alteration.After.Circuit.Parts.Where(Trade.IsGenerator))
         {
-            if (alteration.WorkFor(part.Id).Any(s => s.Contains("polari", StringComparison.OrdinalIgnoreCase))) continue;
+            if (alteration.WorkFor(part.Id).Any(Trade.SaysToPolarise)) continue;
             var field = part.Kind.Elements.FirstOrDefault(e => e.Name == "field");
-            bool isInside = field is not null && (field.From == "case" || field.To == "case");
+            // Only a field with a terminal of its own is reached from the regulator; a third-brush machine has none.
+            string? terminal = field is null ? null : field.From == "case" ? field.To : field.To == "case" ? field.From : null;
+            string how = field is null || terminal == "A" ? "with the engine stopped, as the manual of the vehicle says"
+                : terminal is not null ? "its field is grounded inside: with the engine stopped, take F off the regulator and touch it to BAT for a moment, as the manual of the vehicle says"
+                : "its field is grounded at the regulator: with the engine stopped, join GEN and BAT of the regulator for a moment, as the manual of the vehicle says";
             yield return Kind.Of([part.Id], part.Id) with
             {
-                Hint = isInside
-                    ? $"add \"do {part.Id}: polarise it before the first run\" — its field is grounded inside: with the engine stopped, take F off the regulator and touch it to BAT for a moment, as the manual of the vehicle says"
-                    : $"add \"do {part.Id}: polarise it before the first run\" — its field is grounded at the regulator: with the engine stopped, join GEN and BAT of the regulator for a moment, as the manual of the vehicle says",
+                Hint = $"add \"do {part.Id}: polarise it before the first run\" — {how}",
             };
         }
     }

@@ -11,13 +11,10 @@ internal static class PolarisedAlternator
         Source = "TM 10-3930-671-24",
     };
 
-    private static readonly string[] denials = ["never", "not ", "no "];
-
     public static IEnumerable<Diagnostic> Of(CheckedAlteration alteration) =>
         from part in alteration.After.Circuit.Parts
         where Trade.IsAlternator(part)
         from work in alteration.WorkFor(part.Id)
-        where work.Contains("polaris", StringComparison.OrdinalIgnoreCase) || work.Contains("polariz", StringComparison.OrdinalIgnoreCase)
-        where !denials.Any(d => work.Contains(d, StringComparison.OrdinalIgnoreCase))
+        where Trade.SaysToPolarise(work)
         select Kind.Of([part.Id], part.Id, work) with { Hint = "take the line out; only a generator with a field of its own is polarised" };
 }

@@ -23,9 +23,10 @@ internal static class FuseUnderLoad
             string[] told = [fuse.Part.Id, Numbers.Plain(fuse.Rating!.Value.Amperes, 1), Numbers.Plain(fuse.Current.Amperes, 1)];
             string rush = fuse.Inrush is { } inrush ? Numbers.Plain(inrush.Amperes, 0) : told[2];
             if (fuse.Carries == SizingOutcome.Failed || fuse.StandsInrush == SizingOutcome.Failed)
-                yield return Kind.Of([fuse.Part.Id], [.. told, rush]) with { Hint = fuse.RatingNeeded is { } needed ? $"take {Numbers.Plain(needed.Amperes, 1)} A" : "the wires behind it must be thicker before it can be greater" };
-            else if (fuse.Carries == SizingOutcome.Warning)
-                yield return Near.Of([fuse.Part.Id], [.. told, fuse.RatingNeeded is { } next ? Numbers.Plain(next.Amperes, 1) : Numbers.Plain(fuse.LeastRating.Amperes, 1)]);
+                yield return Kind.Of([fuse.Part.Id], [.. told, rush]) with { Hint = fuse.RatingNeeded is { } needed ? $"take {Numbers.Plain(needed.Amperes, 1)} A{(fuse.Thinnest is null ? ", once the wires behind it are known to bear that" : "")}" : "the wires behind it must be thicker before it can be greater" };
+            // Where no rating guards the wires as well, that is said by itself (HS3104).
+            else if (fuse is { Carries: SizingOutcome.Warning, RatingNeeded: { } next, Thinnest: not null })
+                yield return Near.Of([fuse.Part.Id], [.. told, Numbers.Plain(next.Amperes, 1)]);
         }
     }
 }

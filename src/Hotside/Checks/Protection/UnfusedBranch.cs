@@ -54,7 +54,7 @@ internal sealed record UnfusedBranch(Part Source, ImmutableArray<Conductor> Cond
             var nodes = Within(feed);
             region = [.. graph.Edges.Where(e => Passes(e) && nodes.Contains(e.A) && nodes.Contains(e.B) && e.A != WireGraph.Return && e.B != WireGraph.Return)];
             // Between the battery's post and the starters' studs.
-            cableEdges = Between(region, [feed, .. graph.Edges.Where(e => e.Element is not null && Trade.IsStarter(e.Part!, e.Element)).SelectMany(e => new[] { e.A, e.B })]);
+            cableEdges = Between(region, [feed, .. graph.Edges.Where(e => e.Element is not null && e.Part!.IsStarter(e.Element)).SelectMany(e => new[] { e.A, e.B })]);
             cable = [feed, .. cableEdges.SelectMany(e => new[] { e.A, e.B })];
         }
 
@@ -83,7 +83,7 @@ internal sealed record UnfusedBranch(Part Source, ImmutableArray<Conductor> Cond
         {
             var metres = Lengths(own, e => e.Metres);
             var ends = nodes.SelectMany(n => graph.At(n)).Distinct().ToArray();
-            var loads = ends.Where(e => e.Element is { IsConsumer: true, IsInternal: false } && !Trade.IsStarter(e.Part!, e.Element)).ToArray();
+            var loads = ends.Where(e => e.Element is { IsConsumer: true, IsInternal: false } && !e.Part!.IsStarter(e.Element)).ToArray();
             var machines = ends.Where(e => e.Element is not null && Trade.Charges(e.Element)).ToArray();
             var hops = Lengths(own, _ => 1);
             double Hops(WireEdge edge) => Math.Min(hops.GetValueOrDefault(edge.A, double.MaxValue), hops.GetValueOrDefault(edge.B, double.MaxValue));

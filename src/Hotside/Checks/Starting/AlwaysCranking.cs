@@ -24,7 +24,7 @@ internal static class AlwaysCranking
 
     public static IEnumerable<Diagnostic> Of(CheckedCircuit circuit)
     {
-        foreach (var starter in circuit.Loads.Where(l => Trade.IsStarter(l.Part, l.Element)))
+        foreach (var starter in circuit.Loads.Where(l => l.Part.IsStarter(l.Element)))
         {
             if (starter.Side == SwitchedSide.Unswitched)
             {

@@ -30,7 +30,7 @@ internal static class BondingStrap
                 yield return Kind.Of([metal.Id, .. standing], Listing.Of(standing), metal.Id, standing.Length == 1 ? "stands" : "stand") with { Hint = $"run a strap: \"{metal.Id} to chassis, 2 braid, 0.3 m\"; clean the metal, star washer" };
         }
         // Starters and machines stand on an engine; a job that names no metal at all has not looked at it.
-        string[] direct = [.. circuit.Circuit.Parts.Where(p => p.CaseOn is { IsChassis: true } && p.Kind.Elements.Any(e => Trade.IsStarter(p, e) || Trade.IsMachine(e))).Select(p => p.Id)];
+        string[] direct = [.. circuit.Circuit.Parts.Where(p => p.CaseOn is { IsChassis: true } && p.Kind.Elements.Any(e => p.IsStarter(e) || Trade.IsMachine(e))).Select(p => p.Id)];
         if (direct.Length > 0 && circuit.Circuit.Parts.All(p => p.Kind.Id is not ("metal" or "ground-strap")))
             yield return Unsaid.Of(direct, Listing.Of(direct), direct.Length == 1 ? "is" : "are") with { Hint = "add \"engine: metal\", put \"case on engine\", and run its strap to the chassis" };
     }

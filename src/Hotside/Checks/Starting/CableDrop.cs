@@ -16,7 +16,7 @@ internal static class CableDrop
 
     public static IEnumerable<Diagnostic> Of(CheckedCircuit circuit)
     {
-        foreach (var point in circuit.Points.All.Where(p => p is { IsCranking: true, For: not null, IsRunning: false } && Trade.IsStarter(p.For.Part, p.For.Element)))
+        foreach (var point in circuit.Points.All.Where(p => p is { IsCranking: true, For: not null, IsRunning: false } && p.For.Part.IsStarter(p.For.Element)))
         {
             var load = point.For!;
             double amperes = Math.Abs(point.Solution.Element(load.Part.Id, load.Element.Name).Amperes), most = amperes * VoltsPerAmpere;

@@ -33,7 +33,7 @@ internal sealed class LoadCurrents
 
     private LoadCurrent Of(ModelElement element, LoadStudy load)
     {
-        bool isSteady = !load.IsMomentary && !Tables.DropLimit.IsStarter(load);
+        bool isSteady = !load.IsMomentary && !load.Part.IsStarter(load.Element);
         // What may be on when nobody asks for it counts as always possible.
         bool isFree = load.IsApproximate || load.IsInRace || load.Holds is not null || !load.AlsoFedBy.IsEmpty || load.Control.IsCut;
         var combinations = load.Control.Any.AddRange(load.Sneaks?.Any ?? []);

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using Hotside.Circuits;
 using Hotside.Solving;
 using Hotside.Solving.Laws;
+using Hotside.Solving.Networks;
 using Hotside.Solving.Relays;
 using Hotside.Studies;
 
@@ -71,6 +72,8 @@ internal sealed class RunningCircuit
     {
         double amperes = 0;
         for (int e = element.FirstEdge; e < element.FirstEdge + element.EdgeCount; e++) amperes += Math.Abs(Model.Edges[e].Closed?.At(HighestVolts).Amperes ?? 0);
+        // A converter draws most where its volts are least.
+        if (element.Regulator >= 0 && Model.Regulators[element.Regulator] is PowerLoad load) amperes += load.Watts / load.LockOut;
         return amperes;
     }
 
@@ -83,7 +86,7 @@ internal sealed class RunningCircuit
     private Law?[] Charged(Law?[] laws)
     {
         foreach (var element in Model.Elements)
-            if (Tables.DropLimit.IsStarter(element.Part, element.Element)) Array.Clear(laws, element.FirstEdge, element.EdgeCount);
+            if (element.Part.IsStarter(element.Element)) Array.Clear(laws, element.FirstEdge, element.EdgeCount);
             else if (element.Element is { IsSource: true, When: null } && !element.Element.Traits.HasFlag(ElementTraits.Solar))
                 for (int e = element.FirstEdge; e < element.FirstEdge + element.EdgeCount; e++)
                     laws[e] = e == element.FirstEdge && laws[e] is ClampLaw cells ? new ClampLaw(cells.Siemens, SourceLaws.SetPoint(element.RatedVolts)) : null;

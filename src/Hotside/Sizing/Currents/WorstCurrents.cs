@@ -116,12 +116,12 @@ internal sealed class WorstCurrents
         {
             var open = Enumerable.Range(0, Graph.Edges.Length).Where(e => Graph.Edges[e].A != Graph.Edges[e].B && Bounds(e).Length == 0).Select(e => (Edge: e, Loads: RelevantTo(e))).ToArray();
             var groups = open.GroupBy(o => string.Join(',', o.Loads.Select(l => l.Load.Part.Id + "." + l.Load.Element.Name)), StringComparer.Ordinal)
-                .Select(g => (Edges: g.Select(o => o.Edge).ToArray(), Search: new StateSearch(running, g.First().Loads, [.. g.Select(o => EdgeOf(o.Edge))])));
-            double left = MostOfAll;
-            foreach (var (edges, search) in groups.OrderBy(g => g.Search.Combinations))
+                .Select(g => (Edges: g.Select(o => o.Edge).ToArray(), Search: new StateSearch(running, g.First().Loads, [.. g.Select(o => EdgeOf(o.Edge))]))).ToArray();
+            foreach (var (edges, search) in groups)
             {
-                var found = search.Greatest(search.Combinations <= left ? most : 0);
-                if (search.Combinations <= Math.Min(most, left)) left -= search.Combinations;
+                // The smaller ones first, as many as there is room for: whichever comes first in the file.
+                double needed = groups.Where(g => g.Search.Combinations <= search.Combinations).Sum(g => g.Search.Combinations);
+                var found = search.Greatest(needed <= MostOfAll ? most : 0);
                 for (int i = 0; i < edges.Length; i++) searched[edges[i]] = found[i];
             }
         }

@@ -50,7 +50,9 @@ internal sealed class CircuitDrops
         double amperes = Math.Abs(solver.AmperesOf(point, element)), volts = Math.Abs(StateSolver.VoltsOf(point, element));
         if (amperes < LeastAmperes) return null;
         var way = WayOf(load, point);
-        var source = study.Circuit.Sources.FirstOrDefault(s => load.Paths.Any(p => p.HotWay is [var first, ..] && first == s.Part.Id));
+        // Of several sources on its ways the one that stands highest now; of equal ones by name, whichever comes first in the file.
+        var source = study.Circuit.Sources.Where(s => load.Paths.Any(p => p.HotWay is [var first, ..] && first == s.Part.Id))
+            .OrderByDescending(s => Math.Round(Math.Abs(At(point, s.Feed) - At(point, s.Return)), 6)).ThenBy(s => s.Part.Id, StringComparer.Ordinal).FirstOrDefault();
         double nominal = source?.Volts ?? study.Circuit.System.Volts[0];
         // Where something in the way takes volts on purpose, only the conductors count.
         bool IsOnPurpose(DropShare share) => ResistanceWire.Is(graph.Model.Circuit.Conductors[share.Index].Wire);

@@ -34,8 +34,8 @@ internal sealed class DropSizes
                 if (!drops.TryGetValue(share.Index, out var list)) drops[share.Index] = list = [];
                 list.Add(drop);
             }
-            if (drop.Margin < 0) Raise(drop);
         }
+        Raise(all.Where(d => d.Margin < 0));
     }
 
     /// <summary>The circuit with the sizes that were raised; itself where none was.</summary>
@@ -50,7 +50,7 @@ internal sealed class DropSizes
     {
         circuit = better;
         var over = all.Where(d => d.Margin < 0 && !d.Conductors.Any(s => hopeless.Contains(s.Index))).ToArray();
-        foreach (var drop in over) Raise(drop);
+        Raise(over);
         return over.Length > 0;
     }
 
@@ -64,7 +64,8 @@ internal sealed class DropSizes
         var wire = circuit.Conductors[conductor].Wire;
         if (!drops.TryGetValue(conductor, out var list) || !IsJudged(wire) || hopeless.Contains(conductor)) return null;
         var ladder = WireLadder.Of(wire, circuit.System);
-        int least = raised.GetValueOrDefault(conductor);
+        // Where a circuit loses too much, what was not raised stays as it was: the others were raised on that ground.
+        int least = Math.Max(raised.GetValueOrDefault(conductor), first.GetValueOrDefault(conductor));
         foreach (var drop in list.Where(d => d.Margin >= 0))
         {
             var share = drop.Conductors.First(s => s.Index == conductor);
@@ -78,9 +79,15 @@ internal sealed class DropSizes
     /// <summary>Whether the drop of a wire goes by its size.</summary>
     public static bool IsJudged(Wire wire) => wire is { Size: not null, LengthInMetres: not null, ResistanceInOhms: null };
 
+    // The worst first; of equal ones by name, whichever comes first in the file.
+    private void Raise(IEnumerable<CircuitDrop> over)
+    {
+        foreach (var drop in over.OrderByDescending(d => (float)(d.Volts / d.Limit.Volts)).ThenBy(d => d.Load.Name, StringComparer.Ordinal)) Raise(drop);
+    }
+
     private void Raise(CircuitDrop drop)
     {
-        var shares = drop.Conductors.Where(s => !s.IsBeside && IsJudged(circuit.Conductors[s.Index].Wire)).ToArray();
+        var shares = drop.Conductors.Where(s => !s.IsBeside && IsJudged(circuit.Conductors[s.Index].Wire)).OrderBy(s => circuit.Conductors[s.Index].Id, StringComparer.Ordinal).ToArray();
         Dictionary<int, int> at = shares.ToDictionary(s => s.Index, s => RungOf(circuit.Conductors[s.Index].Wire));
         foreach (var share in shares) first.TryAdd(share.Index, at[share.Index]);
         double over = -drop.Margin;
@@ -92,7 +99,8 @@ internal sealed class DropSizes
             }
         while (over > 0)
         {
-            var best = shares.Where(s => at[s.Index] + 1 < LadderOf(s).Length && (!isStated(s.Index) || at[s.Index] < first[s.Index] + MostSteps)).MaxBy(s => Saved(s, at[s.Index], at[s.Index] + 1) / Copper(s, at[s.Index]));
+            // Equal wires are equal in single precision; the first by name of them is raised.
+            var best = shares.Where(s => at[s.Index] + 1 < LadderOf(s).Length && (!isStated(s.Index) || at[s.Index] < first[s.Index] + MostSteps)).MaxBy(s => (float)(Saved(s, at[s.Index], at[s.Index] + 1) / Copper(s, at[s.Index])));
             if (best is null) break;
             over -= Saved(best, at[best.Index], at[best.Index] + 1);
             raised[best.Index] = ++at[best.Index];

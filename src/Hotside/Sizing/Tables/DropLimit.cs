@@ -25,17 +25,11 @@ internal sealed record DropLimit(string Circuit, double Volts)
         return new(circuit, volts);
     }
 
-    /// <summary>Whether a load is a cranking motor.</summary>
-    public static bool IsStarter(LoadStudy load) => IsStarter(load.Part, load.Element);
-
-    /// <summary>Whether an element of a part is a cranking motor.</summary>
-    public static bool IsStarter(Part part, Element element) => element.Type == ElementType.Motor && part.Kind.Id.StartsWith("starter", StringComparison.Ordinal);
-
     // Which loads are vital is common practice, no source: what the engine runs by, what a driver reads, and electronics.
     private static string ClassOf(LoadStudy load)
     {
         string kind = load.Part.Kind.Id;
-        if (IsStarter(load)) return "starter";
+        if (load.Part.IsStarter(load.Element)) return "starter";
         if (kind.StartsWith("headlamp", StringComparison.Ordinal) && load.Element.Type == ElementType.Lamp) return "headlamp";
         if (kind.StartsWith("ignition", StringComparison.Ordinal) || kind.StartsWith("fuel-pump", StringComparison.Ordinal)) return "vital";
         return load.Element.Type switch

@@ -1,0 +1,98 @@
+using System.Text;
+using Hotside.Circuits;
+using Hotside.Faults;
+using Hotside.Outputs;
+using Hotside.Sizing;
+using Hotside.Studies;
+
+namespace Hotside;
+
+/// <summary>What single faults of a job's conductors do, before and after, as tables. Immutable.</summary>
+public sealed class FaultTable
+{
+    /// <summary>Asks for all conductors.</summary>
+    public const string All = "all";
+
+    private static readonly string[] Head = ["wire", "fault", "setting", "current", "what happens", "fuse", "opens within", "wire"];
+
+    private readonly string text;
+
+    private FaultTable(string text) => this.text = text;
+
+    /// <summary>The tables of a job.</summary>
+    /// <param name="job">The job.</param>
+    /// <param name="wire">The conductor's id, or <see cref="All"/>.</param>
+    /// <param name="setting">The setting in which the faults happen; left out: of each conductor that in which it carries most.</param>
+    /// <exception cref="ArgumentException">There is no such conductor before or after, or no such setting; the message names the nearest.</exception>
+    public static FaultTable Of(Job job, string wire, string? setting = null)
+    {
+        ArgumentNullException.ThrowIfNull(job);
+        ArgumentException.ThrowIfNullOrWhiteSpace(wire);
+        bool isAltered = !ReferenceEquals(job.Sizes.Before, job.Sizes.After);
+        (string Head, CircuitSizes Sizes, CircuitStudy Study)[] sides = isAltered
+            ? [("Before, ", job.Sizes.Before, job.Study.Before), ("After, ", job.Sizes.After, job.Study.After)]
+            : [("", job.Sizes.After, job.Study.After)];
+        var having = wire == All ? sides : [.. sides.Where(s => s.Sizes.Circuit.FindConductor(wire) is not null)];
+        StringBuilder text = new();
+        // Where neither has it, the altered circuit says which is nearest.
+        foreach (var (head, sizes, study) in having.Length > 0 ? having : sides[^1..])
+        {
+            var named = setting is null ? null : study.Setting(setting).Setting;
+            Tell(text, head, sizes.Circuit, wire != All ? CircuitFaults.OfConductor(sizes, wire, named) : named is null ? CircuitFaults.OfEach(sizes) : CircuitFaults.Of(sizes, named));
+        }
+        text.Append("Computed, not to be tried. A short of a battery burns and may make it burst; the workshop manual, local codes and licensed practice take precedence.\n");
+        return new(text.ToString());
+    }
+
+    /// <summary>The tables in plain text, columns aligned by spaces, a caution below; lines end with a line feed.</summary>
+    public string ToText() => text;
+
+    private static void Tell(StringBuilder text, string head, Circuit circuit, CircuitFaults faults)
+    {
+        text.Append(head).Append(circuit.System).Append('\n');
+        text.Append(TextColumns.Of("  ", [Head, .. faults.Faults.Where(f => !f.IsWithoutEffect).Select(f => Row(circuit, f))]));
+        var silent = faults.Faults.Where(f => f.IsWithoutEffect && f.Kind == FaultKind.Open).Select(f => f.Conductor.Id).ToArray();
+        if (silent.Length > 0) text.Append("  open without effect there: ").AppendJoin(", ", silent).Append('\n');
+        text.Append('\n');
+        foreach (var finding in faults.Findings) text.Append("  ").Append(finding).Append('\n');
+        if (faults.Findings.Length > 0) text.Append('\n');
+    }
+
+    private static string[] Row(Circuit circuit, FaultStudy fault) =>
+    [
+        fault.Conductor.Id,
+        fault.Kind switch
+        {
+            FaultKind.Open => "open", FaultKind.BadJoint => "bad joint", FaultKind.ShortAtFirstEnd => "short at " + circuit.TextOf(fault.Conductor.From), _ => "short at " + circuit.TextOf(fault.Conductor.To),
+        },
+        fault.Setting.Name, fault.Kind == FaultKind.Open ? "" : Numbers.Brief(fault.Current.Amperes) + " A", Effects(fault), string.Join(", ", fault.Openings.Select(o => o.Part)),
+        fault.End switch
+        {
+            FaultEnd.Cleared or FaultEnd.MayNeverClear => string.Join(", ", fault.Openings.Select(Times)),
+            FaultEnd.Unprotected => "NOTHING OPENS",
+            FaultEnd.LimitedByLoads => "loads limit it",
+            _ => "",
+        },
+        Wire(fault),
+    ];
+
+    private static string Effects(FaultStudy fault)
+    {
+        string[] effects =
+        [
+            .. fault.Loads.GroupBy(l => l.Effect).Select(g => $"{string.Join(", ", g.Select(l => l.Load))} {g.Key switch { LoadEffect.Dead => "dead", LoadEffect.Weak => "weak", LoadEffect.Reversed => "reversed", _ => "on though off" }}"),
+            .. fault.Kind == FaultKind.BadJoint && fault.JointHeat.Watts >= 1 ? new[] { $"joint drops {Numbers.Brief(fault.JointDrop.Volts)} V, {Numbers.Brief((double)fault.JointHeat.Watts)} W{(fault.IsHotToTouch ? ": burns" : "")}" } : [],
+        ];
+        return string.Join("; ", effects);
+    }
+
+    private static string Times(FuseOpening opening) => opening.Earliest is null ? "time not known"
+        : (opening.Earliest.Value.Seconds > 0 ? Seconds(opening.Earliest.Value.Seconds) + " to " : "") + (opening.Latest is { } latest ? Seconds(latest.Seconds) : "never");
+
+    private static string Seconds(double seconds) => Numbers.Brief(seconds) + " s";
+
+    private static string Wire(FaultStudy fault) => fault.Strains.IsEmpty ? ""
+        : fault.Strains[0] is { Survival: not Survival.Survives } worst
+            ? $"{worst.Conductor} {worst.Survival switch { Survival.NotShown => "may suffer", Survival.Overheats => "OVERHEATS", _ => "GLOWS AND MELTS" }}"
+            : "survives";
+}
