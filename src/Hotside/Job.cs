@@ -5,6 +5,7 @@ using Hotside.Diagnostics;
 using Hotside.Drawings.Plans;
 using Hotside.Drawings.Sets;
 using Hotside.Drawings.Sheets;
+using Hotside.Orders;
 using Hotside.Outputs;
 using Hotside.Reading;
 using Hotside.Sizing;
@@ -22,6 +23,7 @@ public sealed class Job
     private Study? study;
     private readonly Lazy<SizeStudy> sizes;
     private readonly Lazy<ImmutableArray<Diagnostic>> checks;
+    private readonly Lazy<WorkPlan> plan;
     private readonly ImmutableDictionary<string, SourceSpan> places;
     private readonly ImmutableArray<Diagnostic> reading;
     private readonly ImmutableArray<Acceptance> accepted;
@@ -36,6 +38,7 @@ public sealed class Job
         accepted = reading?.Accepted ?? [];
         sizes = new(() => SizeStudy.Of(Study));
         checks = new(() => CheckList.Run(Study, sizes));
+        plan = new(() => new(Alteration));
     }
 
     /// <summary>What the job is called.</summary>
@@ -52,6 +55,9 @@ public sealed class Job
 
     /// <summary>What each conductor carries, may carry and needs, and each fuse, before and after; made when first asked for.</summary>
     public SizeStudy Sizes => sizes.Value;
+
+    /// <summary>The order of work with what would come to harm in between; worked out when asked for.</summary>
+    public WorkOrder WorkOrder => OrderWriting.Of(plan.Value, Title, Vocabulary.Of(Words.American));
 
     /// <summary>
     /// All that is wrong or doubtful about the file, about the circuits and by the checks of the trade, with places where there is a file; by place, then code. What the file

@@ -1,0 +1,35 @@
+using System.Collections.Immutable;
+
+namespace Hotside.Orders;
+
+/// <summary>Puts acts into an order that meets their graph: among those that are ready the one of the least phase, at the place in hand, of the circuit and the number in hand.</summary>
+internal static class ActOrder
+{
+    /// <summary>The indices of the acts in their order.</summary>
+    public static ImmutableArray<int> Of(ImmutableArray<HandAct> acts, ActGraph graph)
+    {
+        int[] open = [.. acts.Select(a => graph.WaitsOf(a.Index).Count)];
+        List<int> ready = [.. Enumerable.Range(0, acts.Length).Where(i => open[i] == 0)];
+        var order = ImmutableArray.CreateBuilder<int>(acts.Length);
+        HandAct? last = null;
+        while (ready.Count > 0)
+        {
+            int next = last is { Type: WorkActType.WireOff, Partner: >= 0 } && ready.Contains(last.Partner) ? last.Partner : ready.MinBy(i => KeyOf(acts[i], last));
+            ready.Remove(next);
+            order.Add(next);
+            last = acts[next];
+            foreach (int follower in graph.FollowersOf(next))
+                if (--open[follower] == 0)
+                    ready.Add(follower);
+        }
+        return order.ToImmutable();
+    }
+
+    private static (int Phase, int Away, int Place, int Way, int Change, int Index) KeyOf(HandAct act, HandAct? last)
+    {
+        int away = last is null || act.Place != last.Place ? 2 : act.Change != last.Change ? 1 : 0;
+        // Without a place there is none to stay at; the number in hand counts all the same.
+        if (act.Place is null && away == 1) away = 2;
+        return (act.Phase, away, act.PlaceIndex, act.WayIndex, act.Change, act.Index);
+    }
+}

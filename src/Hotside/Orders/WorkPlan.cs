@@ -1,0 +1,78 @@
+using System.Collections.Immutable;
+using Hotside.Alterations;
+using Hotside.Diagnostics;
+
+namespace Hotside.Orders;
+
+/// <summary>The acts of an alteration in their order, cut into steps; what is not a matter of words.</summary>
+internal sealed class WorkPlan
+{
+    private readonly ActList list;
+
+    /// <summary>Plans an alteration.</summary>
+    /// <param name="alteration">The alteration.</param>
+    /// <param name="book">Phases and rules.</param>
+    public WorkPlan(Alteration alteration, OrderBook? book = null)
+    {
+        Alteration = alteration;
+        Book = book ?? OrderBook.Standard;
+        list = new(alteration);
+        States = new(alteration, list);
+        ActFacts facts = new(alteration, Book);
+        Acts = [.. list.All.Concat(StandingActs.Of(alteration)).Select((a, i) => facts.Told(a with { Index = i }))];
+        Graph = new(Acts, Book.Rules, States.Counterpart);
+        Order = ActOrder.Of(Acts, Graph);
+        Steps = [.. StepsOf()];
+    }
+
+    /// <summary>The alteration.</summary>
+    public Alteration Alteration { get; }
+
+    /// <summary>Phases and rules.</summary>
+    public OrderBook Book { get; }
+
+    /// <summary>All acts: those that change the circuit first, in the order of the changes.</summary>
+    public ImmutableArray<HandAct> Acts { get; }
+
+    /// <summary>The number of acts that belong to changes; their marks make a state.</summary>
+    public int Count => list.All.Count;
+
+    /// <summary>What waits for what.</summary>
+    public ActGraph Graph { get; }
+
+    /// <summary>The vehicle in between.</summary>
+    public VehicleStates States { get; }
+
+    /// <summary>The indices of the acts in their order.</summary>
+    public ImmutableArray<int> Order { get; }
+
+    /// <summary>The steps, each with the indices of its acts.</summary>
+    public ImmutableArray<ImmutableArray<int>> Steps { get; }
+
+    /// <summary>Hard rules that no order meets.</summary>
+    public IReadOnlyList<Diagnostic> Problems => Graph.Problems;
+
+    // One box for what is done at one place, to one circuit, in one phase.
+    private IEnumerable<ImmutableArray<int>> StepsOf()
+    {
+        var step = ImmutableArray.CreateBuilder<int>();
+        foreach (int i in Order)
+        {
+            if (step.Count > 0 && !GoesWith(Acts[step[^1]], Acts[i]))
+            {
+                yield return step.ToImmutable();
+                step.Clear();
+            }
+            step.Add(i);
+        }
+        if (step.Count > 0) yield return step.ToImmutable();
+    }
+
+    private static bool GoesWith(HandAct last, HandAct next)
+    {
+        if (last.Type is WorkActType.CableOff or WorkActType.CableOn or WorkActType.DeadTest or WorkActType.PowerUp || next.Type is WorkActType.PowerUp or WorkActType.CableOn || next.Words.Contains("battery")) return false;
+        // Both ends of a move are one thing, wherever they are.
+        if (last.Partner == next.Index && next.Partner >= 0) return true;
+        return last.Phase == next.Phase && last.Place == next.Place && (last.Way == next.Way || last.Change == next.Change);
+    }
+}
