@@ -23,7 +23,7 @@ public sealed class Job
     private Study? study;
     private readonly Lazy<SizeStudy> sizes;
     private readonly Lazy<ImmutableArray<Diagnostic>> checks;
-    private readonly Lazy<WorkPlan> plan;
+    private readonly Lazy<(WorkPlan Plan, Verdicts Verdicts)> work;
     private readonly ImmutableDictionary<string, SourceSpan> places;
     private readonly ImmutableArray<Diagnostic> reading;
     private readonly ImmutableArray<Acceptance> accepted;
@@ -38,7 +38,7 @@ public sealed class Job
         accepted = reading?.Accepted ?? [];
         sizes = new(() => SizeStudy.Of(Study));
         checks = new(() => CheckList.Run(Study, sizes));
-        plan = new(() => new(Alteration));
+        work = new(() => new WorkPlan(Alteration) is var plan ? (plan, new Verdicts(plan, Study)) : default);
     }
 
     /// <summary>What the job is called.</summary>
@@ -56,8 +56,8 @@ public sealed class Job
     /// <summary>What each conductor carries, may carry and needs, and each fuse, before and after; made when first asked for.</summary>
     public SizeStudy Sizes => sizes.Value;
 
-    /// <summary>The order of work with what would come to harm in between; worked out when asked for.</summary>
-    public WorkOrder WorkOrder => OrderWriting.Of(plan.Value, Title, Vocabulary.Of(Words.American));
+    /// <summary>The order of work with what would come to harm in between; worked out when first asked for, which takes a second for a whole vehicle.</summary>
+    public WorkOrder WorkOrder => OrderWork();
 
     /// <summary>
     /// All that is wrong or doubtful about the file, about the circuits and by the checks of the trade, with places where there is a file; by place, then code. What the file
@@ -180,6 +180,11 @@ public sealed class Job
         ArgumentException.ThrowIfNullOrWhiteSpace(load);
         return Explanation.Of(load, Study, Vocabulary.Of(words));
     }
+
+    /// <summary>The same as <see cref="WorkOrder"/>, in somebody's words.</summary>
+    /// <param name="words">Whose words.</param>
+    /// <exception cref="ArgumentOutOfRangeException"><paramref name="words"/> is none of the two.</exception>
+    public WorkOrder OrderWork(Words words = Words.American) => OrderWriting.Of(work.Value.Plan, work.Value.Verdicts, Title, Vocabulary.Of(words), new bool[work.Value.Plan.Count]);
 
     /// <summary>
     /// Shows the work by which a wire's size is told, as a person would write it by hand: current, ampacity, fuse, drop, strength, each with formula, values, source and result;

@@ -81,6 +81,8 @@ internal sealed class ActFacts
         yield return isGround ? "ground" : "feed";
         if (!isGround && act.Type is WorkActType.WireOff or WorkActType.WireOn or WorkActType.Cut)
             yield return paths.DistanceOf(act.At) < paths.DistanceOf(act.Other) ? "near" : "far";
+        // What lies before every fuse makes the whole vehicle live.
+        if (!isGround && paths.DistanceOf(act.At) != int.MaxValue && paths.FuseOf(act.At) is null) yield return "main";
     }
 
     private ImmutableArray<string> HoldersOf(HandAct act)

@@ -122,11 +122,8 @@ internal sealed class ActList
             int side = wire.Start[0] == moved.From && wire.Off[0] < 0 ? 0 : 1;
             OffEnd(wire, side, change, "move");
             OnEnd(wire, side, change, "move");
-            int off = wire.Off[side], on = wire.On[side];
             // With both ends elsewhere the copper is laid anew between; one end is put over in one go.
-            if (move.Ends.Length > 1 || off < 0 || on < 0) continue;
-            acts[off] = acts[off] with { Partner = on };
-            acts[on] = acts[on] with { Partner = off };
+            if (move.Ends.Length == 1 && wire.On[side] is >= 0 and var on && wire.Off[side] >= 0) acts[on] = acts[on] with { Partner = wire.Off[side] };
         }
     }
 
@@ -139,5 +136,6 @@ internal sealed class ActList
         half.Start[1 - near] = wire.Start[side];
         OnEnd(wire, side, change, "cut");
         OnEnd(half, near, change, "cut");
+        foreach (int on in new[] { wire.On[side], half.On[near] }.Where(on => on >= 0)) acts[on] = acts[on] with { Partner = at };
     }
 }

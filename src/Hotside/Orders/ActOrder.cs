@@ -12,9 +12,12 @@ internal static class ActOrder
         List<int> ready = [.. Enumerable.Range(0, acts.Length).Where(i => open[i] == 0)];
         var order = ImmutableArray.CreateBuilder<int>(acts.Length);
         HandAct? last = null;
+        int opened = -1;
         while (ready.Count > 0)
         {
-            int next = last is { Type: WorkActType.WireOff, Partner: >= 0 } && ready.Contains(last.Partner) ? last.Partner : ready.MinBy(i => KeyOf(acts[i], last));
+            // What was taken off or cut to go on elsewhere goes on before anything else is done.
+            int next = opened >= 0 && ready.FindIndex(i => acts[i].Partner == opened) is >= 0 and var at ? ready[at] : ready.MinBy(i => KeyOf(acts[i], last));
+            if (acts[next].Type is WorkActType.WireOff or WorkActType.Cut) opened = next;
             ready.Remove(next);
             order.Add(next);
             last = acts[next];
@@ -27,7 +30,7 @@ internal static class ActOrder
 
     private static (int Phase, int Away, int Place, int Way, int Change, int Index) KeyOf(HandAct act, HandAct? last)
     {
-        int away = last is null || act.Place != last.Place ? 2 : act.Change != last.Change ? 1 : 0;
+        int away = last is null || act.Phase != last.Phase || act.Place != last.Place ? 2 : act.Change != last.Change ? 1 : 0;
         // Without a place there is none to stay at; the number in hand counts all the same.
         if (act.Place is null && away == 1) away = 2;
         return (act.Phase, away, act.PlaceIndex, act.WayIndex, act.Change, act.Index);

@@ -84,8 +84,12 @@ internal sealed class ActText(Alteration alteration, Vocabulary words)
     {
         bool isReversed = alteration.Changes.SelectMany(c => c.Acts).OfType<Replace>().Any(r => r.Reversed && r.Items.Contains(act.Item));
         string text = Sentence(PartChangeText.Replaced([act.Item], isReversed, alteration, words));
-        string landed = alteration.After.FindPart(act.Item) is { IsStandingSource: true } ? "" : Landed(act.Item, before, after);
-        return landed.Length == 0 ? text : $"{text} Tag its wires first. On again: {landed}.";
+        Part was = alteration.Before.FindPart(act.Item)!, now = alteration.After.FindPart(act.Item)!;
+        string landed = now.IsStandingSource ? "" : Landed(act.Item, before, after);
+        if (landed.Length == 0) return text;
+        // A bulb or a fuse comes out of its holder, whose wires stay.
+        bool isHeld = was.Kind.Id == now.Kind.Id && !isReversed && (act.Words.Contains("lamp") || act.Words.Contains("fuse"));
+        return isHeld ? $"{text} If the holder stays, so do its wires." : $"{text} Tag its wires first. On again: {landed}.";
     }
 
     private string Turned(HandAct act, Circuit before, Circuit after)

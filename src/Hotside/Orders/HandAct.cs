@@ -22,7 +22,7 @@ internal sealed record HandAct(WorkActType Type, string Item, int Change)
     /// <summary>For a wire's end, where the other end is in the same circuit.</summary>
     public End Other { get; init; } = End.Free;
 
-    /// <summary>For a wire's end, the act that goes with it: a move is taken off and put on in one go.</summary>
+    /// <summary>For an end that goes on, the act that took it off or cut it: both are done in one go; −1: none.</summary>
     public int Partner { get; init; } = -1;
 
     /// <summary>What the act is for, in the words of the rules: <c>take-out</c>, <c>move</c>, <c>renew</c>, <c>run</c>, <c>cut</c>.</summary>

@@ -23,7 +23,10 @@ public sealed record WorkOrder
     /// <summary>The last step after which the old battery may go back, for a job that is interrupted; 0 where it may not after any, <see langword="null"/> where there is none.</summary>
     public int? OldBatteryUntil { get; internal init; }
 
-    /// <summary>What to mind before the first step; the last says who decides.</summary>
+    /// <summary>The step with which the new battery goes in; <see langword="null"/> where none does.</summary>
+    public int? BatteryStep { get; internal init; }
+
+    /// <summary>What to mind before the first step; the first says who decides.</summary>
     public ImmutableArray<string> Cautions { get; internal init; } = [];
 
     /// <summary>What is wrong with the order itself: rules in a circle, harm after the battery is in, progress that leaves something out.</summary>

@@ -7,6 +7,9 @@ namespace Hotside.Orders;
 /// <summary>The acts of an alteration in their order, cut into steps; what is not a matter of words.</summary>
 internal sealed class WorkPlan
 {
+    // More than fits under one tick box (own choice).
+    private const int MostActs = 8;
+
     private readonly ActList list;
 
     /// <summary>Plans an alteration.</summary>
@@ -19,7 +22,7 @@ internal sealed class WorkPlan
         list = new(alteration);
         States = new(alteration, list);
         ActFacts facts = new(alteration, Book);
-        Acts = [.. list.All.Concat(StandingActs.Of(alteration)).Select((a, i) => facts.Told(a with { Index = i }))];
+        Acts = Paired([.. list.All.Concat(StandingActs.Of(alteration)).Select((a, i) => facts.Told(a with { Index = i }))]);
         Graph = new(Acts, Book.Rules, States.Counterpart);
         Order = ActOrder.Of(Acts, Graph);
         Steps = [.. StepsOf()];
@@ -52,13 +55,20 @@ internal sealed class WorkPlan
     /// <summary>Hard rules that no order meets.</summary>
     public IReadOnlyList<Diagnostic> Problems => Graph.Problems;
 
+    // What comes off to go on elsewhere waits until it can go on there.
+    private static ImmutableArray<HandAct> Paired(HandAct[] acts)
+    {
+        foreach (var on in acts.Where(a => a.Partner >= 0)) acts[on.Partner] = acts[on.Partner] with { Phase = Math.Max(acts[on.Partner].Type == WorkActType.Cut ? acts[on.Partner].Phase : 0, on.Phase) };
+        return [.. acts];
+    }
+
     // One box for what is done at one place, to one circuit, in one phase.
     private IEnumerable<ImmutableArray<int>> StepsOf()
     {
         var step = ImmutableArray.CreateBuilder<int>();
         foreach (int i in Order)
         {
-            if (step.Count > 0 && !GoesWith(Acts[step[^1]], Acts[i]))
+            if (step.Count > 0 && (!GoesWith(Acts[step[^1]], Acts[i]) || (step.Count >= MostActs && Acts[i].Partner < 0)))
             {
                 yield return step.ToImmutable();
                 step.Clear();
@@ -72,7 +82,9 @@ internal sealed class WorkPlan
     {
         if (last.Type is WorkActType.CableOff or WorkActType.CableOn or WorkActType.DeadTest or WorkActType.PowerUp || next.Type is WorkActType.PowerUp or WorkActType.CableOn || next.Words.Contains("battery")) return false;
         // Both ends of a move are one thing, wherever they are.
-        if (last.Partner == next.Index && next.Partner >= 0) return true;
-        return last.Phase == next.Phase && last.Place == next.Place && (last.Way == next.Way || last.Change == next.Change);
+        if (next.Partner == last.Index || (next.Partner >= 0 && next.Partner == last.Partner)) return true;
+        if (last.Phase != next.Phase || last.Place != next.Place) return false;
+        // Dead copper asks for no look in between, and at a named place one stays.
+        return next.Place is not null || next.Type == WorkActType.Lay || last.Way == next.Way || last.Change == next.Change;
     }
 }
