@@ -33,7 +33,7 @@ internal static class OrderCommand
             }
             if (JobArgument.Read(parsed.GetRequiredValue(job), error) is not { } read) return ExitCode.InputUnreadable;
             var table = OrderTable.Of(read, WordsOption.Of(parsed.GetValue(words)));
-            foreach (var finding in table.Order.Findings) error.WriteLine(Colouring.Of(finding.ToString(), finding.Severity, error));
+            foreach (var finding in table.Order.Findings.Where(f => read.Findings.All(r => r.Message != f.Message))) error.WriteLine(Colouring.Of(finding.ToString(), finding.Severity, error));
             if (target.Format == "csv") target.Write(table.ToCsv, table.SaveCsv);
             else if (target.Format == "json") target.Write(table.ToJson, table.SaveJson);
             else target.Write(table.ToText, table.SaveText);

@@ -6,7 +6,10 @@ namespace Hotside.Orders;
 internal static class ActOrder
 {
     /// <summary>The indices of the acts in their order.</summary>
-    public static ImmutableArray<int> Of(ImmutableArray<HandAct> acts, ActGraph graph)
+    /// <param name="acts">The acts.</param>
+    /// <param name="graph">What waits for what.</param>
+    /// <param name="done">The acts that are done, a mark each: they come first.</param>
+    public static ImmutableArray<int> Of(ImmutableArray<HandAct> acts, ActGraph graph, bool[] done)
     {
         int[] open = [.. acts.Select(a => graph.WaitsOf(a.Index).Count)];
         List<int> ready = [.. Enumerable.Range(0, acts.Length).Where(i => open[i] == 0)];
@@ -16,7 +19,7 @@ internal static class ActOrder
         while (ready.Count > 0)
         {
             // What was taken off or cut to go on elsewhere goes on before anything else is done.
-            int next = opened >= 0 && ready.FindIndex(i => acts[i].Partner == opened) is >= 0 and var at ? ready[at] : ready.MinBy(i => KeyOf(acts[i], last));
+            int next = opened >= 0 && ready.FindIndex(i => acts[i].Partner == opened) is >= 0 and var at && (done[ready[at]] || !ready.Any(i => done[i])) ? ready[at] : ready.MinBy(i => (done[i] ? 0 : 1, KeyOf(acts[i], last)));
             if (acts[next].Type is WorkActType.WireOff or WorkActType.Cut) opened = next;
             ready.Remove(next);
             order.Add(next);

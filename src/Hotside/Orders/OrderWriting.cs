@@ -14,8 +14,7 @@ internal static class OrderWriting
     /// <param name="verdicts">What a battery would do in between.</param>
     /// <param name="title">What the job is called.</param>
     /// <param name="words">Whose words.</param>
-    /// <param name="done">A mark for each act that is done.</param>
-    public static WorkOrder Of(WorkPlan plan, Verdicts verdicts, string title, Vocabulary words, bool[] done)
+    public static WorkOrder Of(WorkPlan plan, Verdicts verdicts, string title, Vocabulary words)
     {
         ActText text = new(plan.Alteration, words);
         bool[] sofar = new bool[plan.Count];
@@ -33,7 +32,7 @@ internal static class OrderWriting
                     sofar[i] = true;
                     circuit = plan.States.Of(sofar, plan.Alteration.Before.System);
                 }
-                acts.Add(new(act.Type, act.Item, act.Change > 0 ? act.Change : null, text.Of(act, before, circuit)) { At = AtOf(act, plan), IsDone = i < done.Length && done[i] });
+                acts.Add(new(act.Type, act.Item, act.Change > 0 ? act.Change : null, text.Of(act, before, circuit)) { At = AtOf(act, plan), IsDone = plan.IsDone(i) });
             }
             var first = plan.Acts[indices[0]];
             int number = steps.Count + 1;

@@ -34,6 +34,21 @@ internal sealed class VehicleStates
         return new(system, there, laid, []);
     }
 
+    /// <summary>
+    /// The vehicle as one finds it: with the supply of the battery that is in it, wires without any end left out, and the settings of which it has all parts.
+    /// </summary>
+    public Circuit Standing(bool[] done)
+    {
+        bool isNew = acts.All.Any(a => done[a.Index] && a.Type is WorkActType.Swap or WorkActType.Fit or WorkActType.Turn && alteration.After.FindPart(a.Item)!.IsStandingSource)
+            || done.All(d => d);
+        var circuit = Of(done, isNew ? alteration.After.System : alteration.Before.System);
+        circuit = new(circuit.System, circuit.Parts, [.. circuit.Conductors.Where(c => c.Ends.Any(e => !e.IsFree))], []);
+        bool IsThere(SetPosition p) => circuit.Variables.Any(v => v.Part == p.Part && v.Actuator.Name == p.Actuator && v.Actuator.Positions.Contains(p.Position));
+        var settings = alteration.After.Settings.Concat(alteration.Before.Settings)
+            .Where(s => s.Positions.All(IsThere) && s.Values.All(v => circuit.FindPart(v.Part) is not null)).DistinctBy(s => s.Name);
+        return circuit.With([.. settings]);
+    }
+
     /// <summary>Whether a part stands in the state as it is after; it may stand so in both.</summary>
     public bool IsAfter(string part, bool[] done) => !acts.Parts.TryGetValue(part, out int act) || done[act];
 

@@ -11,11 +11,13 @@ internal sealed class WorkPlan
     private const int MostActs = 8;
 
     private readonly ActList list;
+    private readonly bool[] doneAll;
 
     /// <summary>Plans an alteration.</summary>
     /// <param name="alteration">The alteration.</param>
     /// <param name="book">Phases and rules.</param>
-    public WorkPlan(Alteration alteration, OrderBook? book = null)
+    /// <param name="progress">What is done, as the job writes it: it comes first, for it is history; the rest is planned from there.</param>
+    public WorkPlan(Alteration alteration, OrderBook? book = null, string progress = "")
     {
         Alteration = alteration;
         Book = book ?? OrderBook.Standard;
@@ -24,7 +26,12 @@ internal sealed class WorkPlan
         ActFacts facts = new(alteration, Book);
         Acts = Paired([.. list.All.Concat(StandingActs.Of(alteration)).Select((a, i) => facts.Told(a with { Index = i }))]);
         Graph = new(Acts, Book.Rules, States.Counterpart);
-        Order = ActOrder.Of(Acts, Graph);
+        List<Diagnostic> problems = [.. Graph.Problems];
+        Done = Progress.Read(progress, [.. Acts.Take(Count)], problems);
+        problems.AddRange(Progress.Open(Done, Acts, Graph));
+        Problems = [.. problems];
+        doneAll = WithStanding();
+        Order = ActOrder.Of(Acts, Graph, doneAll);
         Steps = [.. StepsOf()];
     }
 
@@ -52,8 +59,32 @@ internal sealed class WorkPlan
     /// <summary>The steps, each with the indices of its acts.</summary>
     public ImmutableArray<ImmutableArray<int>> Steps { get; }
 
-    /// <summary>Hard rules that no order meets.</summary>
-    public IReadOnlyList<Diagnostic> Problems => Graph.Problems;
+    /// <summary>A mark for each act of the changes that is done.</summary>
+    public bool[] Done { get; }
+
+    /// <summary>Hard rules that no order meets, and progress that leaves something out.</summary>
+    public ImmutableArray<Diagnostic> Problems { get; }
+
+    /// <summary>Whether an act is done, of those that every order has what comes before something done.</summary>
+    public bool IsDone(int act) => doneAll[act];
+
+    /// <summary>The marks of all acts once the first so many steps are done.</summary>
+    public bool[] DoneAfter(int steps)
+    {
+        bool[] done = new bool[Count];
+        foreach (int i in Steps.Take(steps).SelectMany(s => s).Where(i => i < Count)) done[i] = true;
+        return done;
+    }
+
+    // Nobody has done anything without what every order begins with.
+    private bool[] WithStanding()
+    {
+        bool[] done = [.. Done, .. new bool[Acts.Length - Count]];
+        if (Done.Any(d => d))
+            foreach (var act in Acts.Skip(Count))
+                done[act.Index] = act.Type is WorkActType.Record or WorkActType.Measure or WorkActType.CableOff or WorkActType.BatteryOut or WorkActType.MarkPolarity;
+        return done;
+    }
 
     // What comes off to go on elsewhere waits until it can go on there.
     private static ImmutableArray<HandAct> Paired(HandAct[] acts)
