@@ -84,7 +84,7 @@ internal static class DrawCommand
                 error.WriteLine("hotside: " + e.Message.Split(" (Parameter")[0]);
                 return ExitCode.WrongUsage;
             }
-            return read.HasErrors ? ExitCode.Findings : ExitCode.Done;
+            return whole.HasErrors ? ExitCode.Findings : ExitCode.Done;
         });
         return command;
     }

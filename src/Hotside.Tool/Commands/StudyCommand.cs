@@ -48,7 +48,7 @@ internal static class StudyCommand
                 error.WriteLine("hotside: " + e.Message.Split(" (Parameter")[0]);
                 return ExitCode.WrongUsage;
             }
-            return read.HasErrors ? ExitCode.Findings : ExitCode.Done;
+            return whole.HasErrors ? ExitCode.Findings : ExitCode.Done;
         });
         return command;
     }

@@ -36,7 +36,7 @@ internal static class WiresCommand
             var list = WireList.Of(read, parsed.GetValue(words) == "uk" ? Words.British : Words.American);
             if (target.Format == "csv") target.Write(list.ToCsv, list.SaveCsv);
             else target.Write(list.ToText, list.SaveText);
-            return read.HasErrors ? ExitCode.Findings : ExitCode.Done;
+            return whole.HasErrors ? ExitCode.Findings : ExitCode.Done;
         });
         return command;
     }
