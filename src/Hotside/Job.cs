@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Hotside.Alterations;
 using Hotside.Checks;
+using Hotside.CheckSheets;
 using Hotside.Diagnostics;
 using Hotside.Drawings.Plans;
 using Hotside.Drawings.Sets;
@@ -173,6 +174,26 @@ public sealed class Job
     {
         ArgumentException.ThrowIfNullOrWhiteSpace(load);
         return Explanation.Of(load, Study, Vocabulary.Of(words));
+    }
+
+    /// <summary>A sheet of readings to take on the vehicle, with what is expected and what a deviation means.</summary>
+    /// <param name="extent">How much it covers.</param>
+    /// <param name="view">Of which circuit: <see cref="View.Before"/> or <see cref="View.After"/>.</param>
+    /// <param name="only">A part's id or one of its loads, to which and to whose fuse way the sheet is restricted; <see langword="null"/>: all.</param>
+    /// <param name="words">Whose words.</param>
+    /// <exception cref="ArgumentException">There is no such load, and the message names the nearest; or the view is of no single circuit.</exception>
+    /// <exception cref="ArgumentOutOfRangeException"><paramref name="words"/> is none of the two.</exception>
+    public CheckSheet CheckSheet(SheetExtent extent = SheetExtent.Short, View view = View.After, string? only = null, Words words = Words.American)
+    {
+        var study = view switch
+        {
+            View.Before => Study.Before,
+            View.After => Study.After,
+            _ => throw new ArgumentException("A sheet is of one circuit: before or after.", nameof(view)),
+        };
+        var loads = only is null ? [.. study.Loads.Where(l => !l.Element.IsInternal)] : study.LoadsNamed(only);
+        if (loads.IsEmpty) loads = [study.Load(only ?? "")];
+        return SheetMaker.Intake(study, Title, loads, Vocabulary.Of(words));
     }
 
     /// <summary>

@@ -22,10 +22,12 @@ public partial class HouseRulesTests
         ["Faults"] = ["Circuits", "Diagnostics", "Solving", "Sizing", "Studies"],
         ["Checks"] = ["Circuits", "Alterations", "Diagnostics", "Solving", "Sizing", "Studies"],
         ["Wording"] = ["Circuits", "Alterations", "Studies"],
+        ["Diagnoses"] = ["Circuits", "Alterations", "Diagnostics", "Notation", "Solving", "Studies", "Wording"],
+        ["CheckSheets"] = ["Circuits", "Alterations", "Diagnostics", "Solving", "Studies", "Wording", "Diagnoses"],
         ["Symbols"] = [],
         ["Layouts"] = ["Symbols"],
         ["Drawings"] = ["Circuits", "Alterations", "Studies", "Symbols", "Layouts", "Wording"],
-        ["Outputs"] = ["Circuits", "Alterations", "Diagnostics", "Solving", "Studies", "Sizing", "Faults", "Wording", "Symbols", "Drawings"],
+        ["Outputs"] = ["Circuits", "Alterations", "Diagnostics", "Solving", "Studies", "Sizing", "Faults", "Wording", "Diagnoses", "CheckSheets", "Symbols", "Drawings"],
     };
 
     public static TheoryData<string> Rooms => [.. Knows.Keys];
