@@ -41,7 +41,12 @@ internal static class DiagnoseBenchmark
         double first = Stopwatch.GetElapsedTime(start).TotalSeconds;
         var rough = faults.Select(f => trial.Run(f, (ulong)f + 5000, isRough: true)).OfType<DiagnosisOutcome>().ToArray();
         foreach (var (fault, outcome) in outcomes.Where(o => o.Outcome is { } made && made.Found > made.HalfSplit))
+        {
             output.WriteLine($"    missed: {trial.Dictionary.Faults[fault].Text} ({trial.Dictionary.Faults[fault].Mode.Name}), {outcome!.Readings} readings, {outcome.Looks} looks, found after {(outcome.Found == int.MaxValue ? "never" : outcome.Found.ToString(CultureInfo.InvariantCulture))}");
+            trial.Trace = output;
+            trial.Run(fault, (ulong)fault + 1000);
+            trial.Trace = null;
+        }
         double Share(Func<DiagnosisOutcome, bool> which, DiagnosisOutcome[] of) => 100.0 * of.Count(which) / Math.Max(1, of.Length);
         Row row = new(shown.Length, Share(o => o.Found <= o.HalfSplit, shown), Share(o => o.Found <= 2, shown), Share(o => o.Found <= o.HalfSplit + 2, rough));
         var within = shown.Where(o => o.Found < int.MaxValue).ToArray();

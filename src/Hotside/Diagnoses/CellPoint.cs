@@ -9,6 +9,9 @@ internal sealed record CellPoint(float[][] Volts, bool[] Floats, int[] Relays)
     /// <summary>How often a circuit is computed: as stated, and four times with parts drawn within their tolerances.</summary>
     public const int Samples = 5;
 
+    /// <summary>The potentials of the same circuits without the fault, sample by sample: how it was on this vehicle.</summary>
+    public float[][] Sound { get => field ?? Volts; init; }
+
     // The variance of so few samples is widened a little, for they may lie close by chance.
     private const double Widened = 1.7;
 

@@ -25,6 +25,7 @@ internal sealed class FaultDictionary
     private readonly List<BenchSetting> settings;
     private readonly List<StatePoint> healthyAt = [];
     private readonly List<CellPoint> healthy = [];
+    private readonly List<float[][]> drawn = [];
     private readonly List<CellPoint?[]> points = [];
     private readonly ImmutableArray<int>[] blown;
     private readonly double[] most;
@@ -150,9 +151,8 @@ internal sealed class FaultDictionary
     private CellPoint HealthyIn(int setting)
     {
         var at = healthyAt[setting];
-        float[][] volts = new float[CellPoint.Samples][];
-        volts[0] = Narrow(at);
-        for (int i = 1; i < volts.Length; i++) volts[i] = Narrow(Solve(settings[setting], null, 1, [], tolerances[i], at.Point.Volts));
+        drawn.Add([.. tolerances.Select(t => Narrow(Solve(settings[setting], null, 1, [], t, at.Point.Volts)))]);
+        float[][] volts = [Narrow(at), .. drawn[setting].Take(CellPoint.Samples - 1)];
         return new(volts, Ties.FloatingAt(bench.Solver, at), at.State);
     }
 
@@ -163,12 +163,16 @@ internal sealed class FaultDictionary
         if (IsIdle(fault, setting) && blown[cell].IsEmpty) return healthy[setting];
         var near = healthyAt[setting].Point.Volts;
         SeededDraws draws = new((ulong)cell + 1);
-        float[][] volts = new float[CellPoint.Samples][];
+        float[][] volts = new float[CellPoint.Samples][], sound = new float[CellPoint.Samples][];
         var stated = Solve(settings[setting], fault, size.Middle, blown[cell], null, near);
-        volts[0] = Narrow(stated);
+        (volts[0], sound[0]) = (Narrow(stated), healthy[setting].Volts[0]);
         for (int i = 1; i < volts.Length; i++)
-            volts[i] = Narrow(Solve(settings[setting], fault, size.At(draws.Share()), blown[cell], tolerances[((cell * 5) + i) % Drawn], stated.Point.Volts));
-        return new(volts, Ties.FloatingAt(fault.Crossed ?? bench.Solver, stated), stated.State);
+        {
+            int which = ((cell * CellPoint.Samples) + i) % Drawn;
+            volts[i] = Narrow(Solve(settings[setting], fault, size.At(draws.Share()), blown[cell], tolerances[which], stated.Point.Volts));
+            sound[i] = drawn[setting][which];
+        }
+        return new(volts, Ties.FloatingAt(fault.Crossed ?? bench.Solver, stated), stated.State) { Sound = sound };
     }
 
     // Without a current through it a resistance changes nothing, nor does a contact that is closed anyway.

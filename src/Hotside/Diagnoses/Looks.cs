@@ -13,8 +13,8 @@ internal static class Looks
     // Edges are soft, and one in thirty looks is misjudged (own choices).
     private const double Soft = 0.05, Misjudged = 0.03;
 
-    // Less of its rated volts counts as off when all is well.
-    private const double LeastShare = 0.15;
+    // Less of its rated volts counts as off when all is well: below any glow by more than tolerances make up. A pointer shows less.
+    private const double LeastShare = 0.10, LeastOfGauge = 0.02;
 
     /// <summary>The likelihood of each state, in their order.</summary>
     public static void Of(FaultDictionary dictionary, int setting, int cell, Watched watched, Span<double> likelihoods)
@@ -25,14 +25,14 @@ internal static class Looks
             Fill(likelihoods, point.Relays[watched.Variable] == 0 ? LookState.Off : LookState.Right);
             return;
         }
-        double was = Volts(sound, 0, watched), rated = watched.Element.RatedVolts;
-        bool isOn = was > LeastShare * rated;
-        double reference = isOn ? was : rated;
+        double was = SoundVolts(sound, watched), rated = watched.Element.RatedVolts;
+        bool isOn = IsOn(was, watched);
         bool isOut = IsOut(dictionary, cell, watched), isTurned = IsTurned(dictionary, cell, watched);
         likelihoods.Clear();
         for (int sample = 0; sample < CellPoint.Samples; sample++)
         {
-            double share = isOut || Floats(point, watched) ? 0 : Volts(point, sample, watched, isTurned) / reference;
+            double reference = isOn ? Volts(point.Sound[sample], watched, isTurned: false) : rated;
+            double share = isOut || Floats(point, watched) ? 0 : Volts(point.Volts[sample], watched, isTurned) / reference;
             if (isOn) Add(likelihoods, share, OffBelow, DimBelow, StrongAbove);
             else Add(likelihoods, share, NoGlowBelow, GlowBelow, double.PositiveInfinity);
         }
@@ -44,7 +44,7 @@ internal static class Looks
     {
         var sound = dictionary.Healthy(setting);
         if (watched.Variable >= 0) return sound.Relays[watched.Variable] == 0 ? LookState.Off : LookState.Right;
-        return Volts(sound, 0, watched) > LeastShare * watched.Element.RatedVolts ? LookState.Right : LookState.Off;
+        return IsOn(SoundVolts(sound, watched), watched) ? LookState.Right : LookState.Off;
     }
 
     /// <summary>The state by volts alone.</summary>
@@ -53,14 +53,17 @@ internal static class Looks
     public static LookState Judged(bool isOn, double share) =>
         share < (isOn ? OffBelow : NoGlowBelow) ? LookState.Off : share < (isOn ? DimBelow : GlowBelow) ? LookState.Dim : isOn && share > StrongAbove ? LookState.Strong : LookState.Right;
 
-    /// <summary>The volts that make it work, in a sample.</summary>
-    public static double Volts(CellPoint point, int sample, Watched watched, bool isTurned = false)
+    private static double Volts(float[] volts, Watched watched, bool isTurned)
     {
-        float[] volts = point.Volts[sample];
         double across = (watched.Element.A < 0 ? 0 : volts[watched.Element.A]) - (watched.Element.B < 0 ? 0 : volts[watched.Element.B]);
         if (isTurned) across = -across;
         return watched.Element.Element.IsOneWay ? Math.Max(0, across) : Math.Abs(across);
     }
+
+    /// <summary>The volts that make it work when all is well; none where an end floats.</summary>
+    public static double SoundVolts(CellPoint sound, Watched watched) => Floats(sound, watched) ? 0 : Volts(sound.Volts[0], watched, isTurned: false);
+
+    private static bool IsOn(double volts, Watched watched) => volts > (watched.Element.Element.Type == ElementType.Gauge ? LeastOfGauge : LeastShare) * watched.Element.RatedVolts;
 
     private static bool Floats(CellPoint point, Watched watched) =>
         (watched.Element.A >= 0 && point.Floats[watched.Element.A]) || (watched.Element.B >= 0 && point.Floats[watched.Element.B]);

@@ -21,6 +21,8 @@ internal sealed class DiagnosisTrial
         classes = new(meter, tests);
     }
 
+    public TextWriter? Trace { get; set; }
+
     public FaultDictionary Dictionary => meter.Dictionary;
 
     /// <summary>A trial on a whole circuit, or on the piece of some loads.</summary>
@@ -51,12 +53,14 @@ internal sealed class DiagnosisTrial
             var leading = classes.Of(beliefs.Order.Take(16));
             if (found < 0 && leading.Take(3).Any(c => classes.IsOne(c[0], fault) || c.Contains(fault))) found = readings;
             bool isFirst = leading[0].Contains(fault) || classes.IsOne(leading[0][0], fault);
+            if (Trace is not null) Trace.WriteLine($"      {string.Join("; ", leading.Take(3).Select(c => $"{beliefs.OfFault[c[0]]:0.000} {Dictionary.Faults[c[0]].Text}"))}");
             bool isSure = leading[0].Sum(f => beliefs.OfFault[f]) > 0.97;
             var next = isSure || readings == MostReadings || looks > 20 ? null : NextTest.Of(beliefs, meter, tests, t => !taken.Contains(t), last);
             if (next is null) return new(pieces, found < 0 ? int.MaxValue : found, readings, looks, isFirst);
             taken.Add(next.Test);
             read = read.Add(vehicle.Read(next.Test));
             last = next.Test.Setting;
+            Trace?.WriteLine($"      {next.Test} {Dictionary.Settings[last].Name} -> {read[^1].Value:0.000}; {next.Bits:0.00} bit");
             if (next.Test is LookTest) looks++;
             else readings++;
         }

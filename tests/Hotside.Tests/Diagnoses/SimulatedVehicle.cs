@@ -81,15 +81,16 @@ internal sealed class SimulatedVehicle
     private LookState Look(LookTest look)
     {
         var watched = meter.Watched[look.Watched];
-        var (at, sound) = (At(look.Setting), dictionary.Healthy(look.Setting));
+        var at = At(look.Setting);
         if (watched.Variable >= 0) return at.State[watched.Variable] == 0 ? LookState.Off : LookState.Right;
-        double was = Looks.Volts(sound, 0, watched), rated = watched.Element.RatedVolts;
         bool isOn = Looks.Sound(dictionary, look.Setting, watched) == LookState.Right;
+        // Eyes compare with how it was on this vehicle.
+        double was = isOn ? Math.Abs(Across(dictionary.Solve(dictionary.Settings[look.Setting], null, 1, [], tolerance, null), watched)) : watched.Element.RatedVolts;
         double amperes = solver.AmperesOf(at, solver.Model.Elements[dictionary.Bench.Model.Elements.IndexOf(watched.Element)]);
-        double volts = at.Point.At(watched.Element.A) - at.Point.At(watched.Element.B);
-        double shown = Math.Abs(amperes) < 1e-6 ? 0 : Math.Abs(volts);
-        return Looks.Judged(isOn, shown / (isOn ? was : rated));
+        return Looks.Judged(isOn, Math.Abs(amperes) < 1e-6 ? 0 : Math.Abs(Across(at, watched)) / was);
     }
+
+    private static double Across(StatePoint at, Watched watched) => at.Point.At(watched.Element.A) - at.Point.At(watched.Element.B);
 
     private StatePoint At(int setting)
     {
