@@ -15,6 +15,7 @@ var root = new RootCommand("""
     WiresCommand.Make(),
     StudyCommand.Make(),
     ExplainCommand.Make(),
+    DiagnoseCommand.Make(),
     KindsCommand.Make(),
     CompletionsCommand.Make(),
 };

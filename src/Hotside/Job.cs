@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using Hotside.Alterations;
 using Hotside.Checks;
 using Hotside.CheckSheets;
+using Hotside.Diagnoses;
 using Hotside.Diagnostics;
 using Hotside.Drawings.Plans;
 using Hotside.Drawings.Sets;
@@ -176,6 +177,18 @@ public sealed class Job
         return Explanation.Of(load, Study, Vocabulary.Of(words));
     }
 
+    /// <summary>Says what may be wrong with the vehicle after a complaint and some readings, and which reading to take next.</summary>
+    /// <param name="complaint">What is wrong.</param>
+    /// <param name="view">Which circuit the vehicle has now: <see cref="View.Before"/> or <see cref="View.After"/>.</param>
+    /// <param name="words">Whose words.</param>
+    /// <exception cref="ArgumentException">Something named is not there, or a reading is none; the message names the nearest. Or the view is of no single circuit.</exception>
+    /// <exception cref="ArgumentOutOfRangeException"><paramref name="words"/> is none of the two.</exception>
+    public Diagnosis Diagnose(Complaint complaint, View view = View.After, Words words = Words.American)
+    {
+        ArgumentNullException.ThrowIfNull(complaint);
+        return Diagnosis.Of(StudyOf(view), view == View.After ? Alteration : null, complaint, Vocabulary.Of(words));
+    }
+
     /// <summary>A sheet of readings to take on the vehicle, with what is expected and what a deviation means.</summary>
     /// <param name="extent">How much it covers.</param>
     /// <param name="view">Of which circuit: <see cref="View.Before"/> or <see cref="View.After"/>.</param>
@@ -185,12 +198,7 @@ public sealed class Job
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="words"/> is none of the two.</exception>
     public CheckSheet CheckSheet(SheetExtent extent = SheetExtent.Short, View view = View.After, string? only = null, Words words = Words.American)
     {
-        var study = view switch
-        {
-            View.Before => Study.Before,
-            View.After => Study.After,
-            _ => throw new ArgumentException("A sheet is of one circuit: before or after.", nameof(view)),
-        };
+        var study = StudyOf(view);
         var loads = only is null ? [.. study.Loads.Where(l => !l.Element.IsInternal)] : study.LoadsNamed(only);
         if (loads.IsEmpty) loads = [study.Load(only ?? "")];
         return SheetMaker.Intake(study, Title, loads, Vocabulary.Of(words));
@@ -211,6 +219,13 @@ public sealed class Job
 
     /// <summary>All that was found, as JSON of the contract <c>hotside-study/1</c>: the same job gives the same bytes.</summary>
     public string ToJson() => StudyJson.Write(Study, Findings);
+
+    private CircuitStudy StudyOf(View view) => view switch
+    {
+        View.Before => Study.Before,
+        View.After => Study.After,
+        _ => throw new ArgumentException("Readings are taken on one circuit: before or after.", nameof(view)),
+    };
 
     // Made once; a study that was called off leaves nothing behind.
     private Study StudyUnless(CancellationToken cancel)

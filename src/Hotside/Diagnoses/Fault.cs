@@ -10,6 +10,12 @@ namespace Hotside.Diagnoses;
 /// <param name="Weight">How likely before anything is known; only ratios matter.</param>
 internal sealed record Fault(FaultMode Mode, string Text, ImmutableArray<string> Items, double Weight)
 {
+    /// <summary>What is said to be concerned: <c>w7</c>, <c>the contact of S1</c>.</summary>
+    public string Piece { get; init; } = "";
+
+    /// <summary>How it is mended; may be empty.</summary>
+    public string Repair => string.Format(System.Globalization.CultureInfo.InvariantCulture, Mode.Repair, Piece);
+
     /// <summary>The first of the edges that it changes; −1 for none.</summary>
     public int FirstEdge { get; init; } = -1;
 

@@ -84,7 +84,7 @@ internal sealed class FaultList
             string text = string.Format(System.Globalization.CultureInfo.InvariantCulture, mode.Says, Listed(named), ground);
             faults.Add(new(mode, text, [.. wires, .. bench.Points.Where(p => bench.NetOf[p.Node] == net).Select(p => p.End.Part).OfType<string>().Distinct()], mode.Weight * named.Max(factorOf))
             {
-                FirstEdge = bench.BridgeOf(net),
+                FirstEdge = bench.BridgeOf(net), Piece = Listed(named),
             });
         }
     }
@@ -107,7 +107,7 @@ internal sealed class FaultList
                     var crossed = Circuit.Conductors.SetItem(a.Index, Moved(a.Conductor, a.End, b.End)).SetItem(b.Index, Moved(b.Conductor, b.End, a.End));
                     if (bench.With(crossed) is not { } solver) continue;
                     double factor = Math.Max(factorOf(a.Conductor.Id), factorOf(b.Conductor.Id));
-                    faults.Add(new(mode, Said(mode, $"{a.Conductor.Id} and {b.Conductor.Id} at {part.Id}"), [a.Conductor.Id, b.Conductor.Id, part.Id], mode.Weight * factor / pairs.Length) { Crossed = solver });
+                    faults.Add(new(mode, Said(mode, $"{a.Conductor.Id} and {b.Conductor.Id} at {part.Id}"), [a.Conductor.Id, b.Conductor.Id, part.Id], mode.Weight * factor / pairs.Length) { Crossed = solver, Piece = $"{a.Conductor.Id} and {b.Conductor.Id}" });
                 }
         }
     }
@@ -121,7 +121,7 @@ internal sealed class FaultList
     private void Add(string on, string name, string item, int edge, int count, double share)
     {
         foreach (var mode in modes.On(on))
-            faults.Add(new(mode, Said(mode, name), [item], mode.Weight * share * factorOf(item)) { FirstEdge = edge, EdgeCount = count, Fuse = on == "fuse" && mode.Change == FaultChange.Out ? item : "" });
+            faults.Add(new(mode, Said(mode, name), [item], mode.Weight * share * factorOf(item)) { Piece = name, FirstEdge = edge, EdgeCount = count, Fuse = on == "fuse" && mode.Change == FaultChange.Out ? item : "" });
     }
 
     private static string Said(FaultMode mode, string name) => string.Format(System.Globalization.CultureInfo.InvariantCulture, mode.Says, name);

@@ -9,7 +9,11 @@ namespace Hotside.Diagnoses;
 /// <param name="Change">What becomes of the piece.</param>
 /// <param name="Sizes">The cells of its size: ohms, or by what a current is more or less; one cell of 1 where it has no size.</param>
 /// <param name="Says">What is said of it; <c>{0}</c> stands for the piece.</param>
-internal sealed record FaultMode(string Name, string On, double Weight, FaultChange Change, ImmutableArray<FaultSize> Sizes, string Says);
+internal sealed record FaultMode(string Name, string On, double Weight, FaultChange Change, ImmutableArray<FaultSize> Sizes, string Says)
+{
+    /// <summary>How it is mended; <c>{0}</c> stands for the piece.</summary>
+    public required string Repair { get; init; }
+}
 
 /// <summary>A cell of a fault's size: from least to most, each ratio as likely.</summary>
 internal readonly record struct FaultSize(double Least, double Most)

@@ -41,7 +41,10 @@ internal sealed class FaultModes
     public IEnumerable<FaultMode> On(string piece) => All.Where(m => m.On == piece);
 
     private static FaultMode Mode(string name, YamlMap map) => new(
-        name, DiagnosisData.Text(map, "on"), DiagnosisData.Number(map, "weight"), Enum.Parse<FaultChange>(DiagnosisData.Text(map, "change"), ignoreCase: true), [.. Sizes(map)], DiagnosisData.Text(map, "says"));
+        name, DiagnosisData.Text(map, "on"), DiagnosisData.Number(map, "weight"), Enum.Parse<FaultChange>(DiagnosisData.Text(map, "change"), ignoreCase: true), [.. Sizes(map)], DiagnosisData.Text(map, "says"))
+    {
+        Repair = DiagnosisData.Text(map, "repair"),
+    };
 
     private static IEnumerable<FaultSize> Sizes(YamlMap map)
     {
