@@ -16,6 +16,7 @@ var root = new RootCommand("""
     StudyCommand.Make(),
     ExplainCommand.Make(),
     DiagnoseCommand.Make(),
+    SheetsCommand.Make(),
     KindsCommand.Make(),
     CompletionsCommand.Make(),
 };

@@ -199,9 +199,10 @@ public sealed class Job
     public CheckSheet CheckSheet(SheetExtent extent = SheetExtent.Short, View view = View.After, string? only = null, Words words = Words.American)
     {
         var study = StudyOf(view);
-        var loads = only is null ? [.. study.Loads.Where(l => !l.Element.IsInternal)] : study.LoadsNamed(only);
-        if (loads.IsEmpty) loads = [study.Load(only ?? "")];
-        return SheetMaker.Intake(study, Title, loads, Vocabulary.Of(words));
+        var loads = only is null ? [] : DiagnosisBench.LoadsAt(study, only);
+        if (only is not null && loads.IsEmpty) loads = [study.Load(only)];
+        SheetMaker maker = new(study, view == View.After ? Alteration : null, Title, Vocabulary.Of(words));
+        return extent == SheetExtent.Intake ? maker.Intake(loads.IsEmpty ? study.Loads.Where(l => !l.Element.IsInternal) : loads) : maker.Check(extent, loads);
     }
 
     /// <summary>
