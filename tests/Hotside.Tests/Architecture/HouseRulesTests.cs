@@ -23,10 +23,12 @@ public partial class HouseRulesTests
         ["Checks"] = ["Circuits", "Alterations", "Diagnostics", "Solving", "Sizing", "Studies"],
         ["Wording"] = ["Circuits", "Alterations", "Studies"],
         ["Orders"] = ["Circuits", "Alterations", "Diagnostics", "Notation", "Solving", "Studies", "Sizing", "Wording"],
+        ["Diagnoses"] = ["Circuits", "Alterations", "Diagnostics", "Notation", "Solving", "Studies", "Wording"],
+        ["CheckSheets"] = ["Circuits", "Alterations", "Diagnostics", "Solving", "Studies", "Wording", "Diagnoses"],
         ["Symbols"] = [],
         ["Layouts"] = ["Symbols"],
         ["Drawings"] = ["Circuits", "Alterations", "Studies", "Symbols", "Layouts", "Wording"],
-        ["Outputs"] = ["Circuits", "Alterations", "Diagnostics", "Solving", "Studies", "Sizing", "Faults", "Wording", "Symbols", "Drawings", "Orders"],
+        ["Outputs"] = ["Circuits", "Alterations", "Diagnostics", "Solving", "Studies", "Sizing", "Faults", "Wording", "Orders", "Diagnoses", "CheckSheets", "Symbols", "Drawings"],
     };
 
     public static TheoryData<string> Rooms => [.. Knows.Keys];
