@@ -6,7 +6,7 @@ namespace Hotside.Layouts.Passes;
 /// <summary>What already stands on the drawing, view by view, so that a text finds a free place.</summary>
 internal sealed class TakenRoom
 {
-    private const double Clear = 0.12, BesideText = 0.5, BesideLine = 0.4, BesideBox = 0.2, NameOfFeed = 2.4;
+    private const double Clear = 0.12, BesideText = 0.5, BesideLine = 0.3, BesideBox = 0.2, NameOfFeed = 2.4;
 
     private readonly List<(double Left, double Top, double Right, double Bottom, SeenIn Seen)> taken = [];
     private readonly double height;
