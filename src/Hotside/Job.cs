@@ -28,6 +28,7 @@ public sealed class Job
     private readonly Lazy<Verdicts> verdicts;
     private readonly OrderBook book;
     private readonly YamlText? progress;
+    private readonly YamlNode? rules;
     private readonly ImmutableDictionary<string, SourceSpan> places;
     private readonly ImmutableArray<Diagnostic> reading;
     private readonly ImmutableArray<Acceptance> accepted;
@@ -42,8 +43,8 @@ public sealed class Job
         accepted = reading?.Accepted ?? [];
         sizes = new(() => SizeStudy.Of(Study));
         checks = new(() => CheckList.Run(Study, sizes));
-        (progress, book) = (reading?.Done, OrderBook.Standard);
-        if (reading?.Rules is { } rules)
+        (progress, rules, book) = (reading?.Done, reading?.Rules, OrderBook.Standard);
+        if (rules is not null)
         {
             List<Diagnostic> wrong = [];
             book = book.With(rules, wrong);
@@ -181,7 +182,7 @@ public sealed class Job
     /// the after circuit that is read again then has what the before circuit says.
     /// </remarks>
     /// <returns>The text; lines end with a line feed, the last one too.</returns>
-    public string ToYaml() => JobWriter.Write(Title, TitleBlock, Alteration, accepted);
+    public string ToYaml() => JobWriter.Write(Title, TitleBlock, Alteration, accepted, progress?.Value, rules);
 
     /// <summary>Says in plain words what happens when a load is on and off, before and after: what feeds it, its current step by step, how to tell its side with a meter, what its switches carry.</summary>
     /// <param name="load">A part's id, or one of its loads: <c>H1</c>, <c>E3.tail</c>.</param>

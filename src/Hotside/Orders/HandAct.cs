@@ -10,6 +10,9 @@ namespace Hotside.Orders;
 /// <param name="Change">The number of the change it belongs to; 0 for what every order has.</param>
 internal sealed record HandAct(WorkActType Type, string Item, int Change)
 {
+    /// <summary>What stands in the triangle of its change: <c>4</c>, <c>A1</c>; empty for what every order has.</summary>
+    public string Label { get; init; } = "";
+
     /// <summary>Its place among the acts in the order of the changes.</summary>
     public int Index { get; init; }
 

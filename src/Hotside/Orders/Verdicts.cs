@@ -13,43 +13,48 @@ internal sealed class Verdicts
         "with step {0} done and the new battery in, {1}");
 
     private readonly WorkPlan plan;
-    private readonly HarmSearch search;
     private readonly ImmutableArray<(FoundHarm Harm, string Setting)>[] old, fresh;
     private readonly int[] after;
+    private readonly bool hasNewBattery;
 
     /// <summary>Judges a plan.</summary>
     /// <param name="plan">The plan.</param>
     /// <param name="study">The alteration, studied.</param>
-    /// <param name="done">What is done before the first act of the plan's order.</param>
-    public Verdicts(WorkPlan plan, Study study, bool[]? done = null)
+    public Verdicts(WorkPlan plan, Study study)
     {
         this.plan = plan;
-        search = new(plan, study);
-        bool[] marks = done is null ? new bool[plan.Count] : (bool[])done.Clone();
-        int count = plan.Order.Length + 1;
-        (old, fresh, after) = (new ImmutableArray<(FoundHarm, string)>[count], new ImmutableArray<(FoundHarm, string)>[count], new int[plan.Steps.Length + 1]);
+        int first = plan.Order.IndexOf(plan.Order.FirstOrDefault(i => plan.Acts[i].ChangesCircuit && plan.Acts[i].Words.Contains("battery"), -1));
+        BatteryIn = first < 0 ? plan.Order.Length + 1 : first + 1;
+        hasNewBattery = first >= 0;
+        after = new int[plan.Steps.Length + 1];
+        for (int s = 0, k = 0; s < plan.Steps.Length; s++) after[s + 1] = k += plan.Steps[s].Length;
+        // The two batteries have nothing in common but what never changes.
+        var other = Task.Run(() => hasNewBattery ? Judged(study, Battery.Old) : ([.. Enumerable.Repeat(ImmutableArray<(FoundHarm, string)>.Empty, plan.Order.Length + 1)], 0));
+        (fresh, int solved) = Judged(study, Battery.New);
+        (old, int also) = other.GetAwaiter().GetResult();
+        Solved = solved + also;
+    }
+
+    private (ImmutableArray<(FoundHarm Harm, string Setting)>[] Harms, int Solved) Judged(Study study, Battery battery)
+    {
+        HarmSearch search = new(plan, study);
         // What was wrong with the vehicle as it came is not the work's doing.
-        HashSet<(HarmKind, string)> inherited = search.HasNewBattery ? [.. search.Of(new bool[plan.Count], Battery.Old).Select(h => (h.Harm.Kind, h.Harm.Item))] : [];
-        BatteryIn = count;
-        for (int k = 0; k < count; k++)
+        HashSet<(HarmKind, string)> inherited = battery == Battery.Old ? [.. search.Of(new bool[plan.Count], Battery.Old).Select(h => (h.Harm.Kind, h.Harm.Item))] : [];
+        bool[] marks = new bool[plan.Count];
+        var harms = new ImmutableArray<(FoundHarm Harm, string Setting)>[plan.Order.Length + 1];
+        for (int k = 0; k < harms.Length; k++)
         {
             int act = k == 0 ? -1 : plan.Order[k - 1];
-            bool changes = act >= 0 && plan.Acts[act].ChangesCircuit;
             if (act >= 0 && act < plan.Count) marks[act] = true;
-            if (BatteryIn == count && act >= 0 && plan.Acts[act].ChangesCircuit && plan.Acts[act].Words.Contains("battery")) BatteryIn = k;
-            if (k > 0 && !changes)
-            {
-                (old[k], fresh[k]) = (old[k - 1], fresh[k - 1]);
-                continue;
-            }
-            fresh[k] = search.Of(marks, Battery.New);
-            old[k] = !search.HasNewBattery || k >= BatteryIn ? [] : [.. search.Of(marks, Battery.Old).Where(h => !inherited.Contains((h.Harm.Kind, h.Harm.Item)))];
+            harms[k] = battery == Battery.Old && k >= BatteryIn ? []
+                : k > 0 && !plan.Acts[act].ChangesCircuit ? harms[k - 1]
+                : [.. search.Of(marks, battery).Where(h => !inherited.Contains((h.Harm.Kind, h.Harm.Item)))];
         }
-        for (int s = 0, k = 0; s < plan.Steps.Length; s++) after[s + 1] = k += plan.Steps[s].Length;
+        return (harms, search.Solved);
     }
 
     /// <summary>How many points were solved.</summary>
-    public int Solved => search.Solved;
+    public int Solved { get; }
 
     /// <summary>The number of acts done when the new battery is in; beyond all where none comes.</summary>
     public int BatteryIn { get; }
@@ -63,7 +68,7 @@ internal sealed class Verdicts
 
     /// <summary>Whether a battery may be connected after a step; <see langword="null"/> for the old one once the new one is in, or where there is but one.</summary>
     public bool? IsSafe(Battery battery, int step) =>
-        battery == Battery.New ? !IsUnsafe(fresh[after[step]]) : !search.HasNewBattery || after[step] >= BatteryIn ? null : !IsUnsafe(old[after[step]]);
+        battery == Battery.New ? !IsUnsafe(fresh[after[step]]) : !hasNewBattery || after[step] >= BatteryIn ? null : !IsUnsafe(old[after[step]]);
 
     /// <summary>What would come to harm after a step: gravest first.</summary>
     public ImmutableArray<Harm> HarmsAfter(int step)
@@ -89,7 +94,7 @@ internal sealed class Verdicts
     {
         get
         {
-            if (!search.HasNewBattery) return null;
+            if (!hasNewBattery) return null;
             int k = 0;
             while (k < BatteryIn && k < old.Length && !IsUnsafe(old[k])) k++;
             return Enumerable.Range(0, after.Length).Last(s => s == 0 || after[s] < Math.Min(k, BatteryIn));

@@ -62,7 +62,7 @@ internal static class OrderSheet
         for (int a = 0; a < step.Acts.Length; a++)
         {
             var act = step.Acts[a];
-            string number = act.Change is { } change ? Numbers.Whole(change) : "";
+            string number = act.Label;
             string head = a == 0 ? $"[{(step.IsDone ? "x" : " ")}] {Numbers.Whole(step.Number).PadRight(4)}" : act.IsDone && !step.IsDone ? " x      " : "        ";
             left.AddRange(Wrapped(act.Text, Left - 13).Select((l, i) => i == 0 ? $"{head}{number.PadLeft(3)}  {l}" : "             " + l));
         }

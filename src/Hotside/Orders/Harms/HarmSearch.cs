@@ -29,21 +29,14 @@ internal sealed class HarmSearch
         var own = plan.Acts.Take(plan.Count).ToArray();
         batteryActs = [.. own.Where(a => a.Words.Contains("battery") || a.Words.Contains("cable-on")).Select(a => a.Index)];
         swapped = [.. own.Where(a => a.Type is WorkActType.Swap or WorkActType.Fit or WorkActType.Turn).Select(a => a.Item)];
-        HasNewBattery = own.Any(a => a.Words.Contains("battery") && a.ChangesCircuit);
         NoteSigns();
     }
-
-    /// <summary>Whether the alteration brings another battery, or turns it round.</summary>
-    public bool HasNewBattery { get; }
 
     /// <summary>How many points were solved.</summary>
     public int Solved => context.Solved;
 
     /// <summary>How many settings each state is judged in.</summary>
     public int SettingCount => settings.Length;
-
-    /// <summary>Whether an act puts the battery in, or a wire on its new post.</summary>
-    public bool IsOfBattery(int act) => batteryActs.Contains(act);
 
     /// <summary>What would come to harm with some acts done, gravest first, each thing once in its first setting of that gravity.</summary>
     /// <param name="done">A mark for each act that changes the circuit.</param>
