@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Hotside.Alterations;
 using Hotside.Circuits;
 
@@ -25,10 +26,11 @@ internal static class StandingActs
         if (newPosts.IsEmpty) yield break;
         bool isNew = alteration.Changes.SelectMany(c => c.Acts).Any(a => a is Fit or Replace or Reverse && a.Items.Any(i => alteration.After.FindPart(i) is { IsStandingSource: true }));
         if (!isNew) yield return new(WorkActType.PowerUp, newPosts[0].Source.Part.Id, 0) { Said = "battery-in" };
-        foreach (var post in newPosts.OrderBy(p => p.IsGround ? 1 : 0))
+        // Cables that the list itself lands have acts of their own.
+        foreach (var post in newPosts.Where(p => !CablesOn(p.End, alteration).IsEmpty).OrderBy(p => p.IsGround ? 1 : 0))
             yield return new(WorkActType.CableOn, post.Source.Part.Id, 0) { Said = post.IsGround ? "ground" : "hot", At = post.End };
         if (hasFuses) yield return new(WorkActType.PowerUp, "", 0) { Said = "fuses-in" };
-        yield return new(WorkActType.PowerUp, newPosts[0].Source.Part.Id, 0) { Said = "lamp-out" };
+        foreach (var post in newPosts.Where(p => p.IsGround)) yield return new(WorkActType.PowerUp, post.Source.Part.Id, 0) { Said = "lamp-out", At = post.End };
         if (alteration.After.Parts.Any(p => p.Kind.Elements.Any(p.IsStarter))) yield return new(WorkActType.PowerUp, "", 0) { Said = "crank" };
         if (alteration.After.Sources.Any(s => s.Element.When is not null)) yield return new(WorkActType.PowerUp, "", 0) { Said = "charge" };
         if (alteration.Before.System.ToString() != alteration.After.System.ToString())
@@ -38,6 +40,18 @@ internal static class StandingActs
         }
         yield return new(WorkActType.Close, "", 0) { Said = "red" };
     }
+
+    /// <summary>The wires that go back on a post and that no change of the list puts there; ids.</summary>
+    public static ImmutableArray<string> CablesOn(End post, Alteration alteration) =>
+    [
+        .. alteration.After.ConductorsAt(post).Select(c => c.Id).Where(id => !alteration.Changes.SelectMany(c => c.Acts).Any(a => a switch
+        {
+            Run or Renew => a.Items.Contains(id),
+            Move move => a.Items.Contains(id) && (move.IsRenewed || move.Ends.Any(e => e.To == post)),
+            Cut cut => (cut.Items[0] == id && cut.First == post) || (cut.Items[1] == id && cut.Second == post),
+            _ => false,
+        })),
+    ];
 
     private static string Text(IEnumerable<BatteryPost> posts, Circuit circuit) => circuit.System + string.Join(',', posts.Select(p => $"{p.Source.Part.Id}{p.IsGround}{p.IsPlus}"));
 }

@@ -13,6 +13,7 @@ internal sealed class Verdicts
         "with step {0} done and the new battery in, {1}");
 
     private readonly WorkPlan plan;
+    private readonly ImmutableArray<int> order;
     private readonly ImmutableArray<(FoundHarm Harm, string Setting)>[] old, fresh;
     private readonly int[] after;
     private readonly bool hasNewBattery;
@@ -20,18 +21,20 @@ internal sealed class Verdicts
     /// <summary>Judges a plan.</summary>
     /// <param name="plan">The plan.</param>
     /// <param name="study">The alteration, studied.</param>
-    public Verdicts(WorkPlan plan, Study study)
+    /// <param name="other">Another order of the same acts, to compare; left out: the plan's own.</param>
+    public Verdicts(WorkPlan plan, Study study, ImmutableArray<int>? other = null)
     {
         this.plan = plan;
-        int first = plan.Order.IndexOf(plan.Order.FirstOrDefault(i => plan.Acts[i].ChangesCircuit && plan.Acts[i].Words.Contains("battery"), -1));
-        BatteryIn = first < 0 ? plan.Order.Length + 1 : first + 1;
+        order = other ?? plan.Order;
+        int first = order.IndexOf(order.FirstOrDefault(i => plan.Acts[i].ChangesCircuit && plan.Acts[i].Words.Contains("battery"), -1));
+        BatteryIn = first < 0 ? order.Length + 1 : first + 1;
         hasNewBattery = first >= 0;
         after = new int[plan.Steps.Length + 1];
         for (int s = 0, k = 0; s < plan.Steps.Length; s++) after[s + 1] = k += plan.Steps[s].Length;
         // The two batteries have nothing in common but what never changes.
-        var other = Task.Run(() => hasNewBattery ? Judged(study, Battery.Old) : ([.. Enumerable.Repeat(ImmutableArray<(FoundHarm, string)>.Empty, plan.Order.Length + 1)], 0));
+        var judged = Task.Run(() => hasNewBattery ? Judged(study, Battery.Old) : ([.. Enumerable.Repeat(ImmutableArray<(FoundHarm, string)>.Empty, order.Length + 1)], 0));
         (fresh, int solved) = Judged(study, Battery.New);
-        (old, int also) = other.GetAwaiter().GetResult();
+        (old, int also) = judged.GetAwaiter().GetResult();
         Solved = solved + also;
     }
 
@@ -41,10 +44,10 @@ internal sealed class Verdicts
         // What was wrong with the vehicle as it came is not the work's doing.
         HashSet<(HarmKind, string)> inherited = battery == Battery.Old ? [.. search.Of(new bool[plan.Count], Battery.Old).Select(h => (h.Harm.Kind, h.Harm.Item))] : [];
         bool[] marks = new bool[plan.Count];
-        var harms = new ImmutableArray<(FoundHarm Harm, string Setting)>[plan.Order.Length + 1];
+        var harms = new ImmutableArray<(FoundHarm Harm, string Setting)>[order.Length + 1];
         for (int k = 0; k < harms.Length; k++)
         {
-            int act = k == 0 ? -1 : plan.Order[k - 1];
+            int act = k == 0 ? -1 : order[k - 1];
             if (act >= 0 && act < plan.Count) marks[act] = true;
             harms[k] = battery == Battery.Old && k >= BatteryIn ? []
                 : k > 0 && !plan.Acts[act].ChangesCircuit ? harms[k - 1]
@@ -60,11 +63,11 @@ internal sealed class Verdicts
     public int BatteryIn { get; }
 
     /// <summary>The step with which the new battery is in; <see langword="null"/> where none comes.</summary>
-    public int? BatteryStep => BatteryIn > plan.Order.Length ? null : Enumerable.Range(0, after.Length).First(s => after[s] >= BatteryIn);
+    public int? BatteryStep => BatteryIn > order.Length ? null : Enumerable.Range(0, after.Length).First(s => after[s] >= BatteryIn);
 
     /// <summary>After how many of the acts that change the circuit a battery would do harm, that of the battery itself left out.</summary>
     public int HarmfulStates(Battery battery) =>
-        Enumerable.Range(0, plan.Order.Length + 1).Count(k => k < BatteryIn && (k == 0 || plan.Acts[plan.Order[k - 1]].ChangesCircuit) && IsUnsafe(battery == Battery.Old ? old[k] : fresh[k]));
+        Enumerable.Range(0, order.Length + 1).Count(k => k < BatteryIn && (k == 0 || plan.Acts[order[k - 1]].ChangesCircuit) && IsUnsafe(battery == Battery.Old ? old[k] : fresh[k]));
 
     /// <summary>Whether a battery may be connected after a step; <see langword="null"/> for the old one once the new one is in, or where there is but one.</summary>
     public bool? IsSafe(Battery battery, int step) =>
@@ -123,7 +126,7 @@ internal sealed class Verdicts
     }
 
     private Harm Told((FoundHarm Harm, string Setting) found, Battery battery, int step) =>
-        new(found.Harm.Kind, found.Harm.Item, found.Setting, battery, $"{found.Harm.What}{(found.Setting == "at rest" ? "" : " with " + found.Setting)}")
+        new(found.Harm.Kind, found.Harm.Item, found.Setting, battery, $"{found.Harm.What} ({found.Setting})")
         {
             Severity = found.Harm.Severity, EndsWithStep = EndsWith(battery, step, found.Harm.Kind, found.Harm.Item),
         };
