@@ -52,7 +52,9 @@ public sealed class Job
         }
         plan = new(() => new(Alteration, book, progress?.Value ?? ""));
         verdicts = new(() => new(plan.Value, Study));
-        if (progress is not null) this.reading = [.. this.reading, .. plan.Value.Problems.Where(p => p.Kind.Code is not "HS4201").Select(p => p with { Span = progress.Span })];
+        // Without words of its own a job's order is worked out when it is asked for.
+        if (progress is not null || rules is not null)
+            this.reading = [.. this.reading, .. plan.Value.Problems.Select(p => p with { Span = p.Kind == ActGraph.Circle ? rules?.Span ?? progress?.Span : progress?.Span ?? rules?.Span })];
     }
 
     /// <summary>What the job is called.</summary>
