@@ -8,7 +8,7 @@ internal sealed class ActList
 {
     private readonly Alteration alteration;
     private readonly List<HandAct> acts = [];
-    private string label = "";
+    private readonly string label = "";
 
     /// <summary>The acts of an alteration.</summary>
     public ActList(Alteration alteration)

@@ -1,7 +1,6 @@
 using System.Collections.Immutable;
 using System.Text;
 using Hotside.Alterations;
-using Hotside.Circuits;
 using Hotside.Outputs;
 using Hotside.Wording;
 

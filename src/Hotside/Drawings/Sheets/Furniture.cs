@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using Hotside.Circuits;
 using Hotside.Drawings.Marks;
 using Hotside.Drawings.Plans;
 using Hotside.Symbols;
