@@ -16,6 +16,8 @@ var root = new RootCommand("""
     OrderCommand.Make(),
     StudyCommand.Make(),
     ExplainCommand.Make(),
+    DiagnoseCommand.Make(),
+    SheetsCommand.Make(),
     KindsCommand.Make(),
     CompletionsCommand.Make(),
 };
