@@ -1,4 +1,3 @@
-using System.Collections.Frozen;
 using System.Collections.Immutable;
 using Hotside.Alterations;
 using Hotside.Circuits;
@@ -46,10 +45,10 @@ internal sealed class ActFacts
         string way = act.Item.Length == 0 || !(act.ChangesCircuit || act.Type == WorkActType.Work) ? "" : WayOf(act, end, paths);
         act = act with
         {
-            Words = WordsOf(act, circuit, paths, wire).ToFrozenSet(StringComparer.Ordinal),
+            Words = WordsOf(act, circuit, paths, wire).ToHashSet(StringComparer.Ordinal),
             Parts = part is null ? [] : [part],
             Joined = wire is null ? (part is null ? [] : [part]) : [.. wire.Ends.Select(e => e.Part).OfType<string>().Distinct(StringComparer.Ordinal)],
-            Upstream = end.IsFree ? [] : paths.Upstream(end),
+            Upstream = end.IsFree ? new HashSet<string>() : paths.Upstream(end),
             Holders = HoldersOf(act),
             Place = place,
             PlaceIndex = place is null ? int.MaxValue : Array.IndexOf(places, place) is >= 0 and var i ? i : places.Length,

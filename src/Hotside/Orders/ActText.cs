@@ -17,6 +17,8 @@ internal sealed class ActText(Alteration alteration, Vocabulary words)
         WorkActType.Measure => Measure(),
         WorkActType.CableOff => $"Take {Cables(act, alteration.Before)} off the {Post(act.At, alteration.Before)}.",
         WorkActType.BatteryOut => $"Lift {act.Item} out.",
+        WorkActType.Unplug => $"Unplug {PartChangeText.Called([act.Item], alteration.Before, words)}.",
+        WorkActType.PlugIn => $"Measure plus and minus at the plug of {act.Item}. Plug {PartChangeText.Called([act.Item], alteration.After, words)} in if it is made for them.",
         WorkActType.MarkPolarity => $"Mark the tray of {act.Item}: {Plate()}.",
         WorkActType.WireOff => Off(act),
         WorkActType.Pull => $"Pull {(act.Purpose == "renew" ? "the old " : "")}{Wire(act.Item, before)} out.",

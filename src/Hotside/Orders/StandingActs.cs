@@ -18,6 +18,8 @@ internal static class StandingActs
         foreach (var post in posts.OrderBy(p => p.IsGround ? 0 : 1))
             yield return new(WorkActType.CableOff, post.Source.Part.Id, 0) { Said = post.IsGround ? "ground" : "hot", At = post.End };
         foreach (string id in posts.Select(p => p.Source.Part.Id).Distinct()) yield return new(WorkActType.BatteryOut, id, 0);
+        var minding = MindingParts(alteration).ToArray();
+        foreach (string id in minding) yield return new(WorkActType.Unplug, id, 0);
         if (!newPosts.IsEmpty && (posts.IsEmpty || Text(posts, alteration.Before) != Text(newPosts, alteration.After)))
             yield return new(WorkActType.MarkPolarity, newPosts[0].Source.Part.Id, 0);
         bool hasFuses = alteration.After.Parts.Any(p => TradeWords.Of(p).Contains("fuse"));
@@ -33,6 +35,7 @@ internal static class StandingActs
         foreach (var post in newPosts.Where(p => p.IsGround)) yield return new(WorkActType.PowerUp, post.Source.Part.Id, 0) { Said = "lamp-out", At = post.End };
         if (alteration.After.Parts.Any(p => p.Kind.Elements.Any(p.IsStarter))) yield return new(WorkActType.PowerUp, "", 0) { Said = "crank" };
         if (alteration.After.Sources.Any(s => s.Element.When is not null)) yield return new(WorkActType.PowerUp, "", 0) { Said = "charge" };
+        foreach (string id in minding) yield return new(WorkActType.PlugIn, id, 0);
         if (alteration.Before.System.ToString() != alteration.After.System.ToString())
         {
             yield return new(WorkActType.Close, "", 0) { Said = "label" };
@@ -40,6 +43,12 @@ internal static class StandingActs
         }
         yield return new(WorkActType.Close, "", 0) { Said = "red" };
     }
+
+    // Electronics that nobody touches, where volts or polarity become others: what is inside may not stand the first trial.
+    private static IEnumerable<string> MindingParts(Alteration alteration) =>
+        alteration.Before.System.ToString() == alteration.After.System.ToString() ? [] : alteration.After.Parts
+            .Where(p => p.Kind.Polarity is "destroyed" or "test" && p.Kind.Elements.Any(e => e.Type == ElementType.Electronics) && alteration.Before.FindPart(p.Id) is not null
+                && alteration.StateOf(p.Id) is PartState.Left or PartState.Reversed or PartState.Remounted).Select(p => p.Id);
 
     /// <summary>The wires that go back on a post and that no change of the list puts there; ids.</summary>
     public static ImmutableArray<string> CablesOn(End post, Alteration alteration) =>

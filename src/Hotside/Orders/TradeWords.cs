@@ -38,6 +38,8 @@ internal static partial class TradeWords
         WorkActType.CableOff => "cable-off",
         WorkActType.BatteryOut => "battery-out",
         WorkActType.MarkPolarity => "mark",
+        WorkActType.Unplug => "unplug",
+        WorkActType.PlugIn => "plug-in",
         WorkActType.WireOff => "off touch",
         WorkActType.Pull => "pull touch",
         WorkActType.PartOut => "out touch",

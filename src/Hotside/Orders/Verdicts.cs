@@ -80,15 +80,15 @@ internal sealed class Verdicts
         return [.. fresh[k].Select(h => Told(h, Battery.New, step)).Concat(old[k].Select(h => Told(h, Battery.Old, step))).OrderByDescending(h => h.Severity)];
     }
 
-    /// <summary>The first step after which, and from then on, the new battery does no harm.</summary>
+    /// <summary>The first step after which, and after each from then on, the new battery does no harm. In the middle of a step none is connected.</summary>
     public int? NewBatteryFrom
     {
         get
         {
-            int k = fresh.Length - 1;
-            if (IsUnsafe(fresh[k])) return null;
-            while (k > 0 && !IsUnsafe(fresh[k - 1])) k--;
-            return Enumerable.Range(0, after.Length).First(s => after[s] >= k);
+            int step = after.Length - 1;
+            if (IsUnsafe(fresh[after[step]])) return null;
+            while (step > 0 && !IsUnsafe(fresh[after[step - 1]])) step--;
+            return step;
         }
     }
 
@@ -98,9 +98,9 @@ internal sealed class Verdicts
         get
         {
             if (!hasNewBattery) return null;
-            int k = 0;
-            while (k < BatteryIn && k < old.Length && !IsUnsafe(old[k])) k++;
-            return Enumerable.Range(0, after.Length).Last(s => s == 0 || after[s] < Math.Min(k, BatteryIn));
+            int step = 0;
+            while (step + 1 < after.Length && after[step + 1] < BatteryIn && !IsUnsafe(old[after[step + 1]])) step++;
+            return step;
         }
     }
 

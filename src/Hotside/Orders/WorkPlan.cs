@@ -84,7 +84,7 @@ internal sealed class WorkPlan
         bool[] done = [.. Done, .. new bool[Acts.Length - Count]];
         if (Done.Any(d => d))
             foreach (var act in Acts.Skip(Count))
-                done[act.Index] = act.Type is WorkActType.Record or WorkActType.Measure or WorkActType.CableOff or WorkActType.BatteryOut or WorkActType.MarkPolarity;
+                done[act.Index] = act.Type is WorkActType.Record or WorkActType.Measure or WorkActType.CableOff or WorkActType.BatteryOut or WorkActType.Unplug or WorkActType.MarkPolarity;
         return done;
     }
 

@@ -30,12 +30,12 @@ internal static class OrderSheet
             Step(text, step, order.BatteryStep is null ? "battery" : "new", ref last);
         }
         text.Append('\n');
-        Block(text, "", "A box is ticked when all its lines are done. \"May\" says that this battery would harm nothing if it were connected as the vehicle stands after the step; "
+        Block(text, "", "A box is ticked when all its lines are done; in the middle of a step no battery is connected. \"May\" says that this battery would harm nothing if it were connected as the vehicle stands after the step; "
             + "computed from the job file, engine standing, at rest, with each switch moved, and with each load alone.", Left + Right + 3);
         return text.Append("Order ").Append(order.Mark).Append(". Stopped after step ____  date ________  initials ____\n").ToString();
     }
 
-    private static string Heading(WorkStep step) => step.Phase is "before anything moves" or "battery out" or "dead tests" or "first power" or "close" ? Capital(step.Phase) : step.Place ?? NoPlace;
+    private static string Heading(WorkStep step) => step.Phase is "before anything moves" or "battery out" or "dead tests" or "first power" or "close" ? Capital(step.Phase) : step.Place is { Length: > 0 } place ? Capital(place) : NoPlace;
 
     private static string Capital(string text) => char.ToUpperInvariant(text[0]) + text[1..];
 

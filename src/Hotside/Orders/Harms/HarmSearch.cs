@@ -65,7 +65,7 @@ internal sealed class HarmSearch
         });
         // A wire with both ends off is dead copper.
         var dead = loose.GroupBy(l => l.Wire).Where(g => g.Count() > 1).Select(g => g.Key).ToHashSet(StringComparer.Ordinal);
-        loose.RemoveAll(l => dead.Contains(l.Wire));
+        loose.RemoveAll(l => dead.Contains(l.Wire) || IsInsulated(l.Wire, done));
         circuit = new(system, [.. circuit.Parts.Select(p => Rated(p, done))], [.. circuit.Conductors.Where(c => !dead.Contains(c.Id))], []);
         StateGraph graph = new(circuit, p => plan.States.IsAfter(p.Id, done) ? "+" : "-");
         StateJudge judge = new(graph, loose, context);
@@ -87,6 +87,10 @@ internal sealed class HarmSearch
         }
         return [.. order.Select(o => worst[o]).OrderByDescending(h => h.Harm.Severity)];
     }
+
+    // A job may say that an end is insulated: it is then no harm.
+    private bool IsInsulated(string wire, bool[] done) =>
+        plan.Acts.Take(plan.Count).Any(a => a.Type == WorkActType.Work && a.Item == wire && done[a.Index] && a.Said.Contains("insulat", StringComparison.OrdinalIgnoreCase));
 
     // What a part does not state it has of its own vehicle: a part of before that of before, whatever battery is connected.
     private Part Rated(Part part, bool[] done)
