@@ -30,6 +30,7 @@ public sealed class Job
     private readonly Lazy<Verdicts> verdicts;
     private readonly OrderBook book;
     private readonly YamlText? progress;
+    private readonly YamlNode? rules;
     private readonly ImmutableDictionary<string, SourceSpan> places;
     private readonly ImmutableArray<Diagnostic> reading;
     private readonly ImmutableArray<Acceptance> accepted;
@@ -44,8 +45,8 @@ public sealed class Job
         accepted = reading?.Accepted ?? [];
         sizes = new(() => SizeStudy.Of(Study));
         checks = new(() => CheckList.Run(Study, sizes));
-        (progress, book) = (reading?.Done, OrderBook.Standard);
-        if (reading?.Rules is { } rules)
+        (progress, rules, book) = (reading?.Done, reading?.Rules, OrderBook.Standard);
+        if (rules is not null)
         {
             List<Diagnostic> wrong = [];
             book = book.With(rules, wrong);
@@ -53,7 +54,9 @@ public sealed class Job
         }
         plan = new(() => new(Alteration, book, progress?.Value ?? ""));
         verdicts = new(() => new(plan.Value, Study));
-        if (progress is not null) this.reading = [.. this.reading, .. plan.Value.Problems.Where(p => p.Kind.Code is not "HS4201").Select(p => p with { Span = progress.Span })];
+        // Without words of its own a job's order is worked out when it is asked for.
+        if (progress is not null || rules is not null)
+            this.reading = [.. this.reading, .. plan.Value.Problems.Select(p => p with { Span = p.Kind == ActGraph.Circle ? rules?.Span ?? progress?.Span : progress?.Span ?? rules?.Span })];
     }
 
     /// <summary>What the job is called.</summary>
@@ -183,7 +186,7 @@ public sealed class Job
     /// the after circuit that is read again then has what the before circuit says.
     /// </remarks>
     /// <returns>The text; lines end with a line feed, the last one too.</returns>
-    public string ToYaml() => JobWriter.Write(Title, TitleBlock, Alteration, accepted);
+    public string ToYaml() => JobWriter.Write(Title, TitleBlock, Alteration, accepted, progress?.Value, rules);
 
     /// <summary>Says in plain words what happens when a load is on and off, before and after: what feeds it, its current step by step, how to tell its side with a meter, what its switches carry.</summary>
     /// <param name="load">A part's id, or one of its loads: <c>H1</c>, <c>E3.tail</c>.</param>

@@ -32,7 +32,7 @@ internal static class OrderWriting
                     sofar[i] = true;
                     circuit = plan.States.Of(sofar, plan.Alteration.Before.System);
                 }
-                acts.Add(new(act.Type, act.Item, act.Change > 0 ? act.Change : null, text.Of(act, before, circuit)) { At = AtOf(act, plan), IsDone = plan.IsDone(i) });
+                acts.Add(new(act.Type, act.Item, act.Change > 0 ? act.Change : null, text.Of(act, before, circuit)) { Label = act.Label, At = AtOf(act, plan), IsDone = plan.IsDone(i) });
             }
             var first = plan.Acts[indices[0]];
             int number = steps.Count + 1;

@@ -39,7 +39,8 @@ internal static class StepCautions
     {
         if (!act.ChangesCircuit) return false;
         var part = act.Parts.Select(p => plan.Alteration.After.FindPart(p) ?? plan.Alteration.Before.FindPart(p)).OfType<Part>().FirstOrDefault();
-        string text = $"{act.Place} {part?.Name} {part?.Kind.Id}";
-        return new[] { "fuel", "tank", "petrol", "gasoline", "carburet" }.Any(w => text.Contains(w, StringComparison.OrdinalIgnoreCase)) && part?.Kind.Elements.Any(e => e.Type is ElementType.Gauge or ElementType.Dropper) != true;
+        // A fuse of the pump is in the fuse block; a sender says by its name what it stands in.
+        string text = $"{act.Place} {part?.Kind.Id} {(part?.Kind.Elements.Any(e => e.Type == ElementType.Sender) == true ? part.Name : "")}";
+        return new[] { "fuel", "tank", "petrol", "gasoline", "carburet" }.Any(w => text.Contains(w, StringComparison.OrdinalIgnoreCase));
     }
 }

@@ -18,14 +18,21 @@ internal sealed class JobWriter
     /// <param name="titleBlock">The fields of its title block.</param>
     /// <param name="alteration">Its circuits and changes; kinds that the library lacks or has otherwise are written into the file.</param>
     /// <param name="accepted">The findings that it accepts; none by default.</param>
-    public static string Write(string title, ImmutableArray<KeyValuePair<string, string>> titleBlock, Alteration alteration, params ImmutableArray<Acceptance> accepted)
+    /// <param name="done">What of it is done; left out: nothing.</param>
+    /// <param name="rules">Rules of the order that it has of its own; left out: none.</param>
+    public static string Write(
+        string title, ImmutableArray<KeyValuePair<string, string>> titleBlock, Alteration alteration, ImmutableArray<Acceptance> accepted = default, string? done = null, YamlNode? rules = null)
     {
+        if (accepted.IsDefault) accepted = [];
         var writer = new JobWriter();
         writer.Head(title, titleBlock, alteration);
         writer.Circuit(alteration.Before);
         writer.Settings("settings", "", Common(alteration));
         writer.Sequences(alteration);
-        writer.Alteration(alteration);
+        writer.Alteration(alteration.Plan ?? alteration);
+        if (done is { Length: > 0 } && !alteration.Changes.IsEmpty) writer.text.Append("  done: ").Append(YamlQuotes.Of(done)).Append('\n');
+        if (rules is not null && !alteration.Changes.IsEmpty) writer.Rules(rules);
+        if (alteration.Otherwise is { } otherwise) writer.Changes("as fitted", otherwise);
         writer.Section("accept", "", accepted.Select(a => (a.Key, a.Reason)));
         return writer.text.ToString();
     }
@@ -83,8 +90,22 @@ internal sealed class JobWriter
         text.Append("  system: ").Append(YamlQuotes.Of(LineWriter.System(alteration.After.System, alteration.After))).Append('\n');
         Settings("settings", "  ", alteration.After.Settings.Where(s => !Agrees(s, alteration)));
         if (alteration.Changes.IsEmpty) return;
-        text.Append("  changes:\n");
+        Changes("changes", alteration);
+    }
+
+    private void Changes(string section, Alteration alteration)
+    {
+        text.Append("  ").Append(section).Append(":\n");
         foreach (string line in new ChangeWriter(alteration).Lines()) text.Append("    ").Append(line).Append('\n');
+    }
+
+    private void Rules(YamlNode rules)
+    {
+        text.Append("  order:\n");
+        foreach (var rule in (rules is YamlList list ? list.Items : [rules]).OfType<YamlMap>())
+            for (int i = 0; i < rule.Entries.Length; i++)
+                if (rule.Entries[i].Value is YamlText said)
+                    text.Append(i == 0 ? "    - " : "      ").Append(YamlQuotes.Of(rule.Entries[i].Key.Value)).Append(": ").Append(YamlQuotes.Of(said.Value)).Append('\n');
     }
 
     // One line serves both circuits where they agree; what only one of them has is silent in the other.

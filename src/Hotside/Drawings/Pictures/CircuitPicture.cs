@@ -76,7 +76,7 @@ internal sealed class CircuitPicture
     // Nothing is above the feed rail.
     private ImmutableArray<Shape> FeedName(PlannedPart planned, PartView part, double first, double railY)
     {
-        var number = plan.Alteration.NumbersOf(planned.PartId) is { IsEmpty: false } numbers ? new ChangeNumber(string.Join(",", numbers.Select(Numbers.Whole)), PartLook.ColourOf(part.Look)) : null;
+        var number = plan.Alteration.LabelsOf(planned.PartId) is { Length: > 0 } numbers ? new ChangeNumber(numbers, PartLook.ColourOf(part.Look)) : null;
         var label = Rail.Label(part.Part.Title, Potential(), number, plan.Lettering);
         return [.. label.At(first - Rail.Overhang, railY - 7 - label.Height)];
     }
@@ -210,12 +210,12 @@ internal sealed class CircuitPicture
     {
         string change = part.Look.ToString().ToLowerInvariant();
         if (planned.PartId.Length == 0) return new(layer, shapes) { Classes = ["part", planned.Box.Split(' ')[0]] };
-        var numbers = plan.Alteration.NumbersOf(planned.PartId);
+        string numbers = plan.Alteration.LabelsOf(planned.PartId);
         return new(layer, shapes)
         {
             Id = prefix + "part-" + planned.Box,
             Classes = ["part", change],
-            Data = [("ref", planned.PartId), ("kind", part.Part.Kind.Id), ("change", change), .. numbers.IsEmpty ? Array.Empty<(string, string)>() : [("number", string.Join(",", numbers.Select(Numbers.Whole)))]],
+            Data = [("ref", planned.PartId), ("kind", part.Part.Kind.Id), ("change", change), .. numbers.Length == 0 ? Array.Empty<(string, string)>() : [("number", numbers)]],
             Title = string.Join(", ", new[] { planned.PartId, part.Part.Title, string.Join(", ", part.Part.Ratings.Select(QuantityWords.Of)) }.Where(t => t.Length > 0)),
         };
     }

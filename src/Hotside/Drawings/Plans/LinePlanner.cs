@@ -93,7 +93,7 @@ internal sealed class LinePlanner
     {
         var numbers = alteration.NumbersOf(conductor.Id);
         var look = LookOf(state, isBefore);
-        var number = numbers.IsEmpty ? null : new ChangeNumber(string.Join(",", numbers.Select(Numbers.Whole)), ConductorLine.ColourOf(look));
+        var number = numbers.IsEmpty ? null : new ChangeNumber(alteration.LabelsOf(conductor.Id), ConductorLine.ColourOf(look));
         string label = conductor.Wire.Label.Length > 0 ? conductor.Wire.Label : conductor.Wire.Name ?? "";
         // An end that hangs bears a tag, and so does the drawing.
         if (conductor.Wire.Role != WireRole.Spare && conductor.Ends.Any(e => e.IsFree)) label = $"{conductor.Id}: {label}";
