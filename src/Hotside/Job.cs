@@ -23,7 +23,8 @@ public sealed class Job
 {
     private Study? study;
     private readonly Lazy<SizeStudy> sizes;
-    private readonly Lazy<ImmutableArray<Diagnostic>> checks;
+    private readonly Lazy<ImmutableArray<Diagnostic>> checks, contradictions;
+    private readonly ImmutableArray<WrittenReading> written;
     private readonly ImmutableDictionary<string, SourceSpan> places;
     private readonly ImmutableArray<Diagnostic> reading;
     private readonly ImmutableArray<Acceptance> accepted;
@@ -36,6 +37,8 @@ public sealed class Job
         places = reading?.Places ?? ImmutableDictionary<string, SourceSpan>.Empty;
         this.reading = reading?.Diagnostics ?? [];
         accepted = reading?.Accepted ?? [];
+        written = reading?.Readings ?? [];
+        contradictions = new(() => [.. ReadingCheck.Of(Study.Before, written.Where(r => !r.IsAfter).Select(r => (r.Text, r.Span))), .. ReadingCheck.Of(Study.After, written.Where(r => r.IsAfter).Select(r => (r.Text, r.Span)))]);
         sizes = new(() => SizeStudy.Of(Study));
         checks = new(() => CheckList.Run(Study, sizes));
     }
@@ -61,7 +64,7 @@ public sealed class Job
     /// </summary>
     public ImmutableArray<Diagnostic> Findings =>
     [
-        .. Acceptance.Apply([.. reading.Concat(Study.Findings.Concat(checks.Value).Select(Placed))], accepted)
+        .. Acceptance.Apply([.. reading.Concat(Study.Findings.Concat(checks.Value).Concat(contradictions.Value).Select(Placed))], accepted)
             .OrderBy(d => d.Span is null ? 1 : 0).ThenBy(d => d.Span?.File, StringComparer.Ordinal).ThenBy(d => d.Span?.Line).ThenBy(d => d.Span?.Column).ThenBy(d => d.Code, StringComparer.Ordinal),
     ];
 
@@ -164,7 +167,7 @@ public sealed class Job
     /// the after circuit that is read again then has what the before circuit says.
     /// </remarks>
     /// <returns>The text; lines end with a line feed, the last one too.</returns>
-    public string ToYaml() => JobWriter.Write(Title, TitleBlock, Alteration, accepted);
+    public string ToYaml() => JobWriter.Write(Title, TitleBlock, Alteration, accepted, written);
 
     /// <summary>Says in plain words what happens when a load is on and off, before and after: what feeds it, its current step by step, how to tell its side with a meter, what its switches carry.</summary>
     /// <param name="load">A part's id, or one of its loads: <c>H1</c>, <c>E3.tail</c>.</param>

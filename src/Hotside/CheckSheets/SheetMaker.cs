@@ -16,6 +16,7 @@ internal sealed class SheetMaker(CircuitStudy study, Alteration? alteration, str
     /// <summary>The intake sheet of some loads.</summary>
     public CheckSheet Intake(IEnumerable<LoadStudy> loads) => new($"Intake sheet: {title}", new IntakeRows(study, words).Of(loads))
     {
+        Extent = SheetExtent.Intake,
         Heads =
         [
             "Vehicle ______________________   date ____________   hand ____________   battery now ______ V",
@@ -48,6 +49,7 @@ internal sealed class SheetMaker(CircuitStudy study, Alteration? alteration, str
         var numbered = rows.Select((r, i) => (Row: r, Index: i)).OrderBy(r => r.Row.Stage).ThenBy(r => r.Index).Select((r, i) => r.Row with { Number = i + 1 }).ToImmutableArray();
         return new($"{(extent == SheetExtent.Short ? "Short check sheet" : "Check sheet")}: {title}", numbered)
         {
+            Extent = extent,
             Heads = [.. Heads()],
             Cautions = [.. CautionsOf(numbered)],
             Notes =

@@ -18,14 +18,19 @@ internal sealed class JobWriter
     /// <param name="titleBlock">The fields of its title block.</param>
     /// <param name="alteration">Its circuits and changes; kinds that the library lacks or has otherwise are written into the file.</param>
     /// <param name="accepted">The findings that it accepts; none by default.</param>
-    public static string Write(string title, ImmutableArray<KeyValuePair<string, string>> titleBlock, Alteration alteration, params ImmutableArray<Acceptance> accepted)
+    public static string Write(string title, ImmutableArray<KeyValuePair<string, string>> titleBlock, Alteration alteration, params ImmutableArray<Acceptance> accepted) =>
+        Write(title, titleBlock, alteration, accepted, []);
+
+    /// <summary>A whole job with the readings taken on the vehicle.</summary>
+    public static string Write(string title, ImmutableArray<KeyValuePair<string, string>> titleBlock, Alteration alteration, ImmutableArray<Acceptance> accepted, ImmutableArray<WrittenReading> readings)
     {
         var writer = new JobWriter();
         writer.Head(title, titleBlock, alteration);
         writer.Circuit(alteration.Before);
         writer.Settings("settings", "", Common(alteration));
         writer.Sequences(alteration);
-        writer.Alteration(alteration);
+        writer.Readings("", readings.Where(r => !r.IsAfter));
+        writer.Alteration(alteration, readings);
         writer.Section("accept", "", accepted.Select(a => (a.Key, a.Reason)));
         return writer.text.ToString();
     }
@@ -75,13 +80,21 @@ internal sealed class JobWriter
         }
     }
 
-    private void Alteration(Alteration alteration)
+    private void Readings(string indent, IEnumerable<WrittenReading> readings)
+    {
+        var all = readings.ToArray();
+        if (all.Length > 0) text.Append(indent).Append("readings:\n");
+        foreach (var reading in all) text.Append(indent).Append("  - ").Append(YamlQuotes.Of(reading.Text)).Append('\n');
+    }
+
+    private void Alteration(Alteration alteration, ImmutableArray<WrittenReading> readings)
     {
         if (ReferenceEquals(alteration.Before, alteration.After) && alteration.Title.Length == 0) return;
         text.Append("alteration:\n");
         if (alteration.Title.Length > 0) text.Append("  title: ").Append(YamlQuotes.Of(alteration.Title)).Append('\n');
         text.Append("  system: ").Append(YamlQuotes.Of(LineWriter.System(alteration.After.System, alteration.After))).Append('\n');
         Settings("settings", "  ", alteration.After.Settings.Where(s => !Agrees(s, alteration)));
+        Readings("  ", readings.Where(r => r.IsAfter));
         if (alteration.Changes.IsEmpty) return;
         text.Append("  changes:\n");
         foreach (string line in new ChangeWriter(alteration).Lines()) text.Append("    ").Append(line).Append('\n');
