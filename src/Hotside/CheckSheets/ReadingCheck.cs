@@ -1,4 +1,3 @@
-using Hotside.Circuits;
 using Hotside.Diagnoses;
 using Hotside.Diagnostics;
 using Hotside.Studies;

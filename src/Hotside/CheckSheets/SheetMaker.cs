@@ -60,7 +60,7 @@ internal sealed class SheetMaker(CircuitStudy study, Alteration? alteration, str
         };
     }
 
-    private IEnumerable<string> Heads()
+    private static IEnumerable<string> Heads()
     {
         yield return "Vehicle ______________________   date ____________   hand ____________";
         yield return "Meter: 0.8 % + 2 digits, 10 MΩ ______________   leads held together ______ Ω: take it off every row in ohms";
