@@ -13,6 +13,7 @@ var root = new RootCommand("""
     CheckCommand.Make(),
     DrawCommand.Make(),
     WiresCommand.Make(),
+    OrderCommand.Make(),
     StudyCommand.Make(),
     ExplainCommand.Make(),
     DiagnoseCommand.Make(),
