@@ -137,10 +137,11 @@ public sealed class Job
     /// </exception>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="view"/> is none of the views.</exception>
     /// <exception cref="OperationCanceledException"><paramref name="cancel"/> was called for.</exception>
-    public Drawing Draw(View view = View.Pair, DrawingOptions? options = null, CancellationToken cancel = default)
+    public Drawing Draw(View view = View.Pair, DrawingOptions? options = null, CancellationToken cancel = default) => Drawn(view, options ?? new(), null, cancel);
+
+    private Drawing Drawn(View view, DrawingOptions options, LineFigures? marks, CancellationToken cancel)
     {
-        options ??= new();
-        var (plan, request) = Planned(view, options, cancel);
+        var (plan, request) = Planned(view, options, cancel, marks);
         PaperSearch search = new(plan, plan.WithCloseRelays, request, cancel);
         var sheet = options.Page switch
         {
@@ -238,6 +239,20 @@ public sealed class Job
         return Diagnosis.Of(StudyOf(view), view == View.After ? Alteration : null, complaint, Vocabulary.Of(words));
     }
 
+    /// <summary>Draws the circuit of a diagnosis: suspected wires with a band and their share, the next point at the wires that end there, suspects and next reading in the headline.</summary>
+    /// <param name="diagnosis">The diagnosis.</param>
+    /// <param name="view">Which circuit it was made of: <see cref="View.Before"/> or <see cref="View.After"/>.</param>
+    /// <param name="options">As for <see cref="Draw"/>; the figure is that of the loads complained of where none is asked for, and figures of a setting are not shown.</param>
+    /// <exception cref="ArgumentException">The view is of no single circuit; the drawing does not fit on the paper, or the figure names a load that is not there.</exception>
+    public Drawing DrawDiagnosis(Diagnosis diagnosis, View view = View.After, DrawingOptions? options = null)
+    {
+        ArgumentNullException.ThrowIfNull(diagnosis);
+        StudyOf(view);
+        options ??= new();
+        if (options.Figure.IsEmpty) options = options with { Figure = diagnosis.Loads };
+        return Drawn(view, options with { Show = ShownFigures.None }, new(SuspectMarks.Of(diagnosis, StudyOf(view).Circuit, view == View.Before)), CancellationToken.None);
+    }
+
     /// <summary>A sheet of readings to take on the vehicle, with what is expected and what a deviation means.</summary>
     /// <param name="extent">How much it covers.</param>
     /// <param name="view">Of which circuit: <see cref="View.Before"/> or <see cref="View.After"/>.</param>
@@ -285,7 +300,7 @@ public sealed class Job
         return Interlocked.CompareExchange(ref study, fresh, null) ?? fresh;
     }
 
-    private (DrawingPlan Plan, SheetRequest Request) Planned(View view, DrawingOptions options, CancellationToken cancel)
+    private (DrawingPlan Plan, SheetRequest Request) Planned(View view, DrawingOptions options, CancellationToken cancel, LineFigures? marks = null)
     {
         bool isAltered = !ReferenceEquals(Alteration.Before, Alteration.After);
         SeenIn[] views = view switch
@@ -303,7 +318,7 @@ public sealed class Job
         if (options.Show != ShownFigures.None && views[0] == SeenIn.Both)
             throw new ArgumentException("Figures stand in before, after or both beside each other: over each other there is no room for two at a wire.", nameof(view));
         if (options.Show != ShownFigures.None && string.IsNullOrWhiteSpace(options.Setting)) throw new ArgumentException("Figures are those of a setting: name one.", nameof(options));
-        var plan = DrawingPlan.Of(study.Alteration, study, options.Lettering, words, LineFigures.Of(study, options.Show, options.Setting));
+        var plan = DrawingPlan.Of(study.Alteration, study, options.Lettering, words, marks ?? LineFigures.Of(study, options.Show, options.Setting));
         if (views[0] == SeenIn.Both) plan = OverlayPlan.Of(plan);
         return (plan, new(views, Fields(options.Figure, words), words));
     }

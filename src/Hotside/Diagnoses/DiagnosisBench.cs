@@ -21,6 +21,9 @@ internal sealed class DiagnosisBench
 
     public CircuitStudy Study { get; }
 
+    /// <summary>The loads whose piece it is; none for the whole circuit.</summary>
+    public ImmutableArray<LoadStudy> Loads { get; private init; } = [];
+
     public FaultDictionary Dictionary { get; }
 
     public Meter Meter { get; }
@@ -45,7 +48,7 @@ internal sealed class DiagnosisBench
         var loose = LooseJoints.Of(study.Circuit);
         var piece = loads.IsEmpty ? loose : ConnectedPiece.Of(study, loose, loads);
         Bench bench = new(piece);
-        return new(study, bench, FaultList.Of(bench, FactorOf(study.Circuit, alteration)));
+        return new(study, bench, FaultList.Of(bench, FactorOf(study.Circuit, alteration))) { Loads = loads };
     }
 
     /// <summary>A whole circuit with no fault in mind: what it reads when all is well.</summary>

@@ -70,6 +70,15 @@ public class DiagnosisTests
     }
 
     [Fact]
+    public void The_first_readings_of_a_page_differ_and_each_has_its_values()
+    {
+        var readings = Dead().FirstReadings(3);
+        Assert.Equal(readings.Length, readings.Select(r => r.Entry).Distinct().Count());
+        Assert.InRange(readings.Length, 2, 3);
+        Assert.All(readings, r => Assert.NotEmpty(r.Expected));
+    }
+
+    [Fact]
     public void What_cannot_be_reached_is_not_asked_for_again()
     {
         var diagnosis = Dead();

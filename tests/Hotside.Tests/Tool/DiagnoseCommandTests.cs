@@ -46,11 +46,22 @@ public sealed class DiagnoseCommandTests : IDisposable
         Assert.Contains("Known: H1 = off @ horn pressed", ToolRun.In(folder, null, "diagnose", "job.yaml", "--readings", "sheet.csv").Output, StringComparison.Ordinal);
     }
 
+    [Fact]
+    public void Suspects_and_the_next_point_are_marked_in_a_drawing()
+    {
+        Assert.Equal(0, ToolRun.In(folder, null, "diagnose", "job.yaml", "--dead", "H1", "--reading", "K1 = on @ horn pressed", "-o", "horn.svg").Code);
+        string svg = File.ReadAllText(Path.Combine(folder, "horn.svg"));
+        Assert.Contains(">suspect<", svg, StringComparison.Ordinal);
+        Assert.Matches("w6 \\d+ %", svg);
+        Assert.Contains("; next, horn pressed: red on ", svg, StringComparison.Ordinal);
+    }
+
     [Theory]
     [InlineData("There is no load \"H2\"; did you mean \"H1\"?", "diagnose", "job.yaml", "--dead", "H2")]
     [InlineData("did you mean \"horn pressed\"?", "diagnose", "job.yaml", "--dead", "H1 @ horn presst")]
     [InlineData("has no unit of volts or ohms", "diagnose", "job.yaml", "--dead", "H1", "--reading", "H1.1 = 3.1")]
     [InlineData("three sheets; take one", "sheets", "job.yaml", "--short", "--full")]
+    [InlineData("--top is 1 or more", "diagnose", "job.yaml", "--dead", "H1", "--top", "0")]
     [InlineData("There is no load \"H9\"", "sheets", "job.yaml", "--only", "H9")]
     public void A_mistake_is_answered_with_what_is_right(string told, params string[] arguments)
     {
