@@ -25,7 +25,8 @@ public sealed class Job
 {
     private Study? study;
     private readonly Lazy<SizeStudy> sizes;
-    private readonly Lazy<ImmutableArray<Diagnostic>> checks;
+    private readonly Lazy<ImmutableArray<Diagnostic>> checks, contradictions;
+    private readonly ImmutableArray<WrittenReading> written;
     private readonly Lazy<WorkPlan> plan;
     private readonly Lazy<Verdicts> verdicts;
     private readonly OrderBook book;
@@ -43,6 +44,8 @@ public sealed class Job
         places = reading?.Places ?? ImmutableDictionary<string, SourceSpan>.Empty;
         this.reading = reading?.Diagnostics ?? [];
         accepted = reading?.Accepted ?? [];
+        written = reading?.Readings ?? [];
+        contradictions = new(() => [.. ReadingCheck.Of(Study.Before, written.Where(r => !r.IsAfter).Select(r => (r.Text, r.Span))), .. ReadingCheck.Of(Study.After, written.Where(r => r.IsAfter).Select(r => (r.Text, r.Span)))]);
         sizes = new(() => SizeStudy.Of(Study));
         checks = new(() => CheckList.Run(Study, sizes));
         (progress, rules, book) = (reading?.Done, reading?.Rules, OrderBook.Standard);
@@ -83,7 +86,7 @@ public sealed class Job
     /// </summary>
     public ImmutableArray<Diagnostic> Findings =>
     [
-        .. Acceptance.Apply([.. reading.Concat(Study.Findings.Concat(checks.Value).Select(Placed))], accepted)
+        .. Acceptance.Apply([.. reading.Concat(Study.Findings.Concat(checks.Value).Concat(contradictions.Value).Select(Placed))], accepted)
             .OrderBy(d => d.Span is null ? 1 : 0).ThenBy(d => d.Span?.File, StringComparer.Ordinal).ThenBy(d => d.Span?.Line).ThenBy(d => d.Span?.Column).ThenBy(d => d.Code, StringComparer.Ordinal),
     ];
 
@@ -137,10 +140,11 @@ public sealed class Job
     /// </exception>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="view"/> is none of the views.</exception>
     /// <exception cref="OperationCanceledException"><paramref name="cancel"/> was called for.</exception>
-    public Drawing Draw(View view = View.Pair, DrawingOptions? options = null, CancellationToken cancel = default)
+    public Drawing Draw(View view = View.Pair, DrawingOptions? options = null, CancellationToken cancel = default) => Drawn(view, options ?? new(), null, cancel);
+
+    private Drawing Drawn(View view, DrawingOptions options, LineFigures? marks, CancellationToken cancel)
     {
-        options ??= new();
-        var (plan, request) = Planned(view, options, cancel);
+        var (plan, request) = Planned(view, options, cancel, marks);
         PaperSearch search = new(plan, plan.WithCloseRelays, request, cancel);
         var sheet = options.Page switch
         {
@@ -186,7 +190,7 @@ public sealed class Job
     /// the after circuit that is read again then has what the before circuit says.
     /// </remarks>
     /// <returns>The text; lines end with a line feed, the last one too.</returns>
-    public string ToYaml() => JobWriter.Write(Title, TitleBlock, Alteration, accepted, progress?.Value, rules);
+    public string ToYaml() => JobWriter.Write(Title, TitleBlock, Alteration, new() { Accepted = accepted, Done = progress?.Value, Rules = rules, Readings = written });
 
     /// <summary>Says in plain words what happens when a load is on and off, before and after: what feeds it, its current step by step, how to tell its side with a meter, what its switches carry.</summary>
     /// <param name="load">A part's id, or one of its loads: <c>H1</c>, <c>E3.tail</c>.</param>
@@ -238,6 +242,20 @@ public sealed class Job
         return Diagnosis.Of(StudyOf(view), view == View.After ? Alteration : null, complaint, Vocabulary.Of(words));
     }
 
+    /// <summary>Draws the circuit of a diagnosis: suspected wires with a band and their share, the next point at the wires that end there, suspects and next reading in the headline.</summary>
+    /// <param name="diagnosis">The diagnosis.</param>
+    /// <param name="view">Which circuit it was made of: <see cref="View.Before"/> or <see cref="View.After"/>.</param>
+    /// <param name="options">As for <see cref="Draw"/>; the figure is that of the loads complained of where none is asked for, and figures of a setting are not shown.</param>
+    /// <exception cref="ArgumentException">The view is of no single circuit; the drawing does not fit on the paper, or the figure names a load that is not there.</exception>
+    public Drawing DrawDiagnosis(Diagnosis diagnosis, View view = View.After, DrawingOptions? options = null)
+    {
+        ArgumentNullException.ThrowIfNull(diagnosis);
+        StudyOf(view);
+        options ??= new();
+        if (options.Figure.IsEmpty) options = options with { Figure = diagnosis.Loads };
+        return Drawn(view, options with { Show = ShownFigures.None }, new(SuspectMarks.Of(diagnosis, StudyOf(view).Circuit, view == View.Before)), CancellationToken.None);
+    }
+
     /// <summary>A sheet of readings to take on the vehicle, with what is expected and what a deviation means.</summary>
     /// <param name="extent">How much it covers.</param>
     /// <param name="view">Of which circuit: <see cref="View.Before"/> or <see cref="View.After"/>.</param>
@@ -285,7 +303,7 @@ public sealed class Job
         return Interlocked.CompareExchange(ref study, fresh, null) ?? fresh;
     }
 
-    private (DrawingPlan Plan, SheetRequest Request) Planned(View view, DrawingOptions options, CancellationToken cancel)
+    private (DrawingPlan Plan, SheetRequest Request) Planned(View view, DrawingOptions options, CancellationToken cancel, LineFigures? marks = null)
     {
         bool isAltered = !ReferenceEquals(Alteration.Before, Alteration.After);
         SeenIn[] views = view switch
@@ -303,7 +321,7 @@ public sealed class Job
         if (options.Show != ShownFigures.None && views[0] == SeenIn.Both)
             throw new ArgumentException("Figures stand in before, after or both beside each other: over each other there is no room for two at a wire.", nameof(view));
         if (options.Show != ShownFigures.None && string.IsNullOrWhiteSpace(options.Setting)) throw new ArgumentException("Figures are those of a setting: name one.", nameof(options));
-        var plan = DrawingPlan.Of(study.Alteration, study, options.Lettering, words, LineFigures.Of(study, options.Show, options.Setting));
+        var plan = DrawingPlan.Of(study.Alteration, study, options.Lettering, words, marks ?? LineFigures.Of(study, options.Show, options.Setting));
         if (views[0] == SeenIn.Both) plan = OverlayPlan.Of(plan);
         return (plan, new(views, Fields(options.Figure, words), words));
     }

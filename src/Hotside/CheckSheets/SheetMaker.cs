@@ -16,6 +16,7 @@ internal sealed class SheetMaker(CircuitStudy study, Alteration? alteration, str
     /// <summary>The intake sheet of some loads.</summary>
     public CheckSheet Intake(IEnumerable<LoadStudy> loads) => new($"Intake sheet: {title}", new IntakeRows(study, words).Of(loads))
     {
+        Extent = SheetExtent.Intake,
         Heads =
         [
             "Vehicle ______________________   date ____________   hand ____________   battery now ______ V",
@@ -48,6 +49,7 @@ internal sealed class SheetMaker(CircuitStudy study, Alteration? alteration, str
         var numbered = rows.Select((r, i) => (Row: r, Index: i)).OrderBy(r => r.Row.Stage).ThenBy(r => r.Index).Select((r, i) => r.Row with { Number = i + 1 }).ToImmutableArray();
         return new($"{(extent == SheetExtent.Short ? "Short check sheet" : "Check sheet")}: {title}", numbered)
         {
+            Extent = extent,
             Heads = [.. Heads()],
             Cautions = [.. CautionsOf(numbered)],
             Notes =
@@ -58,7 +60,7 @@ internal sealed class SheetMaker(CircuitStudy study, Alteration? alteration, str
         };
     }
 
-    private IEnumerable<string> Heads()
+    private static IEnumerable<string> Heads()
     {
         yield return "Vehicle ______________________   date ____________   hand ____________";
         yield return "Meter: 0.8 % + 2 digits, 10 MΩ ______________   leads held together ______ Ω: take it off every row in ohms";

@@ -46,6 +46,7 @@ internal sealed class BenchSettings
         string[] texts = [.. own.Select(piece.TextOf), .. given.Select(v => $"{v.Part} {v.Quantity}")];
         return new(texts.Length == 0 ? BenchSetting.Rest : name ?? string.Join(", ", texts), own, given)
         {
+            Stands = texts.Length == 0 || name is null ? "" : string.Join(", ", texts),
             NeedsTwo = own.Any(p => ActuatorOf(p) is { Drive: ActuatorDrive.Foot } or { Drive: ActuatorDrive.Hand, Returns: true }),
             Cranks = own.Any(p => p.Position is "start" or "crank") || piece.Parts.Any(p => p.Kind.Elements.Any(p.IsStarter) && own.Length > 0),
             Runs = own.Any(p => p is { Part: null, Position: "running" }),

@@ -60,12 +60,7 @@ internal sealed class ReadingText(Meter meter, TestList tests)
         switch (test)
         {
             case LookTest look:
-                Span<double> states = stackalloc double[Looks.States];
-                Looks.Of(meter.Dictionary, look.Setting, cell, meter.Watched[look.Watched], states);
-                int likeliest = 0;
-                for (int i = 1; i < states.Length; i++)
-                    if (states[i] > states[likeliest]) likeliest = i;
-                return State((LookState)likeliest, meter.Watched[look.Watched].Variable >= 0);
+                return State(Likeliest(look, cell), meter.Watched[look.Watched].Variable >= 0);
             case FuseTest fuse:
                 return meter.IsBlown(fuse.Fuse, cell) ? "blown" : "whole";
             case VoltsTest volts when Floats(volts, cell):
@@ -75,6 +70,17 @@ internal sealed class ReadingText(Meter meter, TestList tests)
             default:
                 return QuantityWords.MeterVolts(meter.Expect(test, cell).Mean);
         }
+    }
+
+    /// <summary>The state in which something is most likely seen with a fault.</summary>
+    public LookState Likeliest(LookTest look, int cell)
+    {
+        Span<double> states = stackalloc double[Looks.States];
+        Looks.Of(meter.Dictionary, look.Setting, cell, meter.Watched[look.Watched], states);
+        int likeliest = 0;
+        for (int i = 1; i < states.Length; i++)
+            if (states[i] > states[likeliest]) likeliest = i;
+        return (LookState)likeliest;
     }
 
     /// <summary>Ohms as a meter shows them.</summary>

@@ -86,6 +86,7 @@ public class NullArgumentTests
     private static Dictionary<Type, Func<object>> Samples { get; } = new()
     {
         [typeof(Circuit)] = () => Built,
+        [typeof(Hotside.Diagnoses.Diagnosis)] = () => Made.Diagnose(new() { Dead = ["H1"] }),
         [typeof(CircuitBuilder)] = Begin,
         [typeof(Part)] = () => Built.Parts[0],
         [typeof(PartKind)] = () => Kind.Horn,
