@@ -42,6 +42,7 @@ internal sealed partial record TargetSupply(ElectricalSystem System, double Fact
     private static TargetSupply Of(Circuit before, double? volts, string? ground, string text)
     {
         double highest = before.System.Volts.Max(), factor = (volts ?? highest) / highest;
+        if (factor < 1) throw Wrong(text, $"the vehicle has {Numbers.Plain(highest)} V, and lower volts are not proposed");
         bool wasIsolated = before.System.Return is not null;
         if (ground == "isolated" && !wasIsolated) throw Wrong(text, "nothing says which node would be the return; draw that by hand");
         // A boat keeps its return; which pole stands on it is what the word can say.

@@ -17,10 +17,10 @@ public class ProposalLawTests
     public void A_proposal_is_a_job_file_in_which_check_finds_no_stop_that_was_not_there(string name)
     {
         var (job, proposal) = ProposalCases.Of(name);
-        var read = Job.Read(proposal.ToYaml());
+        var read = ProposalCases.Read(name);
         Assert.True(read.Job is not null, string.Join('\n', read.Diagnostics) + proposal.ToYaml());
-        var before = Job.From(new("", job.Alteration.Before, job.Alteration.Before, []));
-        Assert.Empty(Stops(read.Job).Except(Stops(before)));
+        string[] stops = Stops(read.Job);
+        if (stops.Length > 0) Assert.Empty(stops.Except(Stops(Job.From(new("", job.Alteration.Before, job.Alteration.Before, [])))));
         Assert.Empty(read.Diagnostics.Where(d => d.Severity > Severity.Note).Select(d => d.ToString()));
     }
 
@@ -29,7 +29,7 @@ public class ProposalLawTests
     public void Reading_the_file_gives_the_proposed_circuit(string name)
     {
         var (_, proposal) = ProposalCases.Of(name);
-        var read = Job.Read(proposal.ToYaml()).OrThrow();
+        var read = ProposalCases.Read(name).OrThrow();
         Assert.Equal(Body(JobWriter.Text(proposal.Alteration.After)), Body(JobWriter.Text(read.Alteration.After)));
         Assert.Equal(Body(JobWriter.Text(proposal.Alteration.Before)), Body(JobWriter.Text(read.Alteration.Before)));
     }
@@ -41,7 +41,7 @@ public class ProposalLawTests
     [MemberData(nameof(Cases))]
     public void Proposed_again_for_its_own_after_circuit_it_is_empty(string name)
     {
-        var again = Job.Read(ProposalCases.Of(name).Proposal.ToYaml()).OrThrow().Proposal(new() { To = "12 V negative", From = ProposalBase.After });
+        var again = ProposalCases.Read(name).OrThrow().Proposal(new() { To = "12 V negative", From = ProposalBase.After });
         Assert.True(again.IsEmpty, again.ToYaml());
         Assert.Empty(again.Questions);
         Assert.Contains(again.Notes, n => n.Code == "HS4305");
@@ -74,7 +74,7 @@ public class ProposalLawTests
     [Theory]
     [MemberData(nameof(Cases))]
     public void Numbers_stand_in_the_order_of_work(string name) =>
-        Assert.DoesNotContain(Job.Read(ProposalCases.Of(name).Proposal.ToYaml()).Diagnostics, d => d.Code is "HS4110" or "HS4111" or "HS4112" or "HS4113" or "HS4114" or "HS4115" or "HS4102");
+        Assert.DoesNotContain(ProposalCases.Read(name).Diagnostics, d => d.Code is "HS4110" or "HS4111" or "HS4112" or "HS4113" or "HS4114" or "HS4115" or "HS4102");
 
     [Theory]
     [MemberData(nameof(Cases))]

@@ -25,7 +25,7 @@ public class ProposedSizesTests
     public void A_fuse_is_one_that_is_made_and_guards_the_wires_behind_it(string name)
     {
         var proposal = ProposalCases.Of(name).Proposal;
-        var sizes = Job.From(proposal.Alteration).Sizes.After;
+        var sizes = ProposalCases.Read(name).OrThrow().Sizes.After;
         foreach (var fuse in Touched(proposal).Where(p => p.Kind.Id == "fuse"))
         {
             double rating = fuse.Ratings.Single(r => r.Name == "A").Quantity.Value;
@@ -63,9 +63,9 @@ public class ProposedSizesTests
     {
         var proposal = ProposalCases.Of(name).Proposal;
         var relays = proposal.Alteration.After.Parts.Where(p => p.Kind.Id == "relay" && proposal.Alteration.Before.FindPart(p.Id) is null).ToArray();
-        var sizes = Job.From(proposal.Alteration).Sizes.After;
+        var sizes = ProposalCases.Read(name).OrThrow().Sizes.After;
         Assert.All(relays, r => Assert.InRange(sizes.InLine.First(i => i.Part.Id == r.Id).Current.Amperes, 1, r.Ratings.First(q => q.Name == "A").Quantity.Value));
-        var study = Job.From(proposal.Alteration).Study.After;
+        var study = ProposalCases.Read(name).OrThrow().Study.After;
         Assert.All(study.Loads, l => Assert.True(l.Chain.Count(c => relays.Any(r => r.Id == c)) <= 1, $"{l.Name} is fed through {string.Join(", ", l.Chain)}"));
     }
 

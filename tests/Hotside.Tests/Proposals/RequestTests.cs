@@ -1,3 +1,4 @@
+using Hotside.Diagnostics;
 using Hotside.Proposals;
 
 namespace Hotside.Tests.Proposals;
@@ -21,7 +22,51 @@ public class RequestTests
         () => Assert.Equal("6 V, negative ground", Horn.Proposal(new() { To = "negative" }).To),
         () => Assert.Equal("24 V, negative ground", Horn.Proposal(new() { To = "24 V negative" }).To));
 
+    // Each answer of each option on the whole van: what it changes, and no stop.
     [Theory]
+    [InlineData("charging=generator", "replace G2: generator, 12 V, 15 A")]
+    [InlineData("alternator=lamp-excited", "fit H2: charge-lamp, Charge lamp, 12 V, 2 W")]
+    [InlineData("ammeter=bypass", "1 on K2.BAT")]
+    [InlineData("lamps=led", "replace K4: electronic-flasher, 12 V, 10 A")]
+    [InlineData("motor=dropper", "fit R1: dropping-resistor, Heater dropper, 1 ohm, ")]
+    [InlineData("starter=replace", "replace M1: starter, 12 V, 100 A")]
+    [InlineData("starter relay=keep", "do K2: stays; never hold it on longer than 10 s")]
+    [InlineData("gauges=replace", "replace P2: gauge, 12 V, 80 ohm")]
+    [InlineData("relay=always", "fit K3: relay, Horn relay, 12 V, 30 A")]
+    [InlineData("relay=by rating", null)]
+    [InlineData("fuses=as found", null)]
+    public void Every_choice_has_its_lines_and_brings_no_stop(string option, string? line)
+    {
+        string[] choice = option.Split('=');
+        var proposal = Job.Read(ProposalCases.TextOf("gallery/van")).OrThrow().Proposal(new() { To = "12 V negative", Options = [(choice[0], choice[1])] });
+        if (line is not null) Assert.Contains(proposal.Lines, l => l.Text.Contains(line, StringComparison.Ordinal));
+        if (option == "relay=by rating") Assert.DoesNotContain(proposal.Lines, l => l.Text.StartsWith("fit K", StringComparison.Ordinal));
+        if (option == "fuses=as found") Assert.Equal(["F0"], proposal.Decisions.Where(d => d.Item[0] == 'F' && d.Kind == DecisionKind.Replace).Select(d => d.Item));
+        Assert.DoesNotContain(proposal.Findings, f => f.Severity >= Severity.Error);
+        Assert.NotNull(Job.Read(proposal.ToYaml()).Job);
+    }
+
+    [Fact]
+    public void Where_the_feed_is_minus_a_generator_of_the_new_volts_charges()
+    {
+        var van = Job.Read(ProposalCases.TextOf("gallery/van")).OrThrow();
+        Assert.Contains(van.Proposal(new() { To = "12 V positive" }).Lines, l => l.Text.StartsWith("replace G2: generator, 12 V", StringComparison.Ordinal));
+        Assert.Contains("take charging=generator", Assert.Throws<ArgumentException>(() => van.Proposal(new() { To = "12 V positive", Options = [("charging", "alternator")] })).Message, StringComparison.Ordinal);
+        Assert.Contains("G3 would be destroyed", Assert.Throws<ArgumentException>(() => van.Proposal(new() { To = "12 V positive", From = ProposalBase.After })).Message, StringComparison.Ordinal);
+    }
+
+    // TM 5-3810-300-24&P-3: a generator is magnetised for its new ground by its own field circuit; TM 9-8000, 17-2a: a meter turns with its current.
+    [Fact]
+    public void A_change_of_polarity_alone_keeps_the_machine_and_every_load()
+    {
+        var proposal = Job.Read(ProposalCases.TextOf("gallery/charging")).OrThrow().Proposal(new() { To = "negative" });
+        Assert.Contains(proposal.Lines, l => l.Text.Contains("do G2: polarise it", StringComparison.Ordinal) && l.Text.Contains("join GEN and BAT", StringComparison.Ordinal));
+        Assert.Equal(["do G2", "do K1", "reverse P1", "do G1", "reverse G1"], proposal.Lines.Select(l => l.Text.Trim('\'').Split([":", ", because "], 2, StringSplitOptions.None)[0]));
+        Assert.DoesNotContain(Job.Read(proposal.ToYaml()).OrThrow().Findings, f => f.Severity >= Severity.Error);
+    }
+
+    [Theory]
+    [InlineData("3 V", "lower volts are not proposed")]
     [InlineData("12 V negatve", "did you mean \"negative\"?")]
     [InlineData("12 V 24 V", "two figures")]
     [InlineData("negative positive", "two grounds")]

@@ -20,16 +20,18 @@ internal static class DropperStep
         End at = load.Paths[0].FeedEnd;
         string feed = load.Paths[0].Hot[^1];
         if (!work.Draft.HasWire(feed) || work.Draft.Wire(feed).Ends.All(e => e != at)) return false;
+        // A motor that is held takes four times its current, as far as the resistor lets it (common practice, no source).
+        double ohms = over / amperes, stalled = work.Nominal(exposure.Volts) * 1.05 / (ohms + exposure.Rated / (4 * amperes)), watts = Math.Max(2 * over * amperes, stalled * stalled * ohms);
         PartSpec spec = new(work.Draft.KindOf("dropping-resistor"))
         {
             Name = part.Title + " dropper",
-            Ratings = [new("ohm", new(Math.Round(over / amperes, 1), Unit.Ohm)), new("W", new(Math.Ceiling(2 * over * amperes / 5) * 5, Unit.Watt))],
+            Ratings = [new("ohm", new(Math.Round(ohms, 1), Unit.Ohm)), new("W", new(Math.Ceiling(watts / 10) * 10, Unit.Watt))],
         };
         string id = work.Draft.Fit(spec, $"{part.Id} keeps its {Numbers.Brief(exposure.Rated)} V; it sheds {Numbers.Brief(over * amperes)} W at {Numbers.Brief(amperes)} A");
         string[] terminals = [.. spec.Kind.Terminals.Select(t => t.Name)];
         work.Draft.Move(feed, at, End.At(id, terminals[0]), null);
         work.Run(End.At(id, terminals[1]), at, work.Draft.Wire(feed).Wire with { LengthInMetres = 0.3, Name = null });
-        work.Comment(id, "on bare metal in the air stream, away from cloth and wires: it burns who touches it; it is right at one current only, and stalled the motor heats it far more");
+        work.Comment(id, "on bare metal in the air stream, away from cloth and wires: it burns who touches it; it is right at one current only, and it is rated for a motor that is held, and a fuse of its own size opens before long");
         work.Decide(id, DecisionKind.Fit, $"{part.Id} stays");
         work.Decide(part.Id, DecisionKind.Protect, reason, rule, exposure);
         work.Ask(part.Id, "amperes, running and stalled? measure them");

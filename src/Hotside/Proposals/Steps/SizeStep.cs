@@ -86,13 +86,15 @@ internal static class SizeStep
     private static bool Fuses(Workbench work, CircuitSizes sizes)
     {
         bool changed = false;
+        // Ratings change no way and no current that counts here: one study serves them all.
+        var bench = work.Now;
         // A polarity alone changes no current.
         bool asFound = work.Choices["fuses"] == "as found" || (work.Target.Factor == 1 && work.Scope.IsWhole);
         foreach (var fuse in sizes.Fuses.Where(f => f.Element.Type == ElementType.Fuse && f.LinkNeeded is null && f.Part.Kind.Elements.Length == 1))
         {
             bool isNew = work.Draft.IsNew(fuse.Part.Id);
             if (!isNew && !work.Scope.IsWhole && !work.Scope.HasFuses) continue;
-            if (FuseChoice.Of(work, sizes, fuse) is not var (rating, why)) continue;
+            if (FuseChoice.Of(work, bench, fuse) is not var (rating, why)) continue;
             double? now = work.Draft.Part(fuse.Part.Id).Rated(fuse.Element.Name, Unit.Ampere);
             if (now == rating || (!isNew && now is { } there && !FuseChoice.IsToChange(fuse, there, rating, asFound))) continue;
             // One that is new never shrinks again below what was chosen for a larger circuit.

@@ -93,8 +93,14 @@ internal sealed class Workbench
     /// <summary>A rule's reason with its figures.</summary>
     public string ReasonOf(DecisionRule rule, Exposure? exposure) => rule.Reason
         .Replace("{to}", Draft.System.ToString(), StringComparison.Ordinal)
-        .Replace("{volts}", Numbers.Plain(Math.Abs(exposure?.Volts ?? 0), Math.Abs(exposure?.Volts ?? 0) >= 10 ? 0 : 1), StringComparison.Ordinal).Replace("{rated}", Numbers.Brief(exposure?.Rated ?? 0), StringComparison.Ordinal)
+        .Replace("{volts}", Volts(exposure?.Volts ?? 0), StringComparison.Ordinal).Replace("{before}", Volts(exposure?.VoltsBefore ?? 0), StringComparison.Ordinal).Replace("{rated}", Numbers.Brief(exposure?.Rated ?? 0), StringComparison.Ordinal)
         .Replace("{was}", Numbers.Brief(Math.Abs(exposure?.AmperesBefore ?? 0)), StringComparison.Ordinal).Replace("{now}", Numbers.Brief(Math.Abs(exposure?.Amperes ?? 0)), StringComparison.Ordinal);
+
+    // Tenths of a volt about the nominal ones would only make alike reasons differ.
+    private string Volts(double volts) =>
+        Nominal(volts) is var nominal && Math.Abs(Math.Abs(volts) - nominal) < NearNominal * nominal ? Numbers.Plain(nominal) : Numbers.Plain(Math.Abs(volts), 1);
+
+    private const double NearNominal = 0.07;
 
     /// <summary>A wire of a colour whose length has to be measured; its size is sought when all currents are known.</summary>
     public static Wire NewWire(string colour, double metres, WireSize? atLeast = null)
