@@ -10,6 +10,7 @@ using Hotside.Drawings.Sheets;
 using Hotside.Notation;
 using Hotside.Orders;
 using Hotside.Outputs;
+using Hotside.Proposals;
 using Hotside.Reading;
 using Hotside.Sizing;
 using Hotside.Studies;
@@ -35,9 +36,11 @@ public sealed class Job
     private readonly ImmutableDictionary<string, SourceSpan> places;
     private readonly ImmutableArray<Diagnostic> reading;
     private readonly ImmutableArray<Acceptance> accepted;
+    private readonly JobSource? source;
 
-    private Job(string title, Alteration alteration, JobReading? reading)
+    private Job(string title, Alteration alteration, JobReading? reading, JobSource? source = null)
     {
+        this.source = source;
         Title = title;
         TitleBlock = reading?.TitleBlock ?? [];
         Alteration = alteration;
@@ -285,6 +288,22 @@ public sealed class Job
         return SizingWork.Write(Sizes, wire);
     }
 
+    /// <summary>
+    /// Proposes an alteration of the circuit to another supply, or a single job: what becomes of each part and why, lines of an ordinary job file to be edited by hand, and what
+    /// is asked. Whatever alteration the job has is left out, unless the proposal is to begin with the circuit after it.
+    /// </summary>
+    /// <param name="request">The supply to come, single jobs, choices.</param>
+    /// <param name="cancel">Stops the work.</param>
+    /// <exception cref="ArgumentException">The supply, an option, or a part or job is none; the message names the nearest.</exception>
+    /// <exception cref="OperationCanceledException"><paramref name="cancel"/> was called for.</exception>
+    public Proposal Proposal(ProposalRequest request, CancellationToken cancel = default)
+    {
+        ArgumentNullException.ThrowIfNull(request);
+        bool isAfter = request.From == ProposalBase.After;
+        var circuit = isAfter ? Alteration.After : Alteration.Before;
+        return Proposer.Of(circuit, isAfter ? null : source, () => JobWriter.Write(Title, TitleBlock, new("", circuit, circuit, [])), request, cancel);
+    }
+
     /// <summary>All that was found, as JSON of the contract <c>hotside-study/1</c>: the same job gives the same bytes.</summary>
     public string ToJson() => StudyJson.Write(Study, Findings);
 
@@ -328,9 +347,10 @@ public sealed class Job
 
     private static ReadResult Read(string text, string file, JobOptions? options, Func<string, string?> include)
     {
-        var reading = JobReader.Read(file, text, (options ?? new()).Kinds, include);
+        JobSource source = new(file, text, (options ?? new()).Kinds, include);
+        var reading = JobReader.Read(file, text, source.Kinds, include);
         var job = reading.Alteration is { } alteration && reading.Diagnostics.All(d => d.Severity < Severity.Error || d.Kind.Area == DiagnosticArea.Circuit)
-            ? new Job(reading.Title, alteration, reading) : null;
+            ? new Job(reading.Title, alteration, reading, source) : null;
         return new(job, reading.Diagnostics, reading.Sources);
     }
 
