@@ -1,0 +1,55 @@
+using System.Collections.Immutable;
+using Hotside.Symbols.Texts;
+
+namespace Hotside.Packs.Papers;
+
+/// <summary>Shares the width of a table among its columns: each as wide as its widest cell where that fits, else between its longest word and that.</summary>
+internal static class ColumnWidths
+{
+    // A longer word is broken rather than that it takes the room of all others.
+    private const double MostOfWidth = 0.34;
+
+    /// <summary>The widths, in order; together the width of the table.</summary>
+    public static ImmutableArray<double> Of(ImmutableArray<Column> columns, ImmutableArray<TableRow> rows, double width, double padding, PackLettering lettering)
+    {
+        double[] natural = new double[columns.Length], least = new double[columns.Length];
+        TableRow[] whole = [.. rows.Where(r => r.Cells.Length == columns.Length)];
+        for (int i = 0; i < columns.Length; i++)
+        {
+            var cells = whole.Select(r => r.Cells[i]).ToArray();
+            double Width(Cell cell, string text) => (cell.Mark.Width > 0 ? cell.Mark.Width + (text.Length > 0 ? 6 : 0) : 0) + TextMeasure.Width(text, StyleOf(columns[i], cell, lettering));
+            double head = LongestWord(columns[i].Head, lettering.FineBold), most = width * MostOfWidth;
+            double word = cells.Select(c => Width(c, Words(c.Text).MaxBy(w => TextMeasure.Width(w, lettering.Cell)) ?? "")).DefaultIfEmpty(0).Max();
+            least[i] = Math.Max(columns[i].Least * lettering.Factor, Math.Max(head, Math.Min(word, most)) + (2 * padding) + 0.5);
+            natural[i] = Math.Max(least[i], cells.Select(c => Width(c, c.Text)).DefaultIfEmpty(0).Max() + (2 * padding) + 0.5);
+        }
+        return Shared(columns, natural, least, width);
+    }
+
+    /// <summary>The style of a cell.</summary>
+    public static TextStyle StyleOf(Column column, Cell cell, PackLettering lettering) => column.IsBold || cell.IsBold ? lettering.CellBold : lettering.Cell;
+
+    private static ImmutableArray<double> Shared(ImmutableArray<Column> columns, double[] natural, double[] least, double width)
+    {
+        double wanted = natural.Sum(), needed = least.Sum();
+        // Words that long are broken.
+        if (needed > width) return [.. least.Select(l => l * width / needed)];
+        if (wanted > width)
+        {
+            double share = (width - needed) / (wanted - needed);
+            return [.. least.Zip(natural, (l, n) => l + ((n - l) * share))];
+        }
+        double eager = columns.Sum(c => c.Share), left = width - wanted;
+        return [.. natural.Zip(columns, (n, c) => n + (eager > 0 ? left * c.Share / eager : left / columns.Length))];
+    }
+
+    private static double LongestWord(string text, TextStyle style) => Words(text).Select(w => TextMeasure.Width(w, style)).DefaultIfEmpty(0).Max();
+
+    // A number and its unit are one word, as a line is broken.
+    private static IEnumerable<string> Words(string text)
+    {
+        string[] words = text.Split(' ', StringSplitOptions.RemoveEmptyEntries);
+        for (int i = 0; i < words.Length; i++)
+            yield return i + 1 < words.Length && char.IsAsciiDigit(words[i][^1]) && words[i + 1].Length <= 3 ? words[i] + " " + words[i + 1] : words[i];
+    }
+}
