@@ -20,12 +20,12 @@ internal sealed record Caution(string Head, string Text)
         var (alteration, words) = (source.Alteration, source.Words);
         yield return new("Comes first", "The workshop manual, local codes and licensed practice come before anything in this pack. It is an aid: it knows what the job file says, not what the vehicle is.");
         var batteries = Parts(alteration, p => p.IsStandingSource);
-        if (batteries.Length > 0) yield return new("Battery gas", "A battery gives off hydrogen, which explodes: air the place, no flame, no smoking, no spark within a metre. Face shield and gloves on, water for drenching within reach.");
+        if (batteries.Length > 0) yield return new("Battery gas", "A battery gives off hydrogen, which explodes: air the place, no flame, no smoking, no spark near it. Face shield and gloves on, water for drenching within reach.");
         if (batteries.Length > 0) yield return new("Metal and skin", "Rings, watch and chains off; no tool across the posts, no loose sleeve near a belt. A ring between a hot post and metal burns to the bone.");
         if (batteries.Length > 1) yield return new("All batteries", $"{Ids(batteries)} are all off before work begins: one that is left on feeds what looks dead.");
         // Which post, and what a wrong polarity destroys, is told of this vehicle.
-        string[] own = [.. Cautions.Of(alteration, words)];
-        for (int i = 0; i < own.Length - 1; i++) yield return new(i == 0 && own[0].StartsWith("First", StringComparison.Ordinal) ? "Which post" : "Polarity", own[i]);
+        if (Cautions.OfPosts(alteration, words) is { } posts) yield return new("Which post", Loud(posts));
+        foreach (string polarity in Cautions.OfPolarity(alteration, words)) yield return new("Polarity", Loud(polarity));
         if (Bare(source) is { Length: > 0 } bare) yield return new("No fuse", $"No fuse guards {Some(bare)}: a slipped {(words.IsBritish ? "spanner" : "wrench")} or a chafed spot there draws all that the battery can give. Cap free ends at once, boot the posts.");
         if (Parts(alteration, IsEngine) is { Length: > 0 }) yield return new("Fuel", alteration.After.System.Ground == Ground.Isolated
             ? "Fuel lines and tank closed, extinguisher at hand. With a gasoline engine aboard blow the bilge before power, and fit ignition-protected parts only (33 CFR 183.410)."
@@ -37,6 +37,9 @@ internal sealed record Caution(string Head, string Text)
         if (alteration.Changes.Any(c => c.Acts.Any(a => a is TakeOut))) yield return new("Dust", "Old lagging may hold asbestos, old paint and solder lead: take it off damp, do not blow it out.");
         yield return new("First power", "First through a small fuse or a lamp in series, every fuse out; prove the meter on a known source before and after. What glows or blows is found before the next step.");
     }
+
+    // The sign of a post is not to be overlooked.
+    private static string Loud(string text) => text.Replace("positive post", "POSITIVE post", StringComparison.Ordinal).Replace("negative post", "NEGATIVE post", StringComparison.Ordinal);
 
     private static Part[] Parts(Alteration alteration, Func<Part, bool> which) =>
         [.. alteration.After.Parts.Concat(alteration.Before.Parts.Where(p => alteration.After.FindPart(p.Id) is null)).Where(which)];

@@ -39,7 +39,7 @@ internal static class OwnerPage
             "Keep this pack with the vehicle: whoever works on it next needs the drawing and the wire list.",
         ]);
         parts.Add(Blanks.Of(["Questions to", "Telephone", "Next check on"], 3, width, lettering));
-        return new(Key, "For the owner", [.. parts]) { IsApart = true, Note = SheetText.System(source.Alteration.After.System, source.Words) };
+        return new(Key, "For the owner", [.. parts]) { IsWhole = true, Note = SheetText.System(source.Alteration.After.System, source.Words) };
     }
 
     private static IEnumerable<string> Changed(PackSource source)
@@ -61,7 +61,8 @@ internal static class OwnerPage
     {
         string[] loads = [.. source.Loads.Where(l => l is { Was: not null, Now: not null }).Select(l => l.Load.Part).DistinctBy(p => p.Id).Where(p => source.Alteration.StateOf(p.Id) == PartState.Left && p.Kind.Elements.Any(e => e.IsConsumer)).Select(p => Vocabulary.Small(source.Words.Title(p)))];
         if (loads.Length > 0) yield return $"As they were: {FigureText.Some([.. loads.Distinct()])}.";
-        yield return "All switches are where they were and do what they did, unless the list of changes says otherwise.";
+        string[] switches = [.. source.Alteration.After.Parts.Where(p => p.Kind.Letter == "S" && source.Alteration.StateOf(p.Id) == PartState.Left).Select(p => Vocabulary.Small(source.Words.Title(p))).Distinct()];
+        if (switches.Length > 0) yield return $"Where they were: {FigureText.Some(switches)}.";
     }
 
     private static IEnumerable<string> Noticed(PackSource source)

@@ -23,7 +23,7 @@ internal static class SignaturePage
             Prose.Ticks(Handed(source), lettering.Text, width),
             Table.Of([new("") { Share = 1 }, Column.Blank("Name", 44, 1), Column.Blank("Date", 22), Column.Blank("Signature", 50, 1)],
                 new[] { "Work done by", "Tested by", "Approved by", "Received by the owner" }.Select(w => TableRow.Of(w, Cell.Empty, Cell.Empty, Cell.Empty) with { Least = 40 }), width, lettering) with { IsWhole = true },
-        ]) { Note = "Deviations are numbered A1 and so on." };
+        ]) { IsWhole = true, Note = "Deviations are numbered A1 and so on." };
     }
 
     private static IEnumerable<string> Handed(PackSource source)

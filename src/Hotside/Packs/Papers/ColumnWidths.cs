@@ -23,24 +23,35 @@ internal static class ColumnWidths
             least[i] = Math.Max(columns[i].Least * lettering.Factor, Math.Max(head, Math.Min(word, most)) + (2 * padding) + 0.5);
             natural[i] = Math.Max(least[i], cells.Select(c => Width(c, c.Text)).DefaultIfEmpty(0).Max() + (2 * padding) + 0.5);
         }
-        return Shared(columns, natural, least, width);
+        return Shared(columns, natural, [.. columns.Select((c, i) => c.Share > 0 ? Usual(whole.Select(r => TextMeasure.Width(r.Cells[i].Text, StyleOf(c, r.Cells[i], lettering)) + (2 * padding)), least[i]) : natural[i])], least, width);
+    }
+
+    // What most cells of a column of sentences are content with: one long one must not take the room of all others.
+    private static double Usual(IEnumerable<double> widths, double least)
+    {
+        double[] sorted = [.. widths.Order()];
+        return sorted.Length == 0 ? least : Math.Max(least, sorted[Math.Min(sorted.Length - 1, sorted.Length * 17 / 20)]);
     }
 
     /// <summary>The style of a cell.</summary>
     public static TextStyle StyleOf(Column column, Cell cell, PackLettering lettering) => column.IsBold || cell.IsBold ? lettering.CellBold : lettering.Cell;
 
-    private static ImmutableArray<double> Shared(ImmutableArray<Column> columns, double[] natural, double[] least, double width)
+    private static ImmutableArray<double> Shared(ImmutableArray<Column> columns, double[] natural, double[] usual, double[] least, double width)
     {
         double wanted = natural.Sum(), needed = least.Sum();
         // Words that long are broken.
         if (needed > width) return [.. least.Select(l => l * width / needed)];
         if (wanted > width)
         {
-            double share = (width - needed) / (wanted - needed);
-            return [.. least.Zip(natural, (l, n) => l + ((n - l) * share))];
+            // Facts keep their line while sentences have half of what they would like; then all give way.
+            double facts = columns.Select((c, i) => c.Share > 0 ? 0 : natural[i]).Sum(), sentences = columns.Select((c, i) => c.Share > 0 ? Math.Max(least[i], usual[i] / 2) : 0).Sum();
+            double[] floor = facts + sentences <= width ? [.. columns.Select((c, i) => c.Share > 0 ? least[i] : natural[i])] : least;
+            double left = width - floor.Sum(), more = usual.Zip(floor, (u, f) => Math.Max(0, u - f)).Sum();
+            if (more <= 0) return [.. floor.Select(f => f + (left / columns.Length))];
+            return [.. floor.Zip(usual, (f, u) => f + (Math.Max(0, u - f) * left / more))];
         }
-        double eager = columns.Sum(c => c.Share), left = width - wanted;
-        return [.. natural.Zip(columns, (n, c) => n + (eager > 0 ? left * c.Share / eager : left / columns.Length))];
+        double eager = columns.Sum(c => c.Share), spare = width - wanted;
+        return [.. natural.Zip(columns, (n, c) => n + (eager > 0 ? spare * c.Share / eager : spare / columns.Length))];
     }
 
     private static double LongestWord(string text, TextStyle style) => Words(text).Select(w => TextMeasure.Width(w, style)).DefaultIfEmpty(0).Max();

@@ -22,6 +22,6 @@ internal sealed record FlowPart(ImmutableArray<Piece> Rows)
     /// <summary>How high it is on one page.</summary>
     public double Height => Head.Height + Rows.Sum(r => r.Height) + After;
 
-    /// <summary>The least that is put at the foot of a page: the head and two rows, or all of it.</summary>
-    public double LeastHeight => IsWhole ? Height - After : Head.Height + Rows.Take(2).Sum(r => r.Height);
+    /// <summary>The least that is put at the foot of a page: the head and three rows, or all of it.</summary>
+    public double LeastHeight => IsWhole ? Height - After : Head.Height + Rows.Take(3).Sum(r => r.Height);
 }

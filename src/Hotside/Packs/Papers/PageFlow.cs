@@ -27,7 +27,7 @@ internal sealed class PageFlow
     private const double Gap = 22;
 
     // A section that goes on to the next page begins where so much of a page is left.
-    private const double FairShare = 0.38;
+    private const double FairShare = 0.25;
 
     private readonly double height, width;
     private readonly PackLettering lettering;
@@ -69,7 +69,7 @@ internal sealed class PageFlow
     {
         var title = Title(section);
         double left = height - y - Gap, all = title.Height + section.Parts.Sum(p => p.Height), least = title.Height + (section.Parts.IsEmpty ? 0 : Least(section, 0));
-        bool follows = y > 0 && !section.IsApart && last?.IsApart != true && (all <= left || (left > FairShare * height && least <= left));
+        bool follows = y > 0 && !section.IsApart && last?.IsApart != true && (all <= left || (!section.IsWhole && left > FairShare * height && least <= left));
         if (!follows) EndPage();
         current = section;
         if (y > 0) y += Gap;

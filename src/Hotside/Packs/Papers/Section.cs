@@ -14,6 +14,9 @@ internal sealed record Section(string Key, string Title, ImmutableArray<FlowPart
     /// <summary>Whether it begins on a sheet of its own, since that sheet goes elsewhere: into the lid, to the owner.</summary>
     public bool IsApart { get; init; }
 
+    /// <summary>Whether it begins on the sheet of the page before only where all of it finds room there.</summary>
+    public bool IsWhole { get; init; }
+
     /// <summary>Pictures in the place of parts: sheets of their own.</summary>
     public ImmutableArray<Drawing> Drawings { get; init; } = [];
 }

@@ -62,7 +62,7 @@ internal sealed class Table
         var styles = row.Cells.Select((c, i) => ColumnWidths.StyleOf(columns[i], c, lettering)).ToArray();
         var lines = row.Cells.Select((c, i) => TextLines.Break(c.Text, styles[i], widths[i] - (2 * Padding) - Before(c), MostLines)).ToArray();
         double text = lines.Select((l, i) => ((l.Length - 1) * styles[i].Pitch) + styles[i].CapHeight + styles[i].Descent).Max(), mark = row.Cells.Max(c => c.Mark.Height);
-        double height = Math.Max(row.Least * lettering.Factor, Math.Max(top + text + 4, mark + 6));
+        double height = Math.Max(row.Least * lettering.Factor, Math.Max(top + text + 4, mark + 9));
         // What is one line high stands in the middle of a mark's row.
         double first = Math.Max(top, (Math.Min(height, Math.Max(mark + 6, row.Least * lettering.Factor)) - styles[0].CapHeight) / 2);
         var shapes = ImmutableArray.CreateBuilder<Shape>();
