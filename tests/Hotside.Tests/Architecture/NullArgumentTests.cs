@@ -108,6 +108,7 @@ public class NullArgumentTests
         [typeof(Predicate<PositionSet>)] = () => new Predicate<PositionSet>(_ => true),
         [typeof(Drawing)] = () => Drawn,
         [typeof(WireList)] = () => WireList.Of(Made),
+        [typeof(WorkPack)] = () => Made.Pack(new() { Only = ["wires"] }),
         [typeof(Stream)] = () => new MemoryStream(),
         [typeof(IEnumerable<string>)] = () => new[] { "w1" },
         [typeof(IEnumerable<Drawing>)] = () => new[] { Drawn },

@@ -14,12 +14,12 @@ internal static class BatteryRule
         var batteries = Batteries(after);
         if (batteries.Length == 0) yield break;
         string volts = PartWords.And([.. batteries.Select(b => Numbers.Plain(b.Volts) + " V").Distinct()]), kind = PartWords.And([.. batteries.Select(b => string.Join(", ", QuantityWords.Of(b.Part.Ratings))).Distinct()]);
-        yield return $"The battery is {kind}. Buy no other volts, and look at the posts before you drop it in.";
+        yield return $"{(batteries.Length == 1 ? $"The battery is {kind}" : $"The batteries: {string.Join("; ", batteries.Select(b => $"{PartWords.Named(b.Part, words)} {string.Join(", ", QuantityWords.Of(b.Part.Ratings))}"))}")}. Buy no other volts, and look at the posts before you drop one in.";
         if (IsGrounded(after))
         {
             string grounded = Grounded(batteries), hot = Hot(batteries);
             yield return $"The {grounded.ToUpperInvariant()} post is the one on {words.Ground}. Its cable comes off first and goes on last: {FirstOff(source)}.";
-            yield return $"Charger: {volts}; red clamp on the POSITIVE post, black on the NEGATIVE post, whatever is grounded. Switch it on last and off first.";
+            yield return $"Charger: {volts}; red clamp on the POSITIVE post, black on the NEGATIVE post, whatever is on {words.Ground}. Switch it on last and off first.";
             yield return $"Jump start: from a {volts} battery only, plus to plus, minus to minus. First the {hot} posts, then the helper's {grounded} post, the last clamp on bare engine metal away from the battery. "
                 + (grounded == "positive" ? "The helper's body must not touch this vehicle: on most vehicles the negative post is on the body, and the two would short the batteries." : "Off in the reverse order.");
         }

@@ -30,7 +30,7 @@ internal sealed record Caution(string Head, string Text)
         if (Parts(alteration, IsEngine) is { Length: > 0 }) yield return new("Fuel", alteration.After.System.Ground == Ground.Isolated
             ? "Fuel lines and tank closed, extinguisher at hand. With a gasoline engine aboard blow the bilge before power, and fit ignition-protected parts only (33 CFR 183.410)."
             : $"Fuel lines and tank vents closed, vapor aired out, extinguisher at hand before the first power.".Replace("vapor", words.IsBritish ? "vapour" : "vapor", StringComparison.Ordinal));
-        if (Parts(alteration, p => p.Kind.Elements.Any(p.IsStarter)) is { Length: > 0 } starters) yield return new("It may move", $"Wheels chocked, out of gear, brake on before {Ids(starters)} can turn; ignition disabled for cranking tests.");
+        if (Parts(alteration, p => p.Kind.Elements.Any(p.IsStarter)) is { Length: > 0 } starters) yield return new("It may move", $"{(alteration.After.System.Ground == Ground.Isolated ? "Out of gear, moorings or wheels held" : "Wheels chocked, out of gear, brake on")} before {Ids(starters)} can turn; ignition disabled for cranking tests.");
         if (Parts(alteration, p => p.Kind.Id is "ignition-coil" or "magneto") is { Length: > 0 } coils) yield return new("High tension", $"{Ids(coils)}: thousands of volts while the engine turns, and a charge left in the condenser after it: hands off the leads.");
         if (Hot(source) is { Length: > 0 } hot) yield return new("Hot parts", $"{hot} Mount on bare metal in air, nothing that burns within a hand's width, and let them cool before touching.");
         if (Old(alteration) is { Length: > 0 } old) yield return new("Old insulation", $"{old} Do not bend it live, and renew what cracks.");

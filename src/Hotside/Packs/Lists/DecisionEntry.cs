@@ -46,8 +46,8 @@ internal sealed record DecisionEntry(ImmutableArray<string> Parts, string Decisi
         var state = alteration.StateOf(parts[0].Id);
         var numbers = alteration.NumbersOf(parts[0].Id);
         var changes = alteration.Changes.Where(c => numbers.Contains(c.Number)).ToArray();
-        string[] reasons = [.. changes.Select(c => c.Reason).OfType<string>(), .. changes.SelectMany(c => c.Acts).OfType<Work>().Where(w => w.Items.Contains(parts[0].Id)).Select(w => w.Sentence)];
-        return new([.. parts.Select(p => p.Id)], Word(state), reasons.Length > 0 ? string.Join("; ", reasons.Distinct()) : "")
+        string[] reasons = [.. changes.Select(c => c.Reason).OfType<string>().Distinct().Select(r => "because " + r), .. changes.SelectMany(c => c.Acts).OfType<Work>().Where(w => w.Items.Contains(parts[0].Id)).Select(w => w.Sentence).Distinct()];
+        return new([.. parts.Select(p => p.Id)], Word(state), string.Join("; ", reasons))
         {
             Named = string.Join(", ", parts.Select(p => PartWords.Named(p, source.Words))), Becomes = BecomesOf(parts[0], source), Numbers = numbers, Open = OpenOf(parts, source),
         };

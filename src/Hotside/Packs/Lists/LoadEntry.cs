@@ -1,5 +1,7 @@
 using System.Collections.Immutable;
 using Hotside.Circuits;
+using Hotside.Sizing.Currents;
+using Hotside.Sizing.Drops;
 using Hotside.Studies;
 using Hotside.Studies.Figures.Budgets;
 using Hotside.Wording;
@@ -38,10 +40,11 @@ internal sealed record LoadEntry(string Name, LoadStudy? Was, LoadStudy? Now)
     {
         var (before, after) = (source.Job.Study.Before, source.Job.Study.After);
         LoadStudy[] were = [.. before.Loads.Where(l => !l.Element.IsInternal)], are = [.. after.Loads.Where(l => !l.Element.IsInternal)];
+        var drops = new CircuitDrops(after, new InLineGraph(source.Job.Sizes.After.Model)).All;
         return
         [
-            .. are.Select(l => Of(were.FirstOrDefault(w => w.Name == l.Name), l, after, source)),
-            .. were.Where(w => are.All(l => l.Name != w.Name)).Select(w => Of(w, null, before, source)),
+            .. are.Select(l => Of(were.FirstOrDefault(w => w.Name == l.Name), l, after, drops, source)),
+            .. were.Where(w => are.All(l => l.Name != w.Name)).Select(w => Of(w, null, before, [], source)),
         ];
     }
 
@@ -57,14 +60,12 @@ internal sealed record LoadEntry(string Name, LoadStudy? Was, LoadStudy? Now)
         _ => "never",
     };
 
-    private static LoadEntry Of(LoadStudy? was, LoadStudy? now, CircuitStudy study, PackSource source)
+    private static LoadEntry Of(LoadStudy? was, LoadStudy? now, CircuitStudy study, ImmutableArray<CircuitDrop> drops, PackSource source)
     {
         var load = now ?? was!;
         var ways = load.Paths.SelectMany(p => p.HotWay.Concat(p.GroundWay)).Distinct(StringComparer.Ordinal).ToArray();
-        var sizes = now is null ? source.Job.Sizes.Before : source.Job.Sizes.After;
         var thinnest = ways.Select(study.Circuit.FindConductor).OfType<Conductor>().Where(c => c.Wire.Size is not null).MinBy(c => c.Wire.Size!.Value.Area);
-        // The drop of the circuit stands at the wires whose tightest it is.
-        var drop = sizes.Conductors.Select(c => c.Tightest).FirstOrDefault(t => t?.Load.Name == load.Name);
+        var drop = drops.FirstOrDefault(d => d.Load.Name == load.Name);
         return new(load.Name, was, now)
         {
             Title = load.Part.Kind.Elements.Count(e => e is { IsConsumer: true, IsInternal: false }) > 1 ? $"{source.Words.Title(load.Part)}, {load.Element.Name}" : source.Words.Title(load.Part),

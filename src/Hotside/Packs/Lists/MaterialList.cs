@@ -30,7 +30,7 @@ internal static class MaterialList
         var ends = wires.SelectMany(w => new[] { (w.New.From, w.Ends.From, w.Terminals.From, Wire: w), (w.New.To, w.Ends.To, w.Terminals.To, Wire: w) }).Where(e => e.Item1).ToArray();
         return ends.GroupBy(e => (Sort: e.Item3.Length > 0 ? e.Item3 : "terminal: look at the part", Size: e.Wire.Wire.Size, Text: e.Wire.Size))
             .OrderBy(g => g.Key.Sort.StartsWith("terminal:", StringComparison.Ordinal) ? 1 : 0).ThenBy(g => g.Key.Sort, StringComparer.Ordinal).ThenByDescending(g => g.Key.Size?.Area ?? 0)
-            .Select(g => new MaterialLine(MaterialSort.Terminal, $"{Vocabulary.Capital(g.Key.Sort)}, for {(g.Key.Size is { } size ? Lengths.Size(size) : g.Key.Text)}")
+            .Select(g => new MaterialLine(MaterialSort.Terminal, $"{Vocabulary.Capital(g.Key.Sort)}, {(g.Key.Size is { } size ? Lengths.Size(size) : g.Key.Text)}")
             {
                 Count = g.Count(), For = [.. g.Select(e => e.Item2).Distinct()],
             });

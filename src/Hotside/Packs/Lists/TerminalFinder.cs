@@ -11,10 +11,10 @@ internal static class TerminalFinder
     /// <summary>What goes on an end; empty where the part alone does not tell.</summary>
     public static string Of(End end, Circuit circuit)
     {
-        if (end.IsFree) return "insulate, cap the end";
-        if (end.IsChassis) return "ring, by the screw";
+        if (end.IsFree) return "cap";
+        if (end.IsChassis) return "ring, screw";
         if (end.Part is not { } id || circuit.FindPart(id) is not { } part) return "";
-        if (end.Terminal == "case") return "ring, by the screw";
+        if (end.Terminal == "case") return "ring, screw";
         foreach (var (kind, terminals, says) in Rules.Value)
             if (Matches(part.Kind.Id, kind) && (terminals.Length == 0 || terminals.Contains(end.Terminal))) return says;
         return "";

@@ -39,8 +39,17 @@ internal static class CoverPage
         parts.AddRange(Facts(source));
         parts.Add(Stops(source));
         parts.Add(Blanks.Of(["Job number", "Begun on", "Mechanic", "Vehicle plate", "Odometer or hours", "Telephone"], 3, width, lettering));
-        parts.Add(Table.Of([new("In this pack") { Share = 1 }, new("Sheets") { IsRight = true, Least = 60 }], pages.Select(p => TableRow.Of(p.Title, p.Sheets)), width, lettering) with { IsWhole = true });
-        return new(Key, source.Job.Title, [.. parts]) { IsApart = false, Note = "Work pack" };
+        parts.Add(Contents([.. pages], width, lettering));
+        return new(Key, source.Job.Title, [.. parts]) { Note = "Work pack" };
+    }
+
+    // In two columns, the first one read first.
+    private static FlowPart Contents(ListedPage[] pages, double width, PackLettering lettering)
+    {
+        int rows = (pages.Length + 1) / 2;
+        Column[] half = [new("In this pack") { Share = 1 }, new("Sheets") { IsRight = true, Least = 60 }];
+        Cell[] CellsOf(int i) => i < pages.Length ? [pages[i].Title, pages[i].Sheets] : [Cell.Empty, Cell.Empty];
+        return Table.Of([.. half, new("") { Least = 30 }, .. half], Enumerable.Range(0, rows).Select(i => TableRow.Of([.. CellsOf(i), Cell.Empty, .. CellsOf(rows + i)])), width, lettering) with { IsWhole = true };
     }
 
     private static string Supply(PackSource source)

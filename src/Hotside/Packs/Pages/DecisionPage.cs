@@ -28,8 +28,7 @@ internal static class DecisionPage
         return new(Key, "Decisions", [.. parts]) { Note = "Open: codes of findings; the command check says what they mean." };
     }
 
-    private static string Why(DecisionEntry decision) =>
-        string.Join(decision.Becomes.Length > 0 && decision.Why.Length > 0 ? "; because " : "", new[] { decision.Becomes, decision.Why }.Where(t => t.Length > 0));
+    private static string Why(DecisionEntry decision) => string.Join("; ", new[] { decision.Becomes, decision.Why }.Where(t => t.Length > 0));
 
     private static string Open(DecisionEntry decision) => string.Join(", ", decision.Open.Select(f => f.Code).Distinct().Take(4));
 }

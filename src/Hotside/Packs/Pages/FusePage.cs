@@ -13,6 +13,9 @@ internal static class FusePage
 {
     public const string Key = "fuses";
 
+    // A lid has no room for more.
+    private const int MostInLid = 24;
+
     public static Section? Of(PackSource source)
     {
         if (source.Fuses.IsEmpty) return null;
@@ -25,31 +28,31 @@ internal static class FusePage
         ];
         var rows = source.Fuses.Select(f => TableRow.Of(
         [
-            f.Name, .. arePlaced ? [new Cell(f.Position)] : Array.Empty<Cell>(), f.Rating, .. areColoured ? [new Cell(f.Colour)] : Array.Empty<Cell>(), f.Title, string.Join(", ", f.Dead), f.Guards, Cell.Empty,
+            f.Name, .. arePlaced ? [new Cell(f.Position)] : Array.Empty<Cell>(), f.Rating, .. areColoured ? [new Cell(f.Colour)] : Array.Empty<Cell>(), f.Title, f.Dead.IsEmpty ? "no load" : string.Join(", ", f.Dead), f.Guards, Cell.Empty,
         ]));
         return new(Key, "Fuse chart",
         [
             Table.Of([.. columns], rows, width, lettering),
             Prose.Paragraph("A fuse is replaced by one of its own rating, after the reason has been found: a larger one turns the wire into the fuse. Blade colors after SAE J1284 and ISO 8820-3; glass fuses have none, read the cap.".Replace("colors", source.Words.Color + "s", StringComparison.Ordinal), lettering.Fine, width),
-            new([Lid(source)]) { After = 8, IsWhole = true },
+            new([.. source.Fuses.Chunk(MostInLid).Select(fuses => Lid(fuses, source))]) { After = 8, IsWhole = source.Fuses.Length <= MostInLid },
         ]) { Note = SheetText.System(source.Alteration.After.System, source.Words) };
     }
 
     // As narrow as a lid; cut out along its edge.
-    private static Piece Lid(PackSource source)
+    private static Piece Lid(FuseEntry[] fuses, PackSource source)
     {
         var lettering = source.Lettering;
         double width = Math.Min(source.Width, 400 * lettering.Factor);
         string system = SheetText.System(source.Alteration.After.System, source.Words).ToUpperInvariant();
         var table = Table.Of([new("") { IsBold = true }, new("") { IsRight = true, IsBold = true }, new("") { Share = 1 }],
-            source.Fuses.Select(f => TableRow.Of(f.Name, f.Rating, f.Title.Length > 0 ? f.Title : string.Join(", ", f.Dead))), width - 24, lettering);
+            fuses.Select(f => TableRow.Of(f.Name, f.Rating, f.Title.Length > 0 ? f.Title : string.Join(", ", f.Dead))), width - 24, lettering);
         var inside = Prose.Stack(
         [
             Prose.Lines("FUSES · " + system, lettering.TextBold, width - 24, 0), Prose.Lines(source.Job.Title, lettering.Fine, width - 24, 0), table.Head, .. table.Rows,
             Prose.Lines("Only the same rating. Find the reason first.", lettering.Fine, width - 24, 3),
         ]);
         TextStyle style = lettering.Fine;
-        return new(width, inside.Height + 20 + style.Pitch,
+        return new(width, inside.Height + 30 + style.Pitch,
         [
             TextShape.Of("Copy for the lid: cut out along the dashes.", style, 0, style.CapHeight),
             new RectangleShape(new(0, style.Pitch, width, style.Pitch + inside.Height + 18), 0, new(StrokeRank.Thin, ColourRole.Ink, new Dash(5, 4)), ColourRole.None),

@@ -49,5 +49,5 @@ internal static class LabelPage
         return new(StripWidth, StripHeight, shapes.ToImmutable());
     }
 
-    private static PolylineShape Cut(double x1, double y1, double x2, double y2) => Shape.Line(new(StrokeRank.Thin, ColourRole.Ink, new Dash(5, 4)), x1, y1, x2, y2);
+    private static PolylineShape Cut(double x1, double y1, double x2, double y2) => Shape.Line(new(StrokeRank.Thin, ColourRole.Ink, new Dash(5, 4).Fitted(Math.Max(x2 - x1, y2 - y1))), x1, y1, x2, y2);
 }

@@ -25,7 +25,7 @@ internal static class LoadPage
         }
         string[] told = [.. BudgetText.Of(budget, source.Words)];
         if (told.Length > 0) parts.Add(Prose.Points(told, lettering.Cell, width));
-        parts.Add(Prose.Paragraph("A: with that load alone on. Drop: what the way there and back loses, of what it may. Day and night: mean amperes, as rough as the habits they average. " + FigureText.HowComeBy, lettering.Fine, width));
+        parts.Add(Prose.Paragraph("A: with that load alone on. Drop: what the way there and back loses, of what it may; bold where it is more. Day and night: mean amperes, as rough as the habits they average. " + FigureText.HowComeBy, lettering.Fine, width));
         return new(Key, "Load table", [.. parts]) { Note = SheetText.Supply(source.Alteration, source.Words) };
     }
 
@@ -40,10 +40,13 @@ internal static class LoadPage
         return Table.Of([.. columns], source.Loads.Select(l => TableRow.Of(
         [
             l.Name, l.Title, l.Now is null ? "goes" : l.Load.Control.ToString(), .. isAltered ? [new Cell(LoadEntry.Side(l.Was, source.Words))] : Array.Empty<Cell>(), LoadEntry.Side(l.Now, source.Words),
-            l.Amperes is { } amperes ? Numbers.ThreeFigures(amperes) : "", string.Join(", ", l.Fuses), l.Thinnest, l.Drop is var (volts, limit) ? $"{Numbers.Fixed(volts, 2)} of {Numbers.Fixed(limit, 2)}" : "",
+            l.Amperes is { } amperes ? Numbers.ThreeFigures(amperes) : "", l.Fuses.IsEmpty && !l.Load.Paths.IsEmpty ? "none" : string.Join(", ", l.Fuses), l.Thinnest, Drop(l),
             Mean(l.Budget, b => b.ByDay.Amperes), Mean(l.Budget, b => b.ByNight.Amperes),
         ])), source.Width, source.Lettering);
     }
+
+    // Bold where it loses more than it may.
+    private static Cell Drop(LoadEntry load) => load.Drop is not var (volts, limit) ? Cell.Empty : new Cell($"{Numbers.Fixed(volts, 2)} of {Numbers.Fixed(limit, 2)}") { IsBold = volts > limit };
 
     private static string Mean(BudgetLine? line, Func<BudgetLine, double> amperes) => line is null ? "" : amperes(line) is var value && value < 0.005 ? "0" : Numbers.Fixed(value, 2);
 

@@ -55,13 +55,13 @@ internal static class OwnerPage
         }
     }
 
-    private static string Plain(Part part, string noun, Vocabulary words) => part.Name is null || part.Name.Contains(noun, StringComparison.OrdinalIgnoreCase) ? Vocabulary.Small(words.Title(part)) : $"{noun} ({part.Name})";
+    private static string Plain(Part part, string noun, Vocabulary words) => part.Name is not { } name || noun.Split(' ').Any(w => w.Length > 3 && name.Contains(w, StringComparison.OrdinalIgnoreCase)) ? Vocabulary.Small(words.Title(part)) : $"{noun} ({name})";
 
     private static IEnumerable<string> Stayed(PackSource source)
     {
-        string[] loads = [.. source.Loads.Where(l => l is { Was: not null, Now: not null }).Select(l => l.Load.Part).DistinctBy(p => p.Id).Where(p => source.Alteration.StateOf(p.Id) == PartState.Left && p.Kind.Elements.Any(e => e.IsConsumer)).Select(p => Vocabulary.Small(source.Words.Title(p)))];
+        string[] loads = [.. source.Loads.Where(l => l is { Was: not null, Now: not null }).Select(l => l.Load.Part).DistinctBy(p => p.Id).Where(p => source.Alteration.StateOf(p.Id) == PartState.Left && p.Kind.Elements.Any(e => e.IsConsumer)).Select(p => Plain(p, source.Words.Noun(p.Kind), source.Words))];
         if (loads.Length > 0) yield return $"As they were: {FigureText.Some([.. loads.Distinct()])}.";
-        string[] switches = [.. source.Alteration.After.Parts.Where(p => p.Kind.Letter == "S" && source.Alteration.StateOf(p.Id) == PartState.Left).Select(p => Vocabulary.Small(source.Words.Title(p))).Distinct()];
+        string[] switches = [.. source.Alteration.After.Parts.Where(p => p.Kind.Letter == "S" && p.Kind.Actuators.Any(a => a.Drive is ActuatorDrive.Hand or ActuatorDrive.Foot or ActuatorDrive.Key) && source.Alteration.StateOf(p.Id) == PartState.Left).Select(p => Plain(p, source.Words.Noun(p.Kind), source.Words)).Distinct()];
         if (switches.Length > 0) yield return $"Where they were: {FigureText.Some(switches)}.";
     }
 
@@ -85,7 +85,7 @@ internal static class OwnerPage
     {
         var lamps = source.Alteration.After.Parts.Where(p => p.Kind.Elements.Length > 0 && p.Kind.Elements.All(e => e.Type is ElementType.Lamp or ElementType.Diode) && !p.Ratings.IsEmpty)
             .GroupBy(p => string.Join(", ", QuantityWords.Of(p.Ratings))).Select(g => ("Bulb, " + g.Key, FigureText.Some([.. g.Select(p => source.Words.Title(p)).Distinct()])));
-        var fuses = source.Fuses.Where(f => f.Rating.Length > 0).GroupBy(f => f.Rating + (f.Colour.Length > 0 ? $" ({f.Colour})" : "")).OrderBy(g => g.First().Amperes).Select(g => ("Fuse, " + g.Key, FigureText.Some([.. g.Select(f => f.Name)])));
+        var fuses = source.Fuses.Where(f => f.IsFuse && f.Rating.Length > 0).GroupBy(f => f.Rating + (f.Colour.Length > 0 ? $" ({f.Colour})" : "")).OrderBy(g => g.First().Amperes).Select(g => ("Fuse, " + g.Key, FigureText.Some([.. g.Select(f => f.Name)])));
         var rows = lamps.Concat(fuses).Select(l => TableRow.Of(new Cell(l.Item1) { IsBold = true }, l.Item2, Cell.Empty)).ToArray();
         return rows.Length == 0 ? null : Table.Of([new("What") { Share = 1 }, new("For") { Share = 2 }, Column.Blank("Base or type", 34)], rows, source.Width, source.Lettering);
     }

@@ -18,7 +18,7 @@ internal static class WirePage
         Column[] columns =
         [
             Column.Tick(), .. isAltered ? [new Column("No.") { IsRight = true }] : Array.Empty<Column>(), new("Wire") { IsBold = true }, new("From") { IsBold = true }, new("Terminal") { Share = 1 }, new("To") { IsBold = true }, new("Terminal") { Share = 1 },
-            new("Size"), new(Vocabulary.Capital(source.Words.Color)), new("Runs") { IsRight = true }, .. isAltered ? [new Column("What becomes of it") { Share = 2 }] : Array.Empty<Column>(), Column.Blank("Length cut", 15),
+            new("Size") { Share = 0.01 }, new(Vocabulary.Capital(source.Words.Color)), new("Runs") { IsRight = true }, .. isAltered ? [new Column("What becomes of it") { Share = 2 }] : Array.Empty<Column>(), Column.Blank("Length cut", 15),
         ];
         List<TableRow> rows = [];
         bool byPath = source.Wires.Any(w => w.IsThere && w.Path.Length > 0);

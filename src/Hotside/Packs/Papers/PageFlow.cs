@@ -29,6 +29,8 @@ internal sealed class PageFlow
     // A section that goes on to the next page begins where so much of a page is left.
     private const double FairShare = 0.25;
 
+    private const double WholeShare = 0.2;
+
     private readonly double height, width;
     private readonly PackLettering lettering;
     private readonly List<FilledPage> pages = [];
@@ -100,9 +102,12 @@ internal sealed class PageFlow
         y += part.After;
     }
 
+    // A short table is not split.
+    private double LeastOf(FlowPart part) => part.Height - part.After <= WholeShare * height ? part.Height - part.After : part.LeastHeight;
+
     // A heading needs room for the least of what it heads.
-    private static double Least(Section section, int part) =>
-        section.Parts[part] is { KeepsNext: true } heading && part + 1 < section.Parts.Length ? heading.Height + Least(section, part + 1) : section.Parts[part].LeastHeight;
+    private double Least(Section section, int part) =>
+        section.Parts[part] is { KeepsNext: true } heading && part + 1 < section.Parts.Length ? heading.Height + Least(section, part + 1) : LeastOf(section.Parts[part]);
 
     private void Put(Piece piece)
     {
@@ -114,7 +119,7 @@ internal sealed class PageFlow
     private void Turn()
     {
         EndPage();
-        Put(new(width, lettering.TextBold.Pitch + 8, [TextShape.Of(current.Title + ", continued", lettering.TextBold, 0, lettering.TextBold.CapHeight, width: width)]));
+        Put(new(width, lettering.TextBold.Pitch + 8, [TextShape.Of(current.Title + ", continued", lettering.TextBold, 0, Ascent(lettering.TextBold), width: width)]));
     }
 
     private void EndPage()
@@ -125,12 +130,15 @@ internal sealed class PageFlow
         y = 0;
     }
 
+    // Letters such as Ä stand higher than a capital.
+    private static double Ascent(TextStyle style) => style.CapHeight * 1.3;
+
     private Piece Title(Section section)
     {
         TextStyle style = lettering.Title, beside = lettering.Cell;
         var lines = TextLines.Break(section.Title, style, width, 3);
-        double baseline = style.CapHeight + ((lines.Length - 1) * style.Pitch), end = TextMeasure.Width(lines[^1], style) + 16;
-        List<Shape> shapes = [.. lines.Select((l, i) => TextShape.Of(l, style, 0, style.CapHeight + (i * style.Pitch)))];
+        double top = Ascent(style), baseline = top + ((lines.Length - 1) * style.Pitch), end = TextMeasure.Width(lines[^1], style) + 16;
+        List<Shape> shapes = [.. lines.Select((l, i) => TextShape.Of(l, style, 0, top + (i * style.Pitch)))];
         double below = baseline;
         if (section.Note.Length > 0)
         {
