@@ -15,8 +15,9 @@ internal sealed class Binder
 
     private readonly PackSource source;
     private readonly CancellationToken cancel;
+    private readonly PageFoot foot;
 
-    private Binder(PackSource source, CancellationToken cancel) => (this.source, this.cancel) = (source, cancel);
+    private Binder(PackSource source, CancellationToken cancel) => (this.source, this.cancel, foot) = (source, cancel, Foot(source));
 
     /// <summary>The pack of a job.</summary>
     public static WorkPack Bind(Job job, PackOptions options, CancellationToken cancel)
@@ -56,7 +57,12 @@ internal sealed class Binder
     private static string Range(PackPage page) => page.FirstSheet == page.LastSheet ? Numbers.Whole(page.FirstSheet) : $"{Numbers.Whole(page.FirstSheet)} to {Numbers.Whole(page.LastSheet)}";
 
     private ImmutableArray<FilledPage> Flow(IEnumerable<Section> sections) =>
-        PageFlow.Of(sections, source.Width, source.Options.Paper.Inside.Height - PageFoot.HeightOf(source.Lettering) - AboveFoot, source.Lettering);
+        PageFlow.Of(sections, Room, source.Lettering);
+
+    // The foot of a standing page is as high as that of a lying one or higher.
+    private (double, double) Room(bool isLying) => (Paper(isLying).Inside.Width, Paper(isLying).Inside.Height - foot.HeightOf(source.Width, source.Lettering) - AboveFoot);
+
+    private PackPaper Paper(bool isLying) => isLying ? source.Options.Paper.Lying : source.Options.Paper;
 
     private static ImmutableArray<PackPage> PagesOf(ImmutableArray<FilledPage> filled)
     {
@@ -67,7 +73,6 @@ internal sealed class Binder
 
     private ImmutableArray<PackSheet> Sheets(ImmutableArray<FilledPage> filled)
     {
-        PageFoot foot = Foot();
         string current = "";
         var sheets = ImmutableArray.CreateBuilder<PackSheet>(filled.Length);
         for (int i = 0; i < filled.Length; i++)
@@ -75,7 +80,7 @@ internal sealed class Binder
             var page = filled[i];
             string name = page.Pieces.Length > 0 ? page.Pieces[0].Section : page.Begins.Length > 0 ? page.Begins[0].Section.Key : current;
             current = name;
-            var drawing = page.Picture is { } picture ? new Drawing(picture.Scene.OfSheets(Numbers.Whole(filled.Length)), picture.View, picture.Theme) : Written(page, foot, i + 1, filled.Length);
+            var drawing = page.Picture is { } picture ? new Drawing(picture.Scene.OfSheets(Numbers.Whole(filled.Length)), picture.View, picture.Theme) : Written(page, i + 1, filled.Length);
             sheets.Add(new(i + 1, $"{(i < 9 ? "0" : "")}{Numbers.Whole(i + 1)}-{name}", drawing)
             {
                 Begins = [.. page.Begins.Select(b => (b.Section.Key, page.Picture is null ? (source.Options.Paper.Inside.Top + b.Y) / 4 : 0))],
@@ -84,20 +89,20 @@ internal sealed class Binder
         return sheets.MoveToImmutable();
     }
 
-    private Drawing Written(FilledPage page, PageFoot foot, int number, int all)
+    private Drawing Written(FilledPage page, int number, int all)
     {
-        var paper = source.Options.Paper;
+        var paper = Paper(page.IsLying);
         var inside = paper.Inside;
         string titles = string.Join(", ", page.Pieces.Select(p => p.Section).Distinct());
         SceneGroup[] groups =
         [
             .. page.Pieces.Select(p => new SceneGroup(Layer.Notes, p.Piece.At(inside.Left, inside.Top + p.Y)) { Classes = [p.Section] }),
-            new(Layer.Notes, foot.Of(number, all, inside.Width, source.Lettering).At(inside.Left, inside.Bottom - PageFoot.HeightOf(source.Lettering))) { Id = "foot", Classes = ["foot"] },
+            new(Layer.Notes, foot.Of(number, all, inside.Width, source.Lettering).At(inside.Left, inside.Bottom - foot.HeightOf(inside.Width, source.Lettering))) { Id = "foot", Classes = ["foot"] },
         ];
         return new(new(paper.Width, paper.Height, $"{source.Job.Title}: work pack, sheet {Numbers.Whole(number)}", $"Sheet {Numbers.Whole(number)} of {Numbers.Whole(all)} of the work pack: {titles}.", [.. groups]), View.After, source.Options.Theme);
     }
 
-    private PageFoot Foot()
+    private static PageFoot Foot(PackSource source)
     {
         string number = source.Field("identification number"), revision = source.Field("revision"), date = source.Field("date of issue");
         string[] facts = [number, revision.Length > 0 ? "revision " + revision : "", date, source.IsAltered ? "as planned" : "as it is"];

@@ -41,7 +41,13 @@ internal sealed class PackSource
     public PackLettering Lettering { get; }
 
     /// <summary>Width of what is written.</summary>
-    public double Width => Options.Paper.Inside.Width;
+    public double Width => Options.Paper.TextWidth;
+
+    /// <summary>Width of what is written where tables are wide: in large letters their sheets lie.</summary>
+    public double WideWidth => IsWideLying ? Options.Paper.Lying.TextWidth : Width;
+
+    /// <summary>Whether sheets with wide tables lie.</summary>
+    public bool IsWideLying => Options.Text == TextSize.Large;
 
     /// <summary>Both circuits and what changes.</summary>
     public Alteration Alteration => Job.Alteration;

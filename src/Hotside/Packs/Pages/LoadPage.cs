@@ -14,7 +14,7 @@ internal static class LoadPage
     public static Section? Of(PackSource source)
     {
         if (source.Loads.IsEmpty) return null;
-        var (width, lettering) = (source.Width, source.Lettering);
+        var (width, lettering) = (source.WideWidth, source.Lettering);
         var budget = source.Job.Study.After.Budget;
         List<FlowPart> parts = [Loads(source)];
         if (!budget.Cases.IsEmpty)
@@ -26,7 +26,7 @@ internal static class LoadPage
         string[] told = [.. BudgetText.Of(budget, source.Words)];
         if (told.Length > 0) parts.Add(Prose.Points(told, lettering.Cell, width));
         parts.Add(Prose.Paragraph("A: with that load alone on. Drop: what the way there and back loses, of what it may; bold where it is more. Day and night: mean amperes, as rough as the habits they average. " + FigureText.HowComeBy, lettering.Fine, width));
-        return new(Key, "Load table", [.. parts]) { Note = SheetText.Supply(source.Alteration, source.Words) };
+        return new(Key, "Load table", [.. parts]) { IsLying = source.IsWideLying, Note = SheetText.Supply(source.Alteration, source.Words) };
     }
 
     private static FlowPart Loads(PackSource source)
@@ -42,7 +42,7 @@ internal static class LoadPage
             l.Name, l.Title, l.Now is null ? "goes" : l.Load.Control.ToString(), .. isAltered ? [new Cell(LoadEntry.Side(l.Was, source.Words))] : Array.Empty<Cell>(), LoadEntry.Side(l.Now, source.Words),
             l.Amperes is { } amperes ? Numbers.ThreeFigures(amperes) : "", l.Fuses.IsEmpty && !l.Load.Paths.IsEmpty ? "none" : string.Join(", ", l.Fuses), l.Thinnest, Drop(l),
             Mean(l.Budget, b => b.ByDay.Amperes), Mean(l.Budget, b => b.ByNight.Amperes),
-        ])), source.Width, source.Lettering);
+        ])), source.WideWidth, source.Lettering);
     }
 
     // Bold where it loses more than it may.

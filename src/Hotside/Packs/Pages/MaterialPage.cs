@@ -18,7 +18,7 @@ internal static class MaterialPage
     {
         var lines = MaterialList.Of(source.Alteration, source.Wires, source.Words);
         if (!source.IsAltered || lines.IsEmpty) return null;
-        var (width, lettering) = (source.Width, source.Lettering);
+        var (width, lettering) = (source.WideWidth, source.Lettering);
         List<FlowPart> parts = [Bought(lines, width, lettering)];
         var cuts = CutLine.All(source.Wires);
         if (cuts.Length > 0)
@@ -28,7 +28,7 @@ internal static class MaterialPage
             parts.Add(Prose.Paragraph("Cut: the run and 150 mm more at each end for service and error; a braid and a lead with ends of its own as they run. \"Measure\": the job file states no length; lay a string along the way. "
                 + "Order: thick wire first, one color after the other, long pieces first.".Replace("color", source.Words.Color, StringComparison.Ordinal), lettering.Fine, width));
         }
-        return new(Key, cuts.Length > 0 ? "Materials and cut list" : "Materials", [.. parts]) { Note = "Wire with 15 % for waste. Grommets, sleeve and clips: look at the vehicle." };
+        return new(Key, cuts.Length > 0 ? "Materials and cut list" : "Materials", [.. parts]) { IsLying = source.IsWideLying, Note = "Wire with 15 % for waste. Grommets, sleeve and clips: look at the vehicle." };
     }
 
     private static FlowPart Bought(ImmutableArray<MaterialLine> lines, double width, PackLettering lettering)

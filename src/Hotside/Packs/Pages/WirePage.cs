@@ -13,7 +13,7 @@ internal static class WirePage
     public static Section? Of(PackSource source)
     {
         if (source.Wires.IsEmpty) return null;
-        var (width, lettering) = (source.Width, source.Lettering);
+        var (width, lettering) = (source.WideWidth, source.Lettering);
         bool isAltered = source.IsAltered;
         Column[] columns =
         [
@@ -36,7 +36,7 @@ internal static class WirePage
         [
             Table.Of([.. columns], rows, width, lettering),
             Prose.Paragraph($"{(note.Length > 0 ? note + ". " : "")}{Vocabulary.Capital(source.Words.Color)}s after IEC 60757. Terminals by the part, blank where it has to be looked at; a bold line says where wires run. Sleeve text: see Labels.", lettering.Fine, width),
-        ]) { Note = SheetText.Supply(source.Alteration, source.Words) };
+        ]) { IsLying = source.IsWideLying, Note = SheetText.Supply(source.Alteration, source.Words) };
     }
 
     private static TableRow Row(WireEntry wire, bool isAltered) => TableRow.Of(

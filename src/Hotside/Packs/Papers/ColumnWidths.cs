@@ -39,8 +39,7 @@ internal static class ColumnWidths
     private static ImmutableArray<double> Shared(ImmutableArray<Column> columns, double[] natural, double[] usual, double[] least, double width)
     {
         double wanted = natural.Sum(), needed = least.Sum();
-        // Words that long are broken.
-        if (needed > width) return [.. least.Select(l => l * width / needed)];
+        if (needed > width) return Cut(least, width);
         if (wanted > width)
         {
             // Facts keep their line while sentences have half of what they would like; then all give way.
@@ -52,6 +51,20 @@ internal static class ColumnWidths
         }
         double eager = columns.Sum(c => c.Share), spare = width - wanted;
         return [.. natural.Zip(columns, (n, c) => n + (eager > 0 ? spare * c.Share / eager : spare / columns.Length))];
+    }
+
+    // Words that long are broken: the widest columns give way, down to one width.
+    private static ImmutableArray<double> Cut(double[] least, double width)
+    {
+        double[] sorted = [.. least.Order()];
+        double left = width;
+        for (int i = 0; i < sorted.Length; i++)
+        {
+            double level = left / (sorted.Length - i);
+            if (sorted[i] > level) return [.. least.Select(l => Math.Min(l, level))];
+            left -= sorted[i];
+        }
+        return [.. least];
     }
 
     private static double LongestWord(string text, TextStyle style) => Words(text).Select(w => TextMeasure.Width(w, style)).DefaultIfEmpty(0).Max();

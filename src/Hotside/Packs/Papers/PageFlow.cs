@@ -10,6 +10,9 @@ internal sealed record Placed(string Section, Piece Piece, double Y);
 /// <summary>A page that was filled: pieces, or a picture.</summary>
 internal sealed record FilledPage(ImmutableArray<Placed> Pieces)
 {
+    /// <summary>Whether it lies.</summary>
+    public bool IsLying { get; init; }
+
     /// <summary>The picture that is the page; <see langword="null"/> where it is written.</summary>
     public Drawing? Picture { get; init; }
 
@@ -31,24 +34,27 @@ internal sealed class PageFlow
 
     private const double WholeShare = 0.2;
 
-    private readonly double height, width;
+    private readonly Func<bool, (double Width, double Height)> room;
     private readonly PackLettering lettering;
     private readonly List<FilledPage> pages = [];
     private readonly List<Placed> pieces = [];
     private readonly List<(Section, double)> begins = [];
     private Section current = new("", "", []);
-    private double y;
+    private double y, width, height;
 
-    private PageFlow(double width, double height, PackLettering lettering) => (this.width, this.height, this.lettering) = (width, height, lettering);
+    private PageFlow(Func<bool, (double, double)> room, PackLettering lettering)
+    {
+        (this.room, this.lettering) = (room, lettering);
+        (width, height) = room(false);
+    }
 
     /// <summary>The pages of some sections.</summary>
     /// <param name="sections">The sections, in order.</param>
-    /// <param name="width">Width of what is written.</param>
-    /// <param name="height">Height of a page without its foot.</param>
+    /// <param name="room">Width and height of what is written on a standing and on a lying page.</param>
     /// <param name="lettering">The letters of titles.</param>
-    public static ImmutableArray<FilledPage> Of(IEnumerable<Section> sections, double width, double height, PackLettering lettering)
+    public static ImmutableArray<FilledPage> Of(IEnumerable<Section> sections, Func<bool, (double Width, double Height)> room, PackLettering lettering)
     {
-        PageFlow flow = new(width, height, lettering);
+        PageFlow flow = new(room, lettering);
         Section? last = null;
         foreach (var section in sections)
         {
@@ -69,6 +75,8 @@ internal sealed class PageFlow
 
     private void Write(Section section, Section? last)
     {
+        if (section.IsLying != current.IsLying) EndPage();
+        (width, height) = room(section.IsLying);
         var title = Title(section);
         double left = height - y - Gap, all = title.Height + section.Parts.Sum(p => p.Height), least = title.Height + (section.Parts.IsEmpty ? 0 : Least(section, 0));
         bool follows = y > 0 && !section.IsApart && last?.IsApart != true && (all <= left || (!section.IsWhole && left > FairShare * height && least <= left));
@@ -124,7 +132,7 @@ internal sealed class PageFlow
 
     private void EndPage()
     {
-        if (pieces.Count > 0) pages.Add(new([.. pieces]) { Begins = [.. begins] });
+        if (pieces.Count > 0) pages.Add(new([.. pieces]) { Begins = [.. begins], IsLying = current.IsLying });
         pieces.Clear();
         begins.Clear();
         y = 0;

@@ -12,23 +12,24 @@ namespace Hotside.Packs.Papers;
 internal sealed record PageFoot(string Vehicle, string Facts, string Caution)
 {
     /// <summary>The room it takes.</summary>
-    public static double HeightOf(PackLettering lettering) => 10 + (2 * lettering.Fine.Pitch);
+    public double HeightOf(double width, PackLettering lettering) => 10 + ((IsOneLine(width, lettering) ? 2 : 3) * lettering.Fine.Pitch);
+
+    private bool IsOneLine(double width, PackLettering lettering) => TextMeasure.Width(Caution, lettering.Fine) + 16 + TextMeasure.Width(Facts, lettering.Fine) <= width;
 
     /// <summary>The foot of a sheet.</summary>
     public Piece Of(int sheet, int sheets, double width, PackLettering lettering)
     {
         TextStyle style = lettering.Fine, bold = lettering.FineBold;
-        double first = 6 + style.CapHeight, second = first + style.Pitch;
+        double first = 6 + style.CapHeight, second = first + style.Pitch, third = IsOneLine(width, lettering) ? second : second + style.Pitch;
         var number = TextShape.Of($"Sheet {Numbers.Whole(sheet)} of {Numbers.Whole(sheets)}", bold, width, first, Anchor.End);
-        double caution = Math.Min(TextMeasure.Width(Caution, style), width * 0.62);
         ImmutableArray<Shape> shapes =
         [
             Shape.Line(new(StrokeRank.Medium, ColourRole.Ink), 0, 0, width, 0),
             TextShape.Of(Vehicle, bold, 0, first, width: width - number.Width - 16),
             number,
-            TextShape.Of(Facts, style, 0, second, width: width - caution - 16),
-            TextShape.Of(Caution, style, width, second, Anchor.End, width: caution + 0.1),
+            TextShape.Of(Facts, style, 0, second, width: third > second ? width : width - TextMeasure.Width(Caution, style) - 16),
+            TextShape.Of(Caution, style, width, third, Anchor.End, width: width),
         ];
-        return new(width, HeightOf(lettering), [.. shapes.Where(s => s is not TextShape { Text.Length: 0 })]);
+        return new(width, HeightOf(width, lettering), [.. shapes.Where(s => s is not TextShape { Text.Length: 0 })]);
     }
 }

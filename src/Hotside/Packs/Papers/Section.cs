@@ -17,6 +17,9 @@ internal sealed record Section(string Key, string Title, ImmutableArray<FlowPart
     /// <summary>Whether it begins on the sheet of the page before only where all of it finds room there.</summary>
     public bool IsWhole { get; init; }
 
+    /// <summary>Whether its sheets lie, since its tables are too wide for standing ones.</summary>
+    public bool IsLying { get; init; }
+
     /// <summary>Pictures in the place of parts: sheets of their own.</summary>
     public ImmutableArray<Drawing> Drawings { get; init; } = [];
 }
