@@ -13,6 +13,7 @@ var root = new RootCommand("""
     CheckCommand.Make(),
     DrawCommand.Make(),
     WiresCommand.Make(),
+    OrderCommand.Make(),
     PackCommand.Make(),
     StudyCommand.Make(),
     ExplainCommand.Make(),

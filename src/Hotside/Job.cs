@@ -5,6 +5,8 @@ using Hotside.Diagnostics;
 using Hotside.Drawings.Plans;
 using Hotside.Drawings.Sets;
 using Hotside.Drawings.Sheets;
+using Hotside.Notation;
+using Hotside.Orders;
 using Hotside.Outputs;
 using Hotside.Packs;
 using Hotside.Reading;
@@ -23,6 +25,10 @@ public sealed class Job
     private Study? study;
     private readonly Lazy<SizeStudy> sizes;
     private readonly Lazy<ImmutableArray<Diagnostic>> checks;
+    private readonly Lazy<WorkPlan> plan;
+    private readonly Lazy<Verdicts> verdicts;
+    private readonly OrderBook book;
+    private readonly YamlText? progress;
     private readonly ImmutableDictionary<string, SourceSpan> places;
     private readonly ImmutableArray<Diagnostic> reading;
     private readonly ImmutableArray<Acceptance> accepted;
@@ -37,13 +43,23 @@ public sealed class Job
         accepted = reading?.Accepted ?? [];
         sizes = new(() => SizeStudy.Of(Study));
         checks = new(() => CheckList.Run(Study, sizes));
+        (progress, book) = (reading?.Done, OrderBook.Standard);
+        if (reading?.Rules is { } rules)
+        {
+            List<Diagnostic> wrong = [];
+            book = book.With(rules, wrong);
+            this.reading = [.. this.reading, .. wrong];
+        }
+        plan = new(() => new(Alteration, book, progress?.Value ?? ""));
+        verdicts = new(() => new(plan.Value, Study));
+        if (progress is not null) this.reading = [.. this.reading, .. plan.Value.Problems.Where(p => p.Kind.Code is not "HS4201").Select(p => p with { Span = progress.Span })];
     }
 
     /// <summary>What the job is called.</summary>
     public string Title { get; }
 
     /// <summary>The fields of the title block (ISO 7200) in the order of the file.</summary>
-    public ImmutableArray<KeyValuePair<string, string>> TitleBlock { get; }
+    public ImmutableArray<KeyValuePair<string, string>> TitleBlock { get; private init; }
 
     /// <summary>Both circuits and what changes between them.</summary>
     public Alteration Alteration { get; }
@@ -53,6 +69,9 @@ public sealed class Job
 
     /// <summary>What each conductor carries, may carry and needs, and each fuse, before and after; made when first asked for.</summary>
     public SizeStudy Sizes => sizes.Value;
+
+    /// <summary>The order of work with what would come to harm in between; worked out when first asked for, which takes a second for a whole vehicle.</summary>
+    public WorkOrder WorkOrder => OrderWork();
 
     /// <summary>
     /// All that is wrong or doubtful about the file, about the circuits and by the checks of the trade, with places where there is a file; by place, then code. What the file
@@ -197,6 +216,36 @@ public sealed class Job
     {
         ArgumentException.ThrowIfNullOrWhiteSpace(load);
         return Explanation.Of(load, Study, Vocabulary.Of(words));
+    }
+
+    /// <summary>The same as <see cref="WorkOrder"/>, in somebody's words.</summary>
+    /// <param name="words">Whose words.</param>
+    /// <exception cref="ArgumentOutOfRangeException"><paramref name="words"/> is none of the two.</exception>
+    public WorkOrder OrderWork(Words words = Words.American) => OrderWriting.Of(plan.Value, verdicts.Value, Title, Vocabulary.Of(words));
+
+    /// <summary>
+    /// The vehicle as it stands once the first steps of <see cref="WorkOrder"/> are done: a job that alters nothing, whose circuit has wires with free ends. What nothing holds at
+    /// either end is left out.
+    /// </summary>
+    /// <param name="step">The number of the last step that is done; 0 for the vehicle before the work.</param>
+    /// <exception cref="ArgumentOutOfRangeException">There is no such step.</exception>
+    public Job AsOf(int step)
+    {
+        int last = plan.Value.Steps.Length;
+        if (step < 0 || step > last) throw new ArgumentOutOfRangeException(nameof(step), step, $"There is no such step; the order has {last} steps.");
+        return Standing(plan.Value.DoneAfter(step), $"{Title}, as of step {step} of order {OrderWriting.MarkOf(plan.Value)}");
+    }
+
+    /// <summary>The vehicle as it stands by what the job says is done; as before where it says nothing.</summary>
+    public Job AsItStands() => Standing(plan.Value.Done, $"{Title}, as it stands");
+
+    /// <summary>The order of work without its verdicts.</summary>
+    internal WorkPlan Plan => plan.Value;
+
+    private Job Standing(bool[] done, string title)
+    {
+        var state = plan.Value.States.Standing(done);
+        return new(title, new("", state, state, []), null) { TitleBlock = TitleBlock };
     }
 
     /// <summary>

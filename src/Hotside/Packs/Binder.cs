@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Hotside.Circuits;
 using Hotside.Drawings;
+using Hotside.Orders;
 using Hotside.Packs.Lists;
 using Hotside.Packs.Pages;
 using Hotside.Packs.Papers;
@@ -102,10 +103,19 @@ internal sealed class Binder
         return new(new(paper.Width, paper.Height, $"{source.Job.Title}: work pack, sheet {Numbers.Whole(number)}", $"Sheet {Numbers.Whole(number)} of {Numbers.Whole(all)} of the work pack: {titles}.", [.. groups]), View.After, source.Options.Theme);
     }
 
+    // Steps are counted anew with every change of the file, so the mark of their order stands with them.
+    private static string StateOf(PackSource source)
+    {
+        if (!source.IsAltered) return "as it is";
+        var plan = source.Job.Plan;
+        int done = plan.Steps.TakeWhile(s => s.All(plan.IsDone)).Count();
+        return $"{(done == 0 ? "nothing done yet" : $"as of step {Numbers.Whole(done)} of {Numbers.Whole(plan.Steps.Length)}")}, order {OrderWriting.MarkOf(plan)}";
+    }
+
     private static PageFoot Foot(PackSource source)
     {
         string number = source.Field("identification number"), revision = source.Field("revision"), date = source.Field("date of issue");
-        string[] facts = [number, revision.Length > 0 ? "revision " + revision : "", date, source.IsAltered ? "as planned" : "as it is"];
+        string[] facts = [number, revision.Length > 0 ? "revision " + revision : "", date, StateOf(source)];
         return new(source.Job.Title, string.Join(" · ", facts.Where(f => f.Length > 0)), "An aid: workshop manual, local codes and licensed practice come first.");
     }
 }

@@ -17,6 +17,7 @@ internal static class PageList
         (MaterialPage.Key, MaterialPage.Of),
         (WirePage.Key, WirePage.Of),
         (LabelPage.Key, LabelPage.Of),
+        (OrderPage.Key, OrderPage.Of),
         (FusePage.Key, FusePage.Of),
         (OwnerPage.Key, OwnerPage.Of),
         (SignaturePage.Key, SignaturePage.Of),

@@ -3,7 +3,7 @@ using Hotside.Symbols.Shapes;
 namespace Hotside.Packs.Papers;
 
 /// <summary>A cell of a table: a mark, a text, or both.</summary>
-/// <param name="Text">The text.</param>
+/// <param name="Text">The text; a line feed begins a new paragraph.</param>
 internal sealed record Cell(string Text)
 {
     /// <summary>A cell with a box to tick.</summary>
@@ -14,6 +14,9 @@ internal sealed record Cell(string Text)
 
     /// <summary>What stands before the text.</summary>
     public Piece Mark { get; init; } = Piece.Empty;
+
+    /// <summary>What stands below the text in smaller letters; empty when nothing does.</summary>
+    public string Note { get; init; } = "";
 
     /// <summary>Whether it is bold though its column is not.</summary>
     public bool IsBold { get; init; }

@@ -32,17 +32,23 @@ internal static class Prose
     /// <param name="texts">Paragraphs.</param>
     /// <param name="width">Its width.</param>
     /// <param name="lettering">Its letters.</param>
-    public static Piece Boxed(string head, IEnumerable<string> texts, double width, PackLettering lettering)
+    public static Piece Boxed(string head, IEnumerable<string> texts, double width, PackLettering lettering) =>
+        Boxed([.. head.Length > 0 ? [Lines(head, lettering.TextBold, Inside(width), 2)] : Array.Empty<Piece>(), .. texts.Select(t => Lines(t, lettering.Text, Inside(width), 2))], width);
+
+    /// <summary>A caution within a table.</summary>
+    public static Piece Warning(string text, double width, PackLettering lettering) => Boxed([Lines(text, lettering.CellBold, Inside(width), 1)], width);
+
+    private static double Inside(double width) => width - (2 * BoxPadding) - Bar;
+
+    private static Piece Boxed(Piece[] lines, double width)
     {
-        double inner = width - (2 * BoxPadding) - Bar;
-        Piece[] lines = [.. head.Length > 0 ? [Lines(head, lettering.TextBold, inner, 2)] : Array.Empty<Piece>(), .. texts.Select(t => Lines(t, lettering.Text, inner, 2))];
         var inside = Stack(lines);
-        double height = inside.Height + (2 * BoxPadding) - 4;
-        return new(width, height + 6,
+        double height = inside.Height + (2 * BoxPadding) - 8;
+        return new(width, height + 4,
         [
             new RectangleShape(new(0, 0, width, height), 0, new(StrokeRank.Medium, ColourRole.Ink), ColourRole.None),
             Shape.Line(new(StrokeRank.Change, ColourRole.Ink), Bar / 2, 0, Bar / 2, height),
-            .. inside.At(Bar + BoxPadding, BoxPadding - 4),
+            .. inside.At(Bar + BoxPadding, BoxPadding - 6),
         ]);
     }
 

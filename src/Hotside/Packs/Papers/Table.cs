@@ -31,7 +31,8 @@ internal sealed class Table
         Piece? heading = null;
         foreach (var row in all)
         {
-            var piece = row.IsHeading ? table.Spanning(row.Cells[0], lettering.CellBold, row.Least) : row.Cells.Length == 1 ? table.Spanning(row.Cells[0], lettering.Cell, row.Least) : table.Row(row);
+            var piece = row.IsCaution ? Prose.Warning(row.Cells[0].Text, width, lettering) : row.IsHeading ? table.Spanning(row.Cells[0], lettering.CellBold, row.Least)
+                : row.Cells.Length == 1 ? table.Spanning(row.Cells[0], lettering.Cell, row.Least) : table.Row(row);
             if (heading is not null) piece = Prose.Stack([heading, piece]);
             heading = row.IsHeading ? piece : null;
             if (!row.IsHeading) pieces.Add(piece);
@@ -60,8 +61,10 @@ internal sealed class Table
     {
         double top = 4 * lettering.Factor;
         var styles = row.Cells.Select((c, i) => ColumnWidths.StyleOf(columns[i], c, lettering)).ToArray();
-        var lines = row.Cells.Select((c, i) => TextLines.Break(c.Text, styles[i], widths[i] - (2 * Padding) - Before(c), MostLines)).ToArray();
-        double text = lines.Select((l, i) => ((l.Length - 1) * styles[i].Pitch) + styles[i].CapHeight + styles[i].Descent).Max(), mark = row.Cells.Max(c => c.Mark.Height);
+        double Room(int i) => widths[i] - (2 * Padding) - Before(row.Cells[i]);
+        var lines = row.Cells.Select((c, i) => Lines(c.Text, styles[i], Room(i))).ToArray();
+        var notes = row.Cells.Select((c, i) => TextLines.Break(c.Note, lettering.Fine, Room(i), MostLines)).ToArray();
+        double text = lines.Select((l, i) => ((l.Length - 1) * styles[i].Pitch) + styles[i].CapHeight + styles[i].Descent + (notes[i].Length * lettering.Fine.Pitch)).Max(), mark = row.Cells.Max(c => c.Mark.Height);
         double height = Math.Max(row.Least * lettering.Factor, Math.Max(top + text + 4, mark + 9));
         // What is one line high stands in the middle of a mark's row.
         double first = Math.Max(top, (Math.Min(height, Math.Max(mark + 6, row.Least * lettering.Factor)) - styles[0].CapHeight) / 2);
@@ -71,12 +74,22 @@ internal sealed class Table
         {
             var cell = row.Cells[i];
             if (cell.Mark.Height > 0) shapes.AddRange(cell.Mark.At(x + Padding, Math.Max(2, first + (styles[i].CapHeight / 2) - (cell.Mark.Height / 2))));
-            for (int j = 0; j < lines[i].Length; j++) shapes.Add(Placed(lines[i][j], styles[i], i, x, first + styles[i].CapHeight + (j * styles[i].Pitch), Before(cell)));
+            for (int j = 0; j < lines[i].Length; j++) shapes.Add(Placed(lines[i][j].Text, styles[i], i, x, first + styles[i].CapHeight + (j * styles[i].Pitch), Before(cell) + lines[i][j].Indent));
+            double below = first + styles[i].CapHeight + ((lines[i].Length - 1) * styles[i].Pitch) + lettering.Fine.Pitch;
+            for (int j = 0; j < notes[i].Length; j++) shapes.Add(Placed(notes[i][j], lettering.Fine, i, x, below + (j * lettering.Fine.Pitch), Before(cell)));
             if (!columns[i].IsBlank) continue;
             foreach (double side in i + 1 < columns.Length ? new[] { x, x + widths[i] } : [x]) shapes.Add(Shape.Line(new(StrokeRank.Thin, ColourRole.Ink), side, 0, side, height));
         }
         shapes.Add(Rule(StrokeRank.Thin, height));
         return new(width, height, shapes.ToImmutable());
+    }
+
+    // Of several paragraphs each has its further lines set in, so that one sees where the next begins.
+    private static (string Text, double Indent)[] Lines(string text, TextStyle style, double width)
+    {
+        string[] paragraphs = text.Split('\n');
+        double indent = paragraphs.Length > 1 ? style.Size * 0.9 : 0;
+        return [.. paragraphs.SelectMany(p => TextLines.Break(p, style, width - indent, MostLines).Select((l, i) => (l, i == 0 ? 0 : indent)))];
     }
 
     private Piece Spanning(Cell cell, TextStyle style, double least)

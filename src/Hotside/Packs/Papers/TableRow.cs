@@ -12,6 +12,12 @@ internal sealed record TableRow(ImmutableArray<Cell> Cells)
     /// <summary>Whether the one cell is a heading over the rows that follow.</summary>
     public bool IsHeading { get; init; }
 
+    /// <summary>Whether it is a caution, boxed, before the row that it concerns.</summary>
+    public bool IsCaution { get; init; }
+
+    /// <summary>A caution before the row that follows.</summary>
+    public static TableRow Caution(string text) => new([text]) { IsHeading = true, IsCaution = true };
+
     /// <summary>A row of cells.</summary>
     public static TableRow Of(params Cell[] cells) => new([.. cells]);
 
