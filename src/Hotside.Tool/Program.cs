@@ -17,6 +17,8 @@ var root = new RootCommand("""
     PackCommand.Make(),
     StudyCommand.Make(),
     ExplainCommand.Make(),
+    DiagnoseCommand.Make(),
+    SheetsCommand.Make(),
     KindsCommand.Make(),
     CompletionsCommand.Make(),
 };

@@ -1,6 +1,8 @@
 using System.Collections.Immutable;
 using Hotside.Alterations;
 using Hotside.Checks;
+using Hotside.CheckSheets;
+using Hotside.Diagnoses;
 using Hotside.Diagnostics;
 using Hotside.Drawings.Plans;
 using Hotside.Drawings.Sets;
@@ -248,6 +250,34 @@ public sealed class Job
         return new(title, new("", state, state, []), null) { TitleBlock = TitleBlock };
     }
 
+    /// <summary>Says what may be wrong with the vehicle after a complaint and some readings, and which reading to take next.</summary>
+    /// <param name="complaint">What is wrong.</param>
+    /// <param name="view">Which circuit the vehicle has now: <see cref="View.Before"/> or <see cref="View.After"/>.</param>
+    /// <param name="words">Whose words.</param>
+    /// <exception cref="ArgumentException">Something named is not there, or a reading is none; the message names the nearest. Or the view is of no single circuit.</exception>
+    /// <exception cref="ArgumentOutOfRangeException"><paramref name="words"/> is none of the two.</exception>
+    public Diagnosis Diagnose(Complaint complaint, View view = View.After, Words words = Words.American)
+    {
+        ArgumentNullException.ThrowIfNull(complaint);
+        return Diagnosis.Of(StudyOf(view), view == View.After ? Alteration : null, complaint, Vocabulary.Of(words));
+    }
+
+    /// <summary>A sheet of readings to take on the vehicle, with what is expected and what a deviation means.</summary>
+    /// <param name="extent">How much it covers.</param>
+    /// <param name="view">Of which circuit: <see cref="View.Before"/> or <see cref="View.After"/>.</param>
+    /// <param name="only">A part's id or one of its loads, to which and to whose fuse way the sheet is restricted; <see langword="null"/>: all.</param>
+    /// <param name="words">Whose words.</param>
+    /// <exception cref="ArgumentException">There is no such load, and the message names the nearest; or the view is of no single circuit.</exception>
+    /// <exception cref="ArgumentOutOfRangeException"><paramref name="words"/> is none of the two.</exception>
+    public CheckSheet CheckSheet(SheetExtent extent = SheetExtent.Short, View view = View.After, string? only = null, Words words = Words.American)
+    {
+        var study = StudyOf(view);
+        var loads = only is null ? [] : DiagnosisBench.LoadsAt(study, only);
+        if (only is not null && loads.IsEmpty) loads = [study.Load(only)];
+        SheetMaker maker = new(study, view == View.After ? Alteration : null, Title, Vocabulary.Of(words));
+        return extent == SheetExtent.Intake ? maker.Intake(loads.IsEmpty ? study.Loads.Where(l => !l.Element.IsInternal) : loads) : maker.Check(extent, loads);
+    }
+
     /// <summary>
     /// Shows the work by which a wire's size is told, as a person would write it by hand: current, ampacity, fuse, drop, strength, each with formula, values, source and result;
     /// before and after, where the wire is in both.
@@ -263,6 +293,13 @@ public sealed class Job
 
     /// <summary>All that was found, as JSON of the contract <c>hotside-study/1</c>: the same job gives the same bytes.</summary>
     public string ToJson() => StudyJson.Write(Study, Findings);
+
+    private CircuitStudy StudyOf(View view) => view switch
+    {
+        View.Before => Study.Before,
+        View.After => Study.After,
+        _ => throw new ArgumentException("Readings are taken on one circuit: before or after.", nameof(view)),
+    };
 
     // Made once; a study that was called off leaves nothing behind.
     private Study StudyUnless(CancellationToken cancel)

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Hotside.Alterations;
+using Hotside.CheckSheets;
 using Hotside.Circuits;
 using Hotside.Diagnostics;
 using Hotside.Packs.Lists;
@@ -16,6 +17,7 @@ internal sealed class PackSource
     private readonly Lazy<ImmutableArray<LoadEntry>> loads;
     private readonly Lazy<ImmutableArray<DecisionEntry>> decisions;
     private readonly Lazy<ImmutableArray<Diagnostic>> findings;
+    private readonly Lazy<CheckSheet> sheet;
 
     /// <summary>From a job.</summary>
     public PackSource(Job job, PackOptions options)
@@ -26,6 +28,7 @@ internal sealed class PackSource
         loads = new(() => LoadEntry.All(this));
         decisions = new(() => DecisionEntry.All(this));
         findings = new(() => job.Findings);
+        sheet = new(() => job.CheckSheet(words: options.Words));
     }
 
     /// <summary>The job.</summary>
@@ -66,6 +69,9 @@ internal sealed class PackSource
 
     /// <summary>What is decided of each part.</summary>
     public ImmutableArray<DecisionEntry> Decisions => decisions.Value;
+
+    /// <summary>The readings to take on the finished vehicle.</summary>
+    public CheckSheet CheckSheet => sheet.Value;
 
     /// <summary>What is wrong or doubtful.</summary>
     public ImmutableArray<Diagnostic> Findings => findings.Value;

@@ -21,9 +21,9 @@ internal static class ColumnWidths
             double head = LongestWord(columns[i].Head, lettering.FineBold), most = width * MostOfWidth;
             double word = cells.Select(c => Width(c, Words(c.Text).MaxBy(w => TextMeasure.Width(w, lettering.Cell)) ?? "")).DefaultIfEmpty(0).Max();
             least[i] = Math.Max(columns[i].Least * lettering.Factor, Math.Max(head, Math.Min(word, most)) + (2 * padding) + 0.5);
-            natural[i] = Math.Max(least[i], cells.SelectMany(c => c.Text.Split('\n').Select(t => Width(c, t))).DefaultIfEmpty(0).Max() + (2 * padding) + 0.5);
+            natural[i] = Math.Max(least[i], cells.SelectMany(c => c.Text.Split('\n').Select(t => Width(c, t)).Append(TextMeasure.Width(c.Note, lettering.Fine))).DefaultIfEmpty(0).Max() + (2 * padding) + 0.5);
         }
-        return Shared(columns, natural, [.. columns.Select((c, i) => c.Share > 0 ? Usual(whole.Select(r => r.Cells[i].Text.Split('\n').Max(t => TextMeasure.Width(t, StyleOf(c, r.Cells[i], lettering))) + (2 * padding)), least[i]) : natural[i])], least, width);
+        return Shared(columns, natural, [.. columns.Select((c, i) => c.Share > 0 ? Usual(whole.Select(r => Math.Max(TextMeasure.Width(r.Cells[i].Note, lettering.Fine), r.Cells[i].Text.Split('\n').Max(t => TextMeasure.Width(t, StyleOf(c, r.Cells[i], lettering)))) + (2 * padding)), least[i]) : natural[i])], least, width);
     }
 
     // What most cells of a column of sentences are content with: one long one must not take the room of all others.
