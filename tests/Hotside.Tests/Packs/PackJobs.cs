@@ -15,12 +15,15 @@ internal static class PackJobs
     /// <summary>The pages without schematics, which have tests of their own.</summary>
     public static readonly string[] Written = [.. WorkPack.AllPages.Where(p => p != "schematics")];
 
-    private static readonly Lazy<WorkPack> HornPack = new(() => GalleryJobs.Read("horn").Pack()), VanPack = new(() => GalleryJobs.Read("van").Pack(new() { Only = [.. Written] }));
+    /// <summary>Those without the check sheets, which take a while.</summary>
+    public static readonly string[] Quick = [.. Written.Where(p => !p.StartsWith("check-", StringComparison.Ordinal))];
+
+    private static readonly Lazy<WorkPack> HornPack = new(() => GalleryJobs.Read("horn").Pack()), VanPack = new(() => GalleryJobs.Read("van").Pack(new() { Only = [.. Quick] }));
 
     /// <summary>The horn, all pages, A4.</summary>
     public static WorkPack Horn => HornPack.Value;
 
-    /// <summary>The whole van, all written pages, A4.</summary>
+    /// <summary>The whole van, all written pages but the check sheets, A4.</summary>
     public static WorkPack Van => VanPack.Value;
 
     /// <summary>The text of the horn's job file.</summary>

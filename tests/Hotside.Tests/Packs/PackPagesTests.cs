@@ -1,3 +1,5 @@
+using System.Globalization;
+using Hotside.CheckSheets;
 using Hotside.Symbols.Shapes;
 using Hotside.Tests.Outputs;
 
@@ -9,8 +11,8 @@ public sealed class PackPagesTests
     [Fact]
     public void A_page_of_which_there_is_nothing_to_say_is_left_out_with_its_number()
     {
-        var pack = Job.Read(PackJobs.HornText.Split("alteration:")[0]).OrThrow().Pack(new() { Only = [.. PackJobs.Written] });
-        Assert.Equal(["cover", "cautions", "loads", "wires", "labels", "fuses"], pack.Pages.Select(p => p.Key));
+        var pack = Job.Read(PackJobs.HornText.Split("alteration:")[0]).OrThrow().Pack(new() { Only = [.. PackJobs.Quick] });
+        Assert.Equal(["cover", "cautions", "loads", "wires", "labels", "faults", "fuses"], pack.Pages.Select(p => p.Key));
         Assert.Equal(Enumerable.Range(1, pack.Sheets.Length), pack.Sheets.Select(s => s.Number));
         Assert.Empty(pack.Materials);
     }
@@ -87,6 +89,48 @@ public sealed class PackPagesTests
     }
 
     [Fact]
+    public void Every_step_of_the_work_order_has_its_box_and_each_caution_stands_before_its_step()
+    {
+        string[] texts = PackJobs.TextsOf(PackJobs.Horn, "work-order");
+        var order = GalleryJobs.Read("horn").WorkOrder;
+        foreach (var step in order.Steps) Assert.Contains(Text(step.Number), texts);
+        Assert.Equal(order.Steps.Length, PackJobs.Horn.Sheets.SelectMany(s => s.Drawing.Scene.Groups).Where(g => g.Classes.Contains("work-order")).SelectMany(g => g.Shapes).OfType<RectangleShape>().Count(r => r.Box.Width == 14));
+        int caution = Array.FindIndex(texts, t => t.Contains("hydrogen", StringComparison.Ordinal)), act = Array.FindIndex(texts, t => t.Contains("off the POSITIVE post", StringComparison.Ordinal));
+        Assert.InRange(caution, 0, act);
+    }
+
+    [Fact]
+    public void The_foot_says_how_far_the_work_is_and_by_which_order()
+    {
+        static string Foot(string job) => string.Join(" ", Job.Read(job).OrThrow().Pack(new() { Only = ["labels"] }).Sheets[0].Drawing.Scene.Groups.Single(g => g.Id == "foot").Shapes.OfType<TextShape>().Select(t => t.Text));
+        Assert.Contains($"nothing done yet, order {GalleryJobs.Read("horn").WorkOrder.Mark}", Foot(PackJobs.HornText), StringComparison.Ordinal);
+        Assert.Contains("as of step ", Foot(PackJobs.HornText.Replace("  changes:", "  done: 1\n  changes:", StringComparison.Ordinal)), StringComparison.Ordinal);
+    }
+
+    // Ohm's law by hand: the horn of 12 V, 5 A has 2.4 Ω, so on a full battery of 12.6 V it takes a little more than 5 A, and a metre or two of 14 AWG (8.3 mΩ/m, ASTM B258) loses some
+    // hundredths of a volt: the feed has the battery's volts less a few tenths, the return next to none.
+    [Fact]
+    public void The_fault_page_tells_where_to_measure_first_and_what_a_sound_circuit_shows()
+    {
+        string[] texts = PackJobs.TextsOf(PackJobs.Horn, "faults");
+        Assert.Contains("diagnose --dead H1", texts);
+        double Volts(string at) => double.Parse(texts.First(t => t.StartsWith(at + ": ", StringComparison.Ordinal))[(at.Length + 2)..^2], CultureInfo.InvariantCulture);
+        Assert.InRange(Volts("F2.2"), 12.2, 12.6);
+        Assert.InRange(Volts("H1.1"), 12.2, Volts("F2.2"));
+        Assert.InRange(Volts("H1.2"), 0, 0.1);
+    }
+
+    [Fact]
+    public void Every_row_of_the_check_sheet_is_on_one_of_its_two_pages()
+    {
+        string[] dead = PackJobs.TextsOf(PackJobs.Horn, "check-dead"), live = PackJobs.TextsOf(PackJobs.Horn, "check-live");
+        foreach (var row in GalleryJobs.Read("horn").CheckSheet().Rows) Assert.Contains(Text(row.Number), row.Stage <= CheckStage.DeadLoads ? dead : live);
+        Assert.Contains(dead, t => t.StartsWith("THE BATTERY IS OUT", StringComparison.Ordinal));
+    }
+
+    private static string Text(int number) => number.ToString(CultureInfo.InvariantCulture);
+
+    [Fact]
     public void Every_part_has_a_decision()
     {
         string text = string.Join(" ", PackJobs.TextsOf(PackJobs.Van, "decisions"));
@@ -98,7 +142,7 @@ public sealed class PackPagesTests
     [Fact]
     public void Words_are_those_that_were_asked_for()
     {
-        var pack = GalleryJobs.Read("horn").Pack(new() { Words = Words.British, Only = [.. PackJobs.Written] });
+        var pack = GalleryJobs.Read("horn").Pack(new() { Words = Words.British, Only = [.. PackJobs.Quick] });
         // The owner's own words stay.
         string title = GalleryJobs.Read("horn").Alteration.Title;
         string text = string.Join(" ", PackJobs.Written.SelectMany(p => PackJobs.TextsOf(pack, p)).Where(t => t != title));

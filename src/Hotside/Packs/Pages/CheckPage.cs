@@ -30,7 +30,7 @@ internal static class CheckPage
             Table.Of(
             [
                 new("No.") { IsRight = true, IsBold = true }, new("Red on") { IsBold = true, Share = 0.2 }, new("Black on") { Share = 0.1 }, new("Expected") { IsRight = true }, .. rows.Any(r => r.OfBattery.Length > 0) ? [new Column("Of battery") { IsRight = true }] : Array.Empty<Column>(),
-                new("Band"), Column.Blank("Reading", 19), Column.Tick("Right"), new("If not") { Share = 1, Least = 120 },
+                new("Band") { Least = 64 }, Column.Blank("Reading", 19), Column.Tick("Right"), new("If not") { Share = 1, Least = 120 },
             ], Rows(rows), width, lettering),
         ];
         if (key == LiveKey || source.CheckSheet.Rows.All(isShown))
@@ -38,16 +38,22 @@ internal static class CheckPage
         return new(key, title, [.. parts]) { IsLying = source.IsWideLying, Note = "A filled sheet is a file of readings for the command diagnose." };
     }
 
+    private static string HeadOf(CheckRow row) => row.Stage == CheckStage.AtRest ? CheckSheetTable.HeadOf(row.Stage) : $"{CheckSheetTable.HeadOf(row.Stage)} · {row.Setting}";
+
     private static IEnumerable<TableRow> Rows(CheckRow[] rows)
     {
         bool hasBattery = rows.Any(r => r.OfBattery.Length > 0);
-        string? group = null, warned = null;
-        foreach (var row in rows)
+        string? group = null;
+        for (int i = 0; i < rows.Length; i++)
         {
-            string head = $"{CheckSheetTable.HeadOf(row.Stage)} · {row.Setting}";
-            if (head != group) yield return TableRow.Heading(head);
-            if (row.Caution.Length > 0 && row.Caution != warned) yield return TableRow.Caution(row.Caution);
-            (group, warned) = (head, row.Caution);
+            var row = rows[i];
+            string head = HeadOf(row);
+            if (head != group)
+            {
+                yield return TableRow.Heading(head);
+                foreach (string caution in rows.Skip(i).TakeWhile(r => HeadOf(r) == head).Select(r => r.Caution).Where(c => c.Length > 0).Distinct()) yield return TableRow.Caution(caution);
+            }
+            group = head;
             yield return TableRow.Of([Numbers.Whole(row.Number), row.RedOn, row.BlackOn, row.Expected, .. hasBattery ? [new Cell(row.OfBattery)] : Array.Empty<Cell>(), row.Band, Cell.Empty, Cell.Tick, new Cell("") { Note = row.IfNot }]) with { Least = 24 };
         }
     }

@@ -65,9 +65,9 @@ internal sealed class Table
         var lines = row.Cells.Select((c, i) => Lines(c.Text, styles[i], Room(i))).ToArray();
         var notes = row.Cells.Select((c, i) => TextLines.Break(c.Note, lettering.Fine, Room(i), MostLines)).ToArray();
         double text = lines.Select((l, i) => ((l.Length - 1) * styles[i].Pitch) + styles[i].CapHeight + styles[i].Descent + (notes[i].Length * lettering.Fine.Pitch)).Max(), mark = row.Cells.Max(c => c.Mark.Height);
-        double height = Math.Max(row.Least * lettering.Factor, Math.Max(top + text + 4, mark + 9));
         // What is one line high stands in the middle of a mark's row.
-        double first = Math.Max(top, (Math.Min(height, Math.Max(mark + 6, row.Least * lettering.Factor)) - styles[0].CapHeight) / 2);
+        double least = Math.Max(mark > 0 ? mark + 9 : 0, row.Least * lettering.Factor), first = Math.Max(top, (least - styles[0].CapHeight) / 2);
+        double height = Math.Max(least, first + text + 4);
         var shapes = ImmutableArray.CreateBuilder<Shape>();
         double x = 0;
         for (int i = 0; i < columns.Length; x += widths[i++])

@@ -65,6 +65,7 @@ internal sealed class PackJson
                 json.WriteString("at", label.At);
                 json.WriteString("text", label.Text);
             });
+        if (source.Options.Asks(FaultPage.Key)) List("faults", FaultEntry.All(source), Fault);
         if (source.Options.Asks(FusePage.Key)) List("fuses", source.Fuses, Fuse);
         json.WriteEndObject();
     }
@@ -139,6 +140,17 @@ internal sealed class PackJson
         Number("length", wire.Wire.LengthInMetres, 3);
         Text("path", wire.Path);
         json.WriteString("change", wire.Change);
+    }
+
+    private void Fault(FaultEntry fault)
+    {
+        json.WriteString("dead", fault.Load.Name);
+        json.WriteString("setting", fault.Setting);
+        List("readings", fault.Readings, reading =>
+        {
+            json.WriteString("at", reading.At);
+            Number("volts", reading.Volts, 3);
+        });
     }
 
     private void Fuse(FuseEntry fuse)

@@ -37,6 +37,8 @@ internal static class PackTables
             })]));
         if (options.Asks(LabelPage.Key) && WireLabel.All(source.Wires) is { IsEmpty: false } labels)
             yield return ("labels.csv", CsvText.Of([["wire", "at", "text"], .. labels.Select(l => new[] { l.Wire, l.At, l.Text })]));
+        if (options.Asks(OrderPage.Key) && source.IsAltered) yield return ("work-order.csv", OrderTable.Of(source.Job, options.Words).ToCsv());
+        if ((options.Asks(CheckPage.DeadKey) || options.Asks(CheckPage.LiveKey)) && !source.CheckSheet.Rows.IsEmpty) yield return ("check-sheet.csv", source.CheckSheet.ToCsv());
         if (options.Asks(FusePage.Key) && !source.Fuses.IsEmpty)
             yield return ("fuses.csv", CsvText.Of([["fuse", "where", "rating in A", "blade colour", "serves", "dead without it", "thinnest wire"], .. source.Fuses.Select(f => new[]
             {
