@@ -51,7 +51,7 @@ internal static class CheckPage
             if (head != group)
             {
                 yield return TableRow.Heading(head);
-                foreach (string caution in rows.Skip(i).TakeWhile(r => HeadOf(r) == head).Select(r => r.Caution).Where(c => c.Length > 0).Distinct()) yield return TableRow.Caution(caution);
+                foreach (string caution in rows.Skip(i).TakeWhile(r => HeadOf(r) == head).Select(r => r.Caution).Where(c => c.Length > 0).Distinct().ToArray() is var all ? all.Where(c => !all.Any(o => o != c && o.StartsWith(c, StringComparison.Ordinal))) : []) yield return TableRow.Caution(caution);
             }
             group = head;
             yield return TableRow.Of([Numbers.Whole(row.Number), row.RedOn, row.BlackOn, row.Expected, .. hasBattery ? [new Cell(row.OfBattery)] : Array.Empty<Cell>(), row.Band, Cell.Empty, Cell.Tick, new Cell("") { Note = row.IfNot }]) with { Least = 24 };

@@ -17,18 +17,21 @@ internal static class DecisionPage
         var kept = source.Decisions.Where(d => d.Stays).ToArray();
         var parts = new List<FlowPart>();
         if (changed.Length > 0)
-            parts.Add(Table.Of([new("No.") { IsRight = true }, new("Part") { Share = 1 }, new("Decision") { IsBold = true }, new("Becomes, and why") { Share = 2 }, new("Open"), Column.Blank("Agreed by", 20)],
-                changed.Select(d => TableRow.Of(string.Join(", ", d.Numbers), d.Named, d.Decision, Why(d), Open(d), Cell.Empty) with { Least = 24 }), width, lettering));
+            parts.Add(Table.Of([new("No.") { IsRight = true }, new("Part") { Share = 1 }, new("Decision") { IsBold = true }, new("Becomes, and why") { Share = 2 }, .. OpenColumn(changed), Column.Blank("Agreed by", 20)],
+                changed.Select(d => TableRow.Of([string.Join(", ", d.Numbers), d.Named, d.Decision, Why(d), .. OpenCell(d, changed), Cell.Empty]) with { Least = 24 }), width, lettering));
         if (kept.Length > 0)
         {
             parts.Add(Prose.Heading("Stays as it is", width, lettering));
-            parts.Add(Table.Of([new("Why") { Share = 1 }, new("Parts") { Share = 2 }, new("Open"), Column.Blank("Agreed by", 20)],
-                kept.Select(d => TableRow.Of(Vocabulary.Capital(d.Why), d.Named, Open(d), Cell.Empty) with { Least = 24 }), width, lettering));
+            parts.Add(Table.Of([new("Why") { Share = 1 }, new("Parts") { Share = 2 }, .. OpenColumn(kept), Column.Blank("Agreed by", 20)],
+                kept.Select(d => TableRow.Of([Vocabulary.Capital(d.Why), d.Named, .. OpenCell(d, kept), Cell.Empty]) with { Least = 24 }), width, lettering));
         }
-        return new(Key, "Decisions", [.. parts]) { Note = "Open: codes of findings; the command check says what they mean." };
+        return new(Key, "Decisions", [.. parts]) { Note = source.Decisions.Any(d => !d.Open.IsEmpty) ? "Open: codes of findings; the command check says what they mean." : "No finding is open." };
     }
 
     private static string Why(DecisionEntry decision) => string.Join("; ", new[] { decision.Becomes, decision.Why }.Where(t => t.Length > 0));
 
-    private static string Open(DecisionEntry decision) => string.Join(", ", decision.Open.Select(f => f.Code).Distinct().Take(4));
+    // A column that would be empty is none.
+    private static Column[] OpenColumn(DecisionEntry[] decisions) => decisions.Any(d => !d.Open.IsEmpty) ? [new("Open") { Least = 60 }] : [];
+
+    private static Cell[] OpenCell(DecisionEntry decision, DecisionEntry[] decisions) => decisions.Any(d => !d.Open.IsEmpty) ? [string.Join(", ", decision.Open.Select(f => f.Code).Distinct().Take(4))] : [];
 }

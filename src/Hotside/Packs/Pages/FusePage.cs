@@ -14,7 +14,7 @@ internal static class FusePage
     public const string Key = "fuses";
 
     // A lid has no room for more.
-    private const int MostInLid = 24;
+    private const int MostInLid = 24, MostInColumn = 8;
 
     public static Section? Of(PackSource source)
     {
@@ -38,14 +38,16 @@ internal static class FusePage
         ]) { Note = SheetText.System(source.Alteration.After.System, source.Words) };
     }
 
-    // As narrow as a lid; cut out along its edge.
+    // As narrow as a lid, in two columns where there are many; cut out along its edge.
     private static Piece Lid(FuseEntry[] fuses, PackSource source)
     {
         var lettering = source.Lettering;
-        double width = Math.Min(source.Width, 400 * lettering.Factor);
+        int columns = fuses.Length > MostInColumn ? 2 : 1, rows = (fuses.Length + columns - 1) / columns;
+        double width = Math.Min(source.Width, (columns == 1 ? 400 : 600) * lettering.Factor);
         string system = SheetText.System(source.Alteration.After.System, source.Words).ToUpperInvariant();
-        var table = Table.Of([new("") { IsBold = true }, new("") { IsRight = true, IsBold = true }, new("") { Share = 1 }],
-            fuses.Select(f => TableRow.Of(f.Name, f.Rating, f.Title.Length > 0 ? f.Title : string.Join(", ", f.Dead))), width - 24, lettering);
+        Cell[] CellsOf(int i) => i < fuses.Length ? [fuses[i].Name, fuses[i].Rating, fuses[i].Title.Length > 0 ? fuses[i].Title : string.Join(", ", fuses[i].Dead)] : [Cell.Empty, Cell.Empty, Cell.Empty];
+        Column[] each = [new("") { IsBold = true }, new("") { IsRight = true, IsBold = true }, new("") { Share = 1 }];
+        var table = Table.Of([.. each, .. columns == 2 ? each : []], Enumerable.Range(0, rows).Select(r => TableRow.Of([.. CellsOf(r), .. columns == 2 ? CellsOf(rows + r) : []])), width - 24, lettering);
         var inside = Prose.Stack(
         [
             Prose.Lines("FUSES · " + system, lettering.TextBold, width - 24, 0), Prose.Lines(source.Job.Title, lettering.Fine, width - 24, 0), table.Head, .. table.Rows,

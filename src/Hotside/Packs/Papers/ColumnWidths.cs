@@ -23,14 +23,14 @@ internal static class ColumnWidths
             least[i] = Math.Max(columns[i].Least * lettering.Factor, Math.Max(head, Math.Min(word, most)) + (2 * padding) + 0.5);
             natural[i] = Math.Max(least[i], cells.SelectMany(c => c.Text.Split('\n').Select(t => Width(c, t)).Append(TextMeasure.Width(c.Note, lettering.Fine))).DefaultIfEmpty(0).Max() + (2 * padding) + 0.5);
         }
-        return Shared(columns, natural, [.. columns.Select((c, i) => c.Share > 0 ? Usual(whole.Select(r => Math.Max(TextMeasure.Width(r.Cells[i].Note, lettering.Fine), r.Cells[i].Text.Split('\n').Max(t => TextMeasure.Width(t, StyleOf(c, r.Cells[i], lettering)))) + (2 * padding)), least[i]) : natural[i])], least, width);
+        return Shared(columns, natural, [.. columns.Select((c, i) => c.Share > 0 ? Usual(whole.Select(r => Math.Max(TextMeasure.Width(r.Cells[i].Note, lettering.Fine), r.Cells[i].Text.Split('\n').Max(t => TextMeasure.Width(t, StyleOf(c, r.Cells[i], lettering)))) + (2 * padding) + 0.5), least[i]) : natural[i])], least, width);
     }
 
     // What most cells of a column of sentences are content with: one long one must not take the room of all others.
     private static double Usual(IEnumerable<double> widths, double least)
     {
         double[] sorted = [.. widths.Order()];
-        return sorted.Length == 0 ? least : Math.Max(least, sorted[Math.Min(sorted.Length - 1, sorted.Length * 17 / 20)]);
+        return sorted.Length == 0 ? least : Math.Max(least, sorted[Math.Min(sorted.Length - 1, sorted.Length * 9 / 10)]);
     }
 
     /// <summary>The style of a cell.</summary>
@@ -44,13 +44,27 @@ internal static class ColumnWidths
         {
             // Facts keep their line while sentences have half of what they would like; then all give way.
             double facts = columns.Select((c, i) => c.Share > 0 ? 0 : natural[i]).Sum(), sentences = columns.Select((c, i) => c.Share > 0 ? Math.Max(least[i], usual[i] / 2) : 0).Sum();
-            double[] floor = facts + sentences <= width ? [.. columns.Select((c, i) => c.Share > 0 ? least[i] : natural[i])] : least;
-            double left = width - floor.Sum(), more = usual.Zip(floor, (u, f) => Math.Max(0, u - f)).Sum();
-            if (more <= 0) return [.. floor.Select(f => f + (left / columns.Length))];
-            return [.. floor.Zip(usual, (f, u) => f + (Math.Max(0, u - f) * left / more))];
+            return facts + sentences <= width ? Levelled([.. columns.Select((c, i) => c.Share > 0 ? least[i] : natural[i])], [.. columns.Select((c, i) => c.Share > 0 ? Math.Max(least[i], usual[i]) : natural[i])], width) : Levelled(least, usual, width);
         }
         double eager = columns.Sum(c => c.Share), spare = width - wanted;
         return [.. natural.Zip(columns, (n, c) => n + (eager > 0 ? spare * c.Share / eager : spare / columns.Length))];
+    }
+
+    // Short texts have what they would like; long ones share what is left evenly.
+    private static ImmutableArray<double> Levelled(double[] least, double[] most, double width)
+    {
+        double low = 0, high = width;
+        double At(int i, double level) => Math.Clamp(level, least[i], Math.Max(least[i], most[i]));
+        for (int i = 0; i < 50; i++)
+        {
+            double middle = (low + high) / 2;
+            if (Enumerable.Range(0, least.Length).Sum(c => At(c, middle)) <= width) low = middle;
+            else high = middle;
+        }
+        double[] widths = [.. least.Select((_, i) => At(i, low))];
+        // What is not asked for goes to the longest.
+        widths[Array.IndexOf(most, most.Max())] += width - widths.Sum();
+        return [.. widths];
     }
 
     // Words that long are broken: the widest columns give way, down to one width.
