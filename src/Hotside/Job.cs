@@ -181,6 +181,8 @@ public sealed class Job
     internal ImmutableArray<Drawing> DrawFolded(ImmutableArray<Page> whole, ImmutableArray<Page> sets, DrawingOptions options, CancellationToken cancel)
     {
         var (plan, request) = Planned(View.Pair, options, cancel);
+        // An overview has little to say that the paper of the written sheets would not hold.
+        request = request with { TextPaper = SheetSize.Of(whole[0]) };
         PaperSearch search = new(plan, plan.WithCloseRelays, request, cancel);
         if (whole.Select(p => search.On(SheetSize.Of(p))).FirstOrDefault(s => s is not null) is { } one) return [new(one.Draw(), View.Pair, options.Theme)];
         foreach (var paper in sets)

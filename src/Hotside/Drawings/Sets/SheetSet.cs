@@ -121,8 +121,8 @@ internal sealed class SheetSet
     private ImmutableArray<Scene> Drawn(SheetPart[] parts, Sheet[] sheets)
     {
         // How many sheets of text there are does not depend on the zones that they name.
-        int before = TextSheets.Of(plan, request, paper, _ => "88.M88").Length, all = before + sheets.Length;
-        var text = TextSheets.Of(plan, request, paper, load => string.Join(" ", Where(load, sheets, before)));
+        int before = TextSheets.Of(plan, request, request.TextPaper ?? paper, _ => "88.M88").Length, all = before + sheets.Length;
+        var text = TextSheets.Of(plan, request, request.TextPaper ?? paper, load => string.Join(" ", Where(load, sheets, before)));
         var drawn = sheets.Select((s, i) => s with { Plan = parts[i].Named(s.Plan, (flag, view) => flag.Text(Zones(flag, view, sheets, before))) });
         return [.. text.Select((t, i) => t.Draw(request.SheetText(i, all))), .. drawn.Select((s, i) => s.Numbered(request.SheetText(before + i, all)).Draw())];
     }

@@ -13,7 +13,7 @@ internal static class ChangePage
     {
         if (!source.IsAltered) return null;
         bool areDrawn = source.Zones.AreKnown;
-        Column[] columns = [Column.Tick(), new("No.") { IsRight = true, IsBold = true }, new("On") { IsBold = true, Share = 0.01, Least = 60 }, new("What is done, and why") { Share = 1 }, .. areDrawn ? [new Column("Sheet and zone") { Least = 52 }] : Array.Empty<Column>(), Column.Blank("Done otherwise", 38)];
+        Column[] columns = [Column.Tick(), new("No.") { IsRight = true, IsBold = true }, new("On") { IsBold = true, Share = 0.01, Least = 60 }, new("What is done, and why") { Share = 1, Weight = 3 }, .. areDrawn ? [new Column("Sheet and zone") { Least = 52 }] : Array.Empty<Column>(), Column.Blank("Done otherwise", 38)];
         var rows = source.Alteration.Changes.Select(c => TableRow.Of(
         [
             Cell.Tick, Numbers.Whole(c.Number), FigureText.Some([.. c.Acts.SelectMany(a => a.Items).Distinct()]), ChangeText.Of(c, source.Alteration, source.Words) is var text ? Vocabulary.Capital(text) + "." : "",

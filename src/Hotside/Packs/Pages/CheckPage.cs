@@ -30,7 +30,7 @@ internal static class CheckPage
             Table.Of(
             [
                 new("No.") { IsRight = true, IsBold = true }, new("Red on") { IsBold = true, Share = 0.2 }, new("Black on") { Share = 0.1 }, new("Expected") { IsRight = true }, .. rows.Any(r => r.OfBattery.Length > 0) ? [new Column("Of battery") { IsRight = true }] : Array.Empty<Column>(),
-                new("Band") { Least = 64 }, Column.Blank("Reading", 19), Column.Tick("Right"), new("If not") { Share = 1, Least = 120 },
+                new("Band") { Least = 64 }, Column.Blank("Reading", 19), Column.Tick("Right"), new("If not") { Share = 1, Weight = 2, Least = 120 },
             ], Rows(rows), width, lettering),
         ];
         if (key == LiveKey || source.CheckSheet.Rows.All(isShown))

@@ -17,7 +17,7 @@ internal static class DecisionPage
         var kept = source.Decisions.Where(d => d.Stays).ToArray();
         var parts = new List<FlowPart>();
         if (changed.Length > 0)
-            parts.Add(Table.Of([new("No.") { IsRight = true }, new("Part") { Share = 1 }, new("Decision") { IsBold = true }, new("Becomes, and why") { Share = 2 }, .. OpenColumn(changed), Column.Blank("Agreed by", 20)],
+            parts.Add(Table.Of([new("No.") { IsRight = true }, new("Part") { Share = 1 }, new("Decision") { IsBold = true }, new("Becomes, and why") { Share = 2, Weight = 1.3 }, .. OpenColumn(changed), Column.Blank("Agreed by", 20)],
                 changed.Select(d => TableRow.Of([string.Join(", ", d.Numbers), d.Named, d.Decision, Why(d), .. OpenCell(d, changed), Cell.Empty]) with { Least = 24 }), width, lettering));
         if (kept.Length > 0)
         {

@@ -40,7 +40,7 @@ internal static class OrderPage
             (warned, harmed) = (step.Caution, harms);
         }
         return Table.Of(
-            [Column.Tick(), new("Step") { IsRight = true, IsBold = true }, new("No.") { Share = 0.01, Least = 36 }, new("What is done") { Share = 3 }, new("Harmed if a battery were on") { Share = 1, Least = 110 }, new("Old may") { Least = 28 }, new("New may") { Least = 28 }, Column.Blank("Time, initials", 20)],
+            [Column.Tick(), new("Step") { IsRight = true, IsBold = true }, new("No.") { Share = 0.01, Least = 36 }, new("What is done") { Share = 3, Weight = 3 }, new("Harmed if a battery were on") { Share = 1, Least = 110 }, new("Old may") { Least = 28 }, new("New may") { Least = 28 }, Column.Blank("Time, initials", 20)],
             rows, width, lettering);
     }
 

@@ -16,6 +16,9 @@ internal sealed record Column(string Head)
     /// <summary>How eagerly it takes room that is left; 0 not at all.</summary>
     public double Share { get; init; }
 
+    /// <summary>How much of the room it gets against others where there is too little.</summary>
+    public double Weight { get; init; } = 1;
+
     /// <summary>Whether it is written into: lines part it from its neighbours.</summary>
     public bool IsBlank { get; init; }
 

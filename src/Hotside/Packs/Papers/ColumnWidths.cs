@@ -44,17 +44,17 @@ internal static class ColumnWidths
         {
             // Facts keep their line while sentences have half of what they would like; then all give way.
             double facts = columns.Select((c, i) => c.Share > 0 ? 0 : natural[i]).Sum(), sentences = columns.Select((c, i) => c.Share > 0 ? Math.Max(least[i], usual[i] / 2) : 0).Sum();
-            return facts + sentences <= width ? Levelled([.. columns.Select((c, i) => c.Share > 0 ? least[i] : natural[i])], [.. columns.Select((c, i) => c.Share > 0 ? Math.Max(least[i], usual[i]) : natural[i])], width) : Levelled(least, usual, width);
+            return facts + sentences <= width ? Levelled(columns, [.. columns.Select((c, i) => c.Share > 0 ? least[i] : natural[i])], [.. columns.Select((c, i) => c.Share > 0 ? Math.Max(least[i], usual[i]) : natural[i])], width) : Levelled(columns, least, usual, width);
         }
         double eager = columns.Sum(c => c.Share), spare = width - wanted;
         return [.. natural.Zip(columns, (n, c) => n + (eager > 0 ? spare * c.Share / eager : spare / columns.Length))];
     }
 
-    // Short texts have what they would like; long ones share what is left evenly.
-    private static ImmutableArray<double> Levelled(double[] least, double[] most, double width)
+    // Short texts have what they would like; long ones share what is left.
+    private static ImmutableArray<double> Levelled(ImmutableArray<Column> columns, double[] least, double[] most, double width)
     {
         double low = 0, high = width;
-        double At(int i, double level) => Math.Clamp(level, least[i], Math.Max(least[i], most[i]));
+        double At(int i, double level) => Math.Clamp(level * columns[i].Weight, least[i], Math.Max(least[i], most[i]));
         for (int i = 0; i < 50; i++)
         {
             double middle = (low + high) / 2;
