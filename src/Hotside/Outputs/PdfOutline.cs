@@ -41,7 +41,8 @@ internal static partial class PdfOutline
         update.Append("xref\n");
         foreach (var (number, place) in places)
             update.Append(Numbers.Whole(number)).Append(" 1\n").Append(place.ToString("D10", CultureInfo.InvariantCulture)).Append(" 00000 n \n");
-        update.Append($"trailer\n<</Size {Numbers.Whole(size + 1 + bookmarks.Count)}\n/Root {Numbers.Whole(root)} 0 R\n/Info {Numbers.Whole(info)} 0 R\n/Prev {Numbers.Whole(tableAt)}>>\nstartxref\n{Numbers.Whole(updateAt)}\n%%EOF\n");
+        string trailerNow = $"trailer\n<</Size {Numbers.Whole(size + 1 + bookmarks.Count)}\n/Root {Numbers.Whole(root)} 0 R\n/Info {Numbers.Whole(info)} 0 R\n/Prev {Numbers.Whole(tableAt)}>>\nstartxref\n{Numbers.Whole(updateAt)}\n%%EOF\n";
+        update.Append(trailerNow);
         return [.. file, .. Encoding.Latin1.GetBytes(update.ToString())];
     }
 

@@ -1,7 +1,6 @@
 using System.Collections.Immutable;
 using Hotside.Alterations;
 using Hotside.CheckSheets;
-using Hotside.Circuits;
 using Hotside.Diagnostics;
 using Hotside.Packs.Lists;
 using Hotside.Packs.Papers;

@@ -1,6 +1,5 @@
 using Hotside.Alterations;
 using Hotside.Circuits;
-using Hotside.Studies;
 using Hotside.Wording;
 
 namespace Hotside.Packs.Lists;

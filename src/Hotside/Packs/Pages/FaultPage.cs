@@ -1,4 +1,3 @@
-using Hotside.Circuits;
 using Hotside.Packs.Lists;
 using Hotside.Packs.Papers;
 using Hotside.Wording;

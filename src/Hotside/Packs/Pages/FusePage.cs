@@ -1,5 +1,3 @@
-using System.Collections.Immutable;
-using Hotside.Circuits;
 using Hotside.Packs.Lists;
 using Hotside.Packs.Papers;
 using Hotside.Symbols.Shapes;
