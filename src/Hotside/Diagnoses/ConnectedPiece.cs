@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Hotside.Circuits;
 using Hotside.Solving;
 using Hotside.Studies;

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Hotside.Circuits;
 using Hotside.Solving;
+using Hotside.Solving.Laws;
 using Hotside.Solving.Relays;
 
 namespace Hotside.Diagnoses;

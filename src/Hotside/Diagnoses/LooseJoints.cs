@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Hotside.Circuits;
 
 namespace Hotside.Diagnoses;

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Hotside.Circuits;
 
 namespace Hotside.Diagnoses;
 

@@ -1,3 +1,4 @@
+using Hotside.Circuits;
 using Hotside.Solving;
 using Hotside.Solving.Laws;
 

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using System.Text;
 using Hotside.Circuits;
 using Hotside.Solving;
