@@ -15,6 +15,7 @@ var root = new RootCommand("""
     DrawCommand.Make(),
     WiresCommand.Make(),
     OrderCommand.Make(),
+    PackCommand.Make(),
     StudyCommand.Make(),
     ExplainCommand.Make(),
     DiagnoseCommand.Make(),

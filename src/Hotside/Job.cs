@@ -10,6 +10,7 @@ using Hotside.Drawings.Sheets;
 using Hotside.Notation;
 using Hotside.Orders;
 using Hotside.Outputs;
+using Hotside.Packs;
 using Hotside.Proposals;
 using Hotside.Reading;
 using Hotside.Sizing;
@@ -185,6 +186,31 @@ public sealed class Job
     }
 
     /// <summary>
+    /// The job on the first of some papers that holds it on one sheet, else on as many as it takes of the first of others that holds its parts, else on one as large as it must be.
+    /// </summary>
+    internal ImmutableArray<Drawing> DrawFolded(ImmutableArray<Page> whole, ImmutableArray<Page> sets, DrawingOptions options, CancellationToken cancel)
+    {
+        var (plan, request) = Planned(View.Pair, options, cancel);
+        // An overview has little to say that the paper of the written sheets would not hold.
+        request = request with { TextPaper = SheetSize.Of(whole[0]) };
+        PaperSearch search = new(plan, plan.WithCloseRelays, request, cancel);
+        if (whole.Select(p => search.On(SheetSize.Of(p))).FirstOrDefault(s => s is not null) is { } one) return [new(one.Draw(), View.Pair, options.Theme)];
+        foreach (var paper in sets)
+            if (SheetSet.Of(plan, request, SheetSize.Of(paper), cancel) is { IsEmpty: false } set) return [.. set.Select(s => new Drawing(s, View.Pair, options.Theme))];
+        return [new(search.Smallest().Draw(), View.Pair, options.Theme)];
+    }
+
+    /// <summary>
+    /// Makes the work pack: everything that is printed for the work, from the cautions to the owner's page, as one document and its pieces. It is an aid; the workshop manual,
+    /// local codes and licensed practice take precedence.
+    /// </summary>
+    /// <param name="options">Paper, letters, words, colours, which pages.</param>
+    /// <param name="cancel">Stops the work.</param>
+    /// <exception cref="ArgumentException">The paper that <see cref="PackOptions.Schematics"/> asks for is too small for parts of the drawing.</exception>
+    /// <exception cref="OperationCanceledException"><paramref name="cancel"/> was called for.</exception>
+    public WorkPack Pack(PackOptions? options = null, CancellationToken cancel = default) => Binder.Bind(this, options ?? new(), cancel);
+
+    /// <summary>
     /// The job as a job file in line form. Reading it gives the same job: the same circuits, changes and reasons. Kinds that the library lacks, or that the job defines
     /// otherwise, are written into it; numbers have nine decimals at most. Comments, and which file something stood in, are not kept.
     /// </summary>
@@ -226,6 +252,9 @@ public sealed class Job
 
     /// <summary>The vehicle as it stands by what the job says is done; as before where it says nothing.</summary>
     public Job AsItStands() => Standing(plan.Value.Done, $"{Title}, as it stands");
+
+    /// <summary>The order of work without its verdicts.</summary>
+    internal WorkPlan Plan => plan.Value;
 
     private Job Standing(bool[] done, string title)
     {
@@ -342,7 +371,7 @@ public sealed class Job
         if (options.Show != ShownFigures.None && string.IsNullOrWhiteSpace(options.Setting)) throw new ArgumentException("Figures are those of a setting: name one.", nameof(options));
         var plan = DrawingPlan.Of(study.Alteration, study, options.Lettering, words, marks ?? LineFigures.Of(study, options.Show, options.Setting));
         if (views[0] == SeenIn.Both) plan = OverlayPlan.Of(plan);
-        return (plan, new(views, Fields(options.Figure, words), words));
+        return (plan, new(views, Fields(options.Figure, words), words) { FirstSheet = options.FirstSheet });
     }
 
     private static ReadResult Read(string text, string file, JobOptions? options, Func<string, string?> include)

@@ -110,6 +110,7 @@ public class NullArgumentTests
         [typeof(Drawing)] = () => Drawn,
         [typeof(WireList)] = () => WireList.Of(Made),
         [typeof(OrderTable)] = () => OrderTable.Of(Made),
+        [typeof(WorkPack)] = () => Made.Pack(new() { Only = ["wires"] }),
         [typeof(Stream)] = () => new MemoryStream(),
         [typeof(IEnumerable<string>)] = () => new[] { "w1" },
         [typeof(IEnumerable<Drawing>)] = () => new[] { Drawn },
