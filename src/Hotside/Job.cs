@@ -28,6 +28,7 @@ public sealed class Job
     private readonly Lazy<ImmutableArray<Diagnostic>> checks;
     private readonly Lazy<WorkPlan> plan;
     private readonly Lazy<Verdicts> verdicts;
+    private readonly Lazy<WorkOrder> order;
     private readonly OrderBook book;
     private readonly YamlText? progress;
     private readonly YamlNode? rules;
@@ -54,6 +55,7 @@ public sealed class Job
         }
         plan = new(() => new(Alteration, book, progress?.Value ?? ""));
         verdicts = new(() => new(plan.Value, Study));
+        order = new(() => OrderWork());
         // Without words of its own a job's order is worked out when it is asked for.
         if (progress is not null || rules is not null)
             this.reading = [.. this.reading, .. plan.Value.Problems.Select(p => p with { Span = p.Kind == ActGraph.Circle ? rules?.Span ?? progress?.Span : progress?.Span ?? rules?.Span })];
@@ -75,7 +77,7 @@ public sealed class Job
     public SizeStudy Sizes => sizes.Value;
 
     /// <summary>The order of work with what would come to harm in between; worked out when first asked for, which takes a second for a whole vehicle.</summary>
-    public WorkOrder WorkOrder => OrderWork();
+    public WorkOrder WorkOrder => order.Value;
 
     /// <summary>
     /// All that is wrong or doubtful about the file, about the circuits and by the checks of the trade, with places where there is a file; by place, then code. What the file
