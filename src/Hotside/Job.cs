@@ -32,6 +32,7 @@ public sealed class Job
     private readonly OrderBook book;
     private readonly YamlText? progress;
     private readonly YamlNode? rules;
+    private readonly ImmutableArray<KeyValuePair<string, string>> fittedBy;
     private readonly ImmutableDictionary<string, SourceSpan> places;
     private readonly ImmutableArray<Diagnostic> reading;
     private readonly ImmutableArray<Acceptance> accepted;
@@ -46,6 +47,7 @@ public sealed class Job
         accepted = reading?.Accepted ?? [];
         sizes = new(() => SizeStudy.Of(Study));
         checks = new(() => CheckList.Run(Study, sizes));
+        fittedBy = reading?.Fitted ?? [];
         (progress, rules, book) = (reading?.Done, reading?.Rules, OrderBook.Standard);
         if (rules is not null)
         {
@@ -188,7 +190,7 @@ public sealed class Job
     /// the after circuit that is read again then has what the before circuit says.
     /// </remarks>
     /// <returns>The text; lines end with a line feed, the last one too.</returns>
-    public string ToYaml() => JobWriter.Write(Title, TitleBlock, Alteration, accepted, progress?.Value, rules);
+    public string ToYaml() => JobWriter.Write(Title, TitleBlock, Alteration, accepted, progress?.Value, rules, fittedBy);
 
     /// <summary>Says in plain words what happens when a load is on and off, before and after: what feeds it, its current step by step, how to tell its side with a meter, what its switches carry.</summary>
     /// <param name="load">A part's id, or one of its loads: <c>H1</c>, <c>E3.tail</c>.</param>

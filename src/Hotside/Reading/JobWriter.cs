@@ -20,8 +20,10 @@ internal sealed class JobWriter
     /// <param name="accepted">The findings that it accepts; none by default.</param>
     /// <param name="done">What of it is done; left out: nothing.</param>
     /// <param name="rules">Rules of the order that it has of its own; left out: none.</param>
+    /// <param name="fittedBy">When and by whom was written what was fitted otherwise; left out: not said.</param>
     public static string Write(
-        string title, ImmutableArray<KeyValuePair<string, string>> titleBlock, Alteration alteration, ImmutableArray<Acceptance> accepted = default, string? done = null, YamlNode? rules = null)
+        string title, ImmutableArray<KeyValuePair<string, string>> titleBlock, Alteration alteration, ImmutableArray<Acceptance> accepted = default, string? done = null, YamlNode? rules = null,
+        ImmutableArray<KeyValuePair<string, string>> fittedBy = default)
     {
         if (accepted.IsDefault) accepted = [];
         var writer = new JobWriter();
@@ -32,7 +34,7 @@ internal sealed class JobWriter
         writer.Alteration(alteration.Plan ?? alteration);
         if (done is { Length: > 0 } && !alteration.Changes.IsEmpty) writer.text.Append("  done: ").Append(YamlQuotes.Of(done)).Append('\n');
         if (rules is not null && !alteration.Changes.IsEmpty) writer.Rules(rules);
-        if (alteration.Otherwise is { } otherwise) writer.Changes("as fitted", otherwise);
+        if (alteration.Otherwise is { } otherwise) writer.Otherwise(otherwise, fittedBy.IsDefault ? [] : fittedBy);
         writer.Section("accept", "", accepted.Select(a => (a.Key, a.Reason)));
         return writer.text.ToString();
     }
@@ -93,10 +95,22 @@ internal sealed class JobWriter
         Changes("changes", alteration);
     }
 
-    private void Changes(string section, Alteration alteration)
+    private void Changes(string section, Alteration alteration, string indent = "  ")
     {
-        text.Append("  ").Append(section).Append(":\n");
-        foreach (string line in new ChangeWriter(alteration).Lines()) text.Append("    ").Append(line).Append('\n');
+        text.Append(indent).Append(section).Append(":\n");
+        foreach (string line in new ChangeWriter(alteration).Lines()) text.Append(indent).Append("  ").Append(line).Append('\n');
+    }
+
+    private void Otherwise(Alteration fitted, ImmutableArray<KeyValuePair<string, string>> by)
+    {
+        if (by.IsEmpty)
+        {
+            Changes("as fitted", fitted);
+            return;
+        }
+        text.Append("  as fitted:\n");
+        foreach (var (key, value) in by) text.Append("    ").Append(key).Append(": ").Append(YamlQuotes.Of(value)).Append('\n');
+        Changes("changes", fitted, "    ");
     }
 
     private void Rules(YamlNode rules)
