@@ -31,9 +31,11 @@ public sealed class Job
     private readonly ImmutableArray<WrittenReading> written;
     private readonly Lazy<WorkPlan> plan;
     private readonly Lazy<Verdicts> verdicts;
+    private readonly Lazy<WorkOrder> order;
     private readonly OrderBook book;
     private readonly YamlText? progress;
     private readonly YamlNode? rules;
+    private readonly ImmutableArray<KeyValuePair<string, string>> fittedBy;
     private readonly ImmutableDictionary<string, SourceSpan> places;
     private readonly ImmutableArray<Diagnostic> reading;
     private readonly ImmutableArray<Acceptance> accepted;
@@ -52,6 +54,7 @@ public sealed class Job
         contradictions = new(() => [.. ReadingCheck.Of(Study.Before, written.Where(r => !r.IsAfter).Select(r => (r.Text, r.Span))), .. ReadingCheck.Of(Study.After, written.Where(r => r.IsAfter).Select(r => (r.Text, r.Span)))]);
         sizes = new(() => SizeStudy.Of(Study));
         checks = new(() => CheckList.Run(Study, sizes));
+        fittedBy = reading?.Fitted ?? [];
         (progress, rules, book) = (reading?.Done, reading?.Rules, OrderBook.Standard);
         if (rules is not null)
         {
@@ -61,6 +64,7 @@ public sealed class Job
         }
         plan = new(() => new(Alteration, book, progress?.Value ?? ""));
         verdicts = new(() => new(plan.Value, Study));
+        order = new(() => OrderWork());
         // Without words of its own a job's order is worked out when it is asked for.
         if (progress is not null || rules is not null)
             this.reading = [.. this.reading, .. plan.Value.Problems.Select(p => p with { Span = p.Kind == ActGraph.Circle ? rules?.Span ?? progress?.Span : progress?.Span ?? rules?.Span })];
@@ -82,7 +86,7 @@ public sealed class Job
     public SizeStudy Sizes => sizes.Value;
 
     /// <summary>The order of work with what would come to harm in between; worked out when first asked for, which takes a second for a whole vehicle.</summary>
-    public WorkOrder WorkOrder => OrderWork();
+    public WorkOrder WorkOrder => order.Value;
 
     /// <summary>
     /// All that is wrong or doubtful about the file, about the circuits and by the checks of the trade, with places where there is a file; by place, then code. What the file
@@ -219,7 +223,7 @@ public sealed class Job
     /// the after circuit that is read again then has what the before circuit says.
     /// </remarks>
     /// <returns>The text; lines end with a line feed, the last one too.</returns>
-    public string ToYaml() => JobWriter.Write(Title, TitleBlock, Alteration, new() { Accepted = accepted, Done = progress?.Value, Rules = rules, Readings = written });
+    public string ToYaml() => JobWriter.Write(Title, TitleBlock, Alteration, new() { Accepted = accepted, Done = progress?.Value, Rules = rules, FittedBy = fittedBy, Readings = written });
 
     /// <summary>Says in plain words what happens when a load is on and off, before and after: what feeds it, its current step by step, how to tell its side with a meter, what its switches carry.</summary>
     /// <param name="load">A part's id, or one of its loads: <c>H1</c>, <c>E3.tail</c>.</param>

@@ -45,8 +45,8 @@ internal sealed class ActText(Alteration alteration, Vocabulary words)
     private static string Sentence(string text) => Vocabulary.Capital(text) + (text.EndsWith('.') ? "" : ".");
 
     private string Measure() =>
-        $"Measure the battery at its posts: {string.Join("; ", BatteryPosts.Of(alteration.Before).Where(p => p.IsGround).Select(p => $"{Numbers.Plain(p.Source.Volts)} V, {Sign(p)} post of {p.Source.Part.Id} on {words.Ground}"))}."
-            .Replace(": .", ".", StringComparison.Ordinal);
+        $"Measure the battery at its posts. Expected: {string.Join("; ", BatteryPosts.Of(alteration.Before).Where(p => p.IsGround).Select(p => $"{Numbers.Plain(p.Source.Volts)} V, {Sign(p)} post of {p.Source.Part.Id} on {words.Ground}"))}."
+            .Replace(" Expected: .", "", StringComparison.Ordinal);
 
     private string Post(End end, Circuit circuit) => BatteryPosts.Of(circuit).FirstOrDefault(p => p.End == end) is { } post
         ? $"{Sign(post)} post of {end.Part} ({(post.IsGround ? words.Ground + "ed" : words.Hot)})" : circuit.TextOf(end);

@@ -60,12 +60,12 @@ internal static class OrderWriting
         _ => null,
     };
 
-    // What an act waited for in another step; each reason once at a place.
+    // What an act waited for; each reason once at a place, what holds for the whole work once.
     private static IEnumerable<string> ReasonsOf(WorkPlan plan, ImmutableArray<int> step, HashSet<(string?, string)> told)
     {
         foreach (int i in step)
         foreach (var (_, rule) in plan.Graph.WaitsOf(i))
-            if (rule.IsTold && told.Add((plan.Acts[i].Place, rule.Id)))
+            if (rule.IsTold && told.Add((rule.Same == Common.None ? null : plan.Acts[i].Place, rule.Id)))
                 yield return rule.Reason;
     }
 

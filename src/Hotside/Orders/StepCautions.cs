@@ -15,6 +15,7 @@ internal static class StepCautions
         if (plan.Steps.IsEmpty) yield break;
         yield return "This is an aid. The workshop manual, local codes and licensed practice come first.";
         yield return "Chock the wheels, take it out of gear, put the brake on. Air fuel vapor out.".Replace("vapor", words.IsBritish ? "vapour" : "vapor", StringComparison.Ordinal);
+        if (plan.Done.Any(d => d) && !plan.Done.All(d => d)) yield return "The work goes on half-way: if a battery went back in the meantime, take its cables off and lift it out first.";
         foreach (string caution in Cautions.Of(plan.Alteration, words)) yield return caution;
     }
 

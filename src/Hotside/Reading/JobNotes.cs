@@ -16,6 +16,9 @@ internal sealed record JobNotes
     /// <summary>Rules of the order of work that it has of its own.</summary>
     public YamlNode? Rules { get; init; }
 
+    /// <summary>When and by whom was written what was fitted otherwise.</summary>
+    public ImmutableArray<KeyValuePair<string, string>> FittedBy { get; init; } = [];
+
     /// <summary>Readings taken on the vehicle.</summary>
     public ImmutableArray<WrittenReading> Readings { get; init; } = [];
 }

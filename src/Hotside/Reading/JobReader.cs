@@ -20,6 +20,8 @@ internal sealed class JobReader
 
     private YamlNode? rules;
 
+    private ImmutableArray<KeyValuePair<string, string>> fittedBy = [];
+
     private JobReader(Catalogue kinds, Func<string, string?> include, bool isAfter)
     {
         context = new(kinds);
@@ -53,7 +55,7 @@ internal sealed class JobReader
             if (!isAfter) accepted = AcceptanceReader.Read(sections.Entries("accept"), id => alteration is null || IsItem(alteration.Before, id) || IsItem(alteration.After, id), context);
         }
         return new(title, block, alteration, context.Places.ToImmutableDictionary(StringComparer.Ordinal), Sorted(),
-            sections.Sources.ToImmutableDictionary(StringComparer.Ordinal)) { Accepted = accepted, Done = done, Rules = rules, Readings = readings };
+            sections.Sources.ToImmutableDictionary(StringComparer.Ordinal)) { Accepted = accepted, Done = done, Rules = rules, Fitted = fittedBy, Readings = readings };
     }
 
     private IEnumerable<WrittenReading> Readings() =>
@@ -173,6 +175,7 @@ internal sealed class JobReader
         {
             string[] known = ["date", "by", "changes"];
             foreach (var odd in entries.Where(e => !known.Contains(e.Key.Value))) context.Report(ReadingProblems.UnknownSection.At(odd.Key.Span, odd.Key.Value) with { Hint = Names.Meant(odd.Key.Value, known) });
+            fittedBy = [.. entries.Where(e => e.Key.Value is "date" or "by").Select(e => KeyValuePair.Create(e.Key.Value, (e.Value as YamlText)?.Value ?? ""))];
             node = inner.Value;
         }
         var (groups, places) = new ChangeReader(context).Read(node);

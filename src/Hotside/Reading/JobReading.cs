@@ -17,6 +17,9 @@ internal sealed record JobReading(
     /// <summary>What of the alteration is done, as written; <see langword="null"/> where nothing is said.</summary>
     public YamlText? Done { get; init; }
 
+    /// <summary>When and by whom was written what was fitted otherwise, as written.</summary>
+    public ImmutableArray<KeyValuePair<string, string>> Fitted { get; init; } = [];
+
     /// <summary>Rules of the order of work that the job has of its own; <see langword="null"/> where it has none.</summary>
     public YamlNode? Rules { get; init; }
 

@@ -30,7 +30,7 @@ internal sealed class JobWriter
         writer.Alteration(alteration.Plan ?? alteration, notes.Readings);
         if (notes.Done is { Length: > 0 } done && !alteration.Changes.IsEmpty) writer.text.Append("  done: ").Append(YamlQuotes.Of(done)).Append('\n');
         if (notes.Rules is not null && !alteration.Changes.IsEmpty) writer.Rules(notes.Rules);
-        if (alteration.Otherwise is { } otherwise) writer.Changes("as fitted", otherwise);
+        if (alteration.Otherwise is { } otherwise) writer.Otherwise(otherwise, notes.FittedBy);
         writer.Section("accept", "", notes.Accepted.Select(a => (a.Key, a.Reason)));
         return writer.text.ToString();
     }
@@ -99,10 +99,22 @@ internal sealed class JobWriter
         Changes("changes", alteration);
     }
 
-    private void Changes(string section, Alteration alteration)
+    private void Changes(string section, Alteration alteration, string indent = "  ")
     {
-        text.Append("  ").Append(section).Append(":\n");
-        foreach (string line in new ChangeWriter(alteration).Lines()) text.Append("    ").Append(line).Append('\n');
+        text.Append(indent).Append(section).Append(":\n");
+        foreach (string line in new ChangeWriter(alteration).Lines()) text.Append(indent).Append("  ").Append(line).Append('\n');
+    }
+
+    private void Otherwise(Alteration fitted, ImmutableArray<KeyValuePair<string, string>> by)
+    {
+        if (by.IsEmpty)
+        {
+            Changes("as fitted", fitted);
+            return;
+        }
+        text.Append("  as fitted:\n");
+        foreach (var (key, value) in by) text.Append("    ").Append(key).Append(": ").Append(YamlQuotes.Of(value)).Append('\n');
+        Changes("changes", fitted, "    ");
     }
 
     private void Rules(YamlNode rules)

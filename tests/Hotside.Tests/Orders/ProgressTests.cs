@@ -106,13 +106,13 @@ public class ProgressTests
     [Fact]
     public void A_job_that_is_written_out_keeps_progress_rules_and_what_was_fitted_otherwise()
     {
-        var job = Read("  done: 1, w6 laid\n  order:\n    - { id: far-end-first, told: no }\n  as fitted:\n    - take out w8\n    - run w10: K1.86 to K1.30, 16 RD, 0.1 m\n", Relay).OrThrow();
+        var job = Read("  done: 1, w6 laid\n  order:\n    - { id: far-end-first, told: no }\n  as fitted:\n    date: 1954-07-01\n    by: KR\n    changes:\n      - take out w8\n      - run w10: K1.86 to K1.30, 16 RD, 0.1 m\n", Relay).OrThrow();
         string text = job.ToYaml();
         var again = Job.Read(text).OrThrow();
         Assert.Equal(text, again.ToYaml());
         Assert.Equal(job.WorkOrder.Mark, again.WorkOrder.Mark);
         Assert.Contains("  done: 1, w6 laid\n", text, StringComparison.Ordinal);
-        Assert.Contains("  as fitted:\n", text, StringComparison.Ordinal);
+        Assert.Contains("  as fitted:\n    date: 1954-07-01\n    by: KR\n    changes:\n      - take out w8\n", text, StringComparison.Ordinal);
     }
 
     [Fact]
