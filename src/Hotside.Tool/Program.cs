@@ -14,8 +14,11 @@ var root = new RootCommand("""
     CheckCommand.Make(),
     DrawCommand.Make(),
     WiresCommand.Make(),
+    OrderCommand.Make(),
     StudyCommand.Make(),
     ExplainCommand.Make(),
+    DiagnoseCommand.Make(),
+    SheetsCommand.Make(),
     KindsCommand.Make(),
     CompletionsCommand.Make(),
 };

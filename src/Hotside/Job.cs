@@ -1,10 +1,14 @@
 using System.Collections.Immutable;
 using Hotside.Alterations;
 using Hotside.Checks;
+using Hotside.CheckSheets;
+using Hotside.Diagnoses;
 using Hotside.Diagnostics;
 using Hotside.Drawings.Plans;
 using Hotside.Drawings.Sets;
 using Hotside.Drawings.Sheets;
+using Hotside.Notation;
+using Hotside.Orders;
 using Hotside.Outputs;
 using Hotside.Proposals;
 using Hotside.Reading;
@@ -23,6 +27,10 @@ public sealed class Job
     private Study? study;
     private readonly Lazy<SizeStudy> sizes;
     private readonly Lazy<ImmutableArray<Diagnostic>> checks;
+    private readonly Lazy<WorkPlan> plan;
+    private readonly Lazy<Verdicts> verdicts;
+    private readonly OrderBook book;
+    private readonly YamlText? progress;
     private readonly ImmutableDictionary<string, SourceSpan> places;
     private readonly ImmutableArray<Diagnostic> reading;
     private readonly ImmutableArray<Acceptance> accepted;
@@ -39,13 +47,23 @@ public sealed class Job
         accepted = reading?.Accepted ?? [];
         sizes = new(() => SizeStudy.Of(Study));
         checks = new(() => CheckList.Run(Study, sizes));
+        (progress, book) = (reading?.Done, OrderBook.Standard);
+        if (reading?.Rules is { } rules)
+        {
+            List<Diagnostic> wrong = [];
+            book = book.With(rules, wrong);
+            this.reading = [.. this.reading, .. wrong];
+        }
+        plan = new(() => new(Alteration, book, progress?.Value ?? ""));
+        verdicts = new(() => new(plan.Value, Study));
+        if (progress is not null) this.reading = [.. this.reading, .. plan.Value.Problems.Where(p => p.Kind.Code is not "HS4201").Select(p => p with { Span = progress.Span })];
     }
 
     /// <summary>What the job is called.</summary>
     public string Title { get; }
 
     /// <summary>The fields of the title block (ISO 7200) in the order of the file.</summary>
-    public ImmutableArray<KeyValuePair<string, string>> TitleBlock { get; }
+    public ImmutableArray<KeyValuePair<string, string>> TitleBlock { get; private init; }
 
     /// <summary>Both circuits and what changes between them.</summary>
     public Alteration Alteration { get; }
@@ -55,6 +73,9 @@ public sealed class Job
 
     /// <summary>What each conductor carries, may carry and needs, and each fuse, before and after; made when first asked for.</summary>
     public SizeStudy Sizes => sizes.Value;
+
+    /// <summary>The order of work with what would come to harm in between; worked out when first asked for, which takes a second for a whole vehicle.</summary>
+    public WorkOrder WorkOrder => OrderWork();
 
     /// <summary>
     /// All that is wrong or doubtful about the file, about the circuits and by the checks of the trade, with places where there is a file; by place, then code. What the file
@@ -178,6 +199,61 @@ public sealed class Job
         return Explanation.Of(load, Study, Vocabulary.Of(words));
     }
 
+    /// <summary>The same as <see cref="WorkOrder"/>, in somebody's words.</summary>
+    /// <param name="words">Whose words.</param>
+    /// <exception cref="ArgumentOutOfRangeException"><paramref name="words"/> is none of the two.</exception>
+    public WorkOrder OrderWork(Words words = Words.American) => OrderWriting.Of(plan.Value, verdicts.Value, Title, Vocabulary.Of(words));
+
+    /// <summary>
+    /// The vehicle as it stands once the first steps of <see cref="WorkOrder"/> are done: a job that alters nothing, whose circuit has wires with free ends. What nothing holds at
+    /// either end is left out.
+    /// </summary>
+    /// <param name="step">The number of the last step that is done; 0 for the vehicle before the work.</param>
+    /// <exception cref="ArgumentOutOfRangeException">There is no such step.</exception>
+    public Job AsOf(int step)
+    {
+        int last = plan.Value.Steps.Length;
+        if (step < 0 || step > last) throw new ArgumentOutOfRangeException(nameof(step), step, $"There is no such step; the order has {last} steps.");
+        return Standing(plan.Value.DoneAfter(step), $"{Title}, as of step {step} of order {OrderWriting.MarkOf(plan.Value)}");
+    }
+
+    /// <summary>The vehicle as it stands by what the job says is done; as before where it says nothing.</summary>
+    public Job AsItStands() => Standing(plan.Value.Done, $"{Title}, as it stands");
+
+    private Job Standing(bool[] done, string title)
+    {
+        var state = plan.Value.States.Standing(done);
+        return new(title, new("", state, state, []), null) { TitleBlock = TitleBlock };
+    }
+
+    /// <summary>Says what may be wrong with the vehicle after a complaint and some readings, and which reading to take next.</summary>
+    /// <param name="complaint">What is wrong.</param>
+    /// <param name="view">Which circuit the vehicle has now: <see cref="View.Before"/> or <see cref="View.After"/>.</param>
+    /// <param name="words">Whose words.</param>
+    /// <exception cref="ArgumentException">Something named is not there, or a reading is none; the message names the nearest. Or the view is of no single circuit.</exception>
+    /// <exception cref="ArgumentOutOfRangeException"><paramref name="words"/> is none of the two.</exception>
+    public Diagnosis Diagnose(Complaint complaint, View view = View.After, Words words = Words.American)
+    {
+        ArgumentNullException.ThrowIfNull(complaint);
+        return Diagnosis.Of(StudyOf(view), view == View.After ? Alteration : null, complaint, Vocabulary.Of(words));
+    }
+
+    /// <summary>A sheet of readings to take on the vehicle, with what is expected and what a deviation means.</summary>
+    /// <param name="extent">How much it covers.</param>
+    /// <param name="view">Of which circuit: <see cref="View.Before"/> or <see cref="View.After"/>.</param>
+    /// <param name="only">A part's id or one of its loads, to which and to whose fuse way the sheet is restricted; <see langword="null"/>: all.</param>
+    /// <param name="words">Whose words.</param>
+    /// <exception cref="ArgumentException">There is no such load, and the message names the nearest; or the view is of no single circuit.</exception>
+    /// <exception cref="ArgumentOutOfRangeException"><paramref name="words"/> is none of the two.</exception>
+    public CheckSheet CheckSheet(SheetExtent extent = SheetExtent.Short, View view = View.After, string? only = null, Words words = Words.American)
+    {
+        var study = StudyOf(view);
+        var loads = only is null ? [] : DiagnosisBench.LoadsAt(study, only);
+        if (only is not null && loads.IsEmpty) loads = [study.Load(only)];
+        SheetMaker maker = new(study, view == View.After ? Alteration : null, Title, Vocabulary.Of(words));
+        return extent == SheetExtent.Intake ? maker.Intake(loads.IsEmpty ? study.Loads.Where(l => !l.Element.IsInternal) : loads) : maker.Check(extent, loads);
+    }
+
     /// <summary>
     /// Shows the work by which a wire's size is told, as a person would write it by hand: current, ampacity, fuse, drop, strength, each with formula, values, source and result;
     /// before and after, where the wire is in both.
@@ -209,6 +285,13 @@ public sealed class Job
 
     /// <summary>All that was found, as JSON of the contract <c>hotside-study/1</c>: the same job gives the same bytes.</summary>
     public string ToJson() => StudyJson.Write(Study, Findings);
+
+    private CircuitStudy StudyOf(View view) => view switch
+    {
+        View.Before => Study.Before,
+        View.After => Study.After,
+        _ => throw new ArgumentException("Readings are taken on one circuit: before or after.", nameof(view)),
+    };
 
     // Made once; a study that was called off leaves nothing behind.
     private Study StudyUnless(CancellationToken cancel)

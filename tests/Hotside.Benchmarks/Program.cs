@@ -7,6 +7,7 @@ switch (command)
 {
     case "study": return StudyBenchmark.Run(rest, Console.Out);
     case "faults": return FaultBenchmark.Run(rest, Console.Out);
+    case "diagnose": return DiagnoseBenchmark.Run(rest, Console.Out);
     case "layout": return LayoutBenchmark.Run(rest, Console.Out);
     case "growth": return GrowthBenchmark.Run(rest, Console.Out);
     case "kept": return KeptBenchmark.Run(rest, Console.Out);
@@ -17,6 +18,7 @@ switch (command)
             Usage: dotnet run -c Release --project tests/Hotside.Benchmarks -- COMMAND
               study [COUNT]   studies COUNT generated whole vehicles (10) and small circuits, beside a peer on the same work
               faults [COUNT]  all single faults of COUNT generated vehicles (5) in one setting, and how long sizing them takes
+              diagnose [before|after] [NAME ...] [some=N]  how well single faults of the gallery's circuits are found; ends with 1 below what it promises
               layout CASES OUT  lays out each circuit of a folder and writes the drawings into another, each with its time
               growth CASES    how the time of a layout grows up to 3,000 conductors
               kept CASES [OUT]  how much of a drawing stays where it was when a conductor is taken out, without and with the

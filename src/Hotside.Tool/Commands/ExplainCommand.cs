@@ -10,6 +10,7 @@ internal static class ExplainCommand
         var job = JobArgument.Make();
         var load = new Argument<string?>("LOAD") { Description = "The load, such as H1 or E3.tail; left out, the loads are listed.", Arity = ArgumentArity.ZeroOrOne };
         var words = WordsOption.Make();
+        var asOf = AsOfOption.Make();
         var command = new Command("explain", """
             Says in plain words what feeds a load, what happens when it is operated, on which side it is switched and
             how to tell with a meter, what its switches carry, and what the alteration changes. Without a load it
@@ -17,11 +18,12 @@ internal static class ExplainCommand
 
             Example:
               hotside explain gallery/horn/job.yaml H1
-            """) { job, load, words };
+            """) { job, load, words, asOf };
         command.SetAction(parsed =>
         {
             var error = parsed.InvocationConfiguration.Error;
-            if (JobArgument.Read(parsed.GetRequiredValue(job), error) is not { } read) return ExitCode.InputUnreadable;
+            if (JobArgument.Read(parsed.GetRequiredValue(job), error) is not { } whole) return ExitCode.InputUnreadable;
+            if (AsOfOption.Of(whole, parsed.GetValue(asOf), error) is not { } read) return ExitCode.WrongUsage;
             var output = parsed.InvocationConfiguration.Output;
             var whose = WordsOption.Of(parsed.GetValue(words));
             if (parsed.GetValue(load) is not { } asked)

@@ -17,6 +17,7 @@ internal static class StudyCommand
         var sequence = new Option<string?>("--sequence") { Description = "A sequence that the job names: what each of its steps has on." };
         var budget = new Option<bool>("--budget") { Description = "What the loads need by day and night and what generator or alternator give; cranking volts; what drains the battery." };
         var words = WordsOption.Make();
+        var asOf = AsOfOption.Make();
         var sizing = new SizeOptions();
         var command = new Command("study", """
             Says for each load on which side it is switched, by what, and in which positions it is on; before and after.
@@ -24,12 +25,13 @@ internal static class StudyCommand
 
             Example:
               hotside study gallery/horn/job.yaml --setting "horn pressed"
-            """) { job, json, setting, sequence, budget, words };
+            """) { job, json, setting, sequence, budget, words, asOf };
         sizing.AddTo(command);
         command.SetAction(parsed =>
         {
             var error = parsed.InvocationConfiguration.Error;
-            if (JobArgument.Read(parsed.GetRequiredValue(job), error) is not { } read) return ExitCode.InputUnreadable;
+            if (JobArgument.Read(parsed.GetRequiredValue(job), error) is not { } whole) return ExitCode.InputUnreadable;
+            if (AsOfOption.Of(whole, parsed.GetValue(asOf), error) is not { } read) return ExitCode.WrongUsage;
             var output = parsed.InvocationConfiguration.Output;
             if (sizing.Print(parsed, read, parsed.GetValue(setting), error) is { } printed) return printed;
             var whose = WordsOption.Of(parsed.GetValue(words));
@@ -46,7 +48,7 @@ internal static class StudyCommand
                 error.WriteLine("hotside: " + e.Message.Split(" (Parameter")[0]);
                 return ExitCode.WrongUsage;
             }
-            return read.HasErrors ? ExitCode.Findings : ExitCode.Done;
+            return whole.HasErrors ? ExitCode.Findings : ExitCode.Done;
         });
         return command;
     }

@@ -15,13 +15,14 @@ internal static class WiresCommand
         format.AcceptOnlyFromAmong("text", "csv");
         var words = new Option<string>("--words") { Description = "Ground (us) or earth (uk).", DefaultValueFactory = _ => "us" };
         words.AcceptOnlyFromAmong("us", "uk");
+        var asOf = AsOfOption.Make();
         var command = new Command("wires", """
             Lists the wires of both circuits: change, id, ends, size, colour, length, loom, and what becomes of each.
             Comma-separated values are those of RFC 4180.
 
             Example:
               hotside wires gallery/horn/job.yaml -o horn.csv
-            """) { job, output, format, words };
+            """) { job, output, format, words, asOf };
         command.SetAction(parsed =>
         {
             var error = parsed.InvocationConfiguration.Error;
@@ -30,11 +31,12 @@ internal static class WiresCommand
                 error.WriteLine("hotside: " + wrong);
                 return ExitCode.WrongUsage;
             }
-            if (JobArgument.Read(parsed.GetRequiredValue(job), error) is not { } read) return ExitCode.InputUnreadable;
+            if (JobArgument.Read(parsed.GetRequiredValue(job), error) is not { } whole) return ExitCode.InputUnreadable;
+            if (AsOfOption.Of(whole, parsed.GetValue(asOf), error) is not { } read) return ExitCode.WrongUsage;
             var list = WireList.Of(read, parsed.GetValue(words) == "uk" ? Words.British : Words.American);
             if (target.Format == "csv") target.Write(list.ToCsv, list.SaveCsv);
             else target.Write(list.ToText, list.SaveText);
-            return read.HasErrors ? ExitCode.Findings : ExitCode.Done;
+            return whole.HasErrors ? ExitCode.Findings : ExitCode.Done;
         });
         return command;
     }

@@ -37,7 +37,8 @@ internal static class SizingWorkCurrents
     {
         var laws = Enumerable.Range(load.Element.FirstEdge, load.Element.EdgeCount).Select(e => sizes.Model.Edges[e].Closed).OfType<Law>().ToArray();
         string volts = SizingWork.Figure(sizes.HighestVolts), amperes = SizingWork.Figure(load.Amperes), name = $"  {load.Load.Name,-6} ";
-        if (load.IsComputed) line($"{name}{amperes} A, computed with nothing else on: something in its way takes volts", "Kirchhoff's laws");
+        if (load.IsComputed) line($"{name}{amperes} A, computed: something in its way takes volts (3 % more for what else is on)", "Kirchhoff's laws");
+        else if (load.Amperes < load.Most) line($"{name}{amperes} A, computed: through other loads, while it is off", "Kirchhoff's laws");
         else if (laws is [LampLaw lamp])
             line($"{name}{SizingWork.Figure(lamp.Amperes)} × ({volts} / {SizingWork.Figure(lamp.Volts)})^{SizingWork.Figure(lamp.Exponent)} = {amperes} A", "filament: Fink and Beaty, 11th ed., page 22-8");
         else if (laws is [ClampLaw { IsLine: true, Emf: 0 } resistance]) line($"{name}{volts} / {SizingWork.Figure(1 / resistance.Siemens)} = {amperes} A", "Ohm's law");

@@ -73,7 +73,7 @@ internal static class Proposer
             Decisions = [.. work.Decisions.Select(d => d with { Questions = [.. work.Draft.NoteOf(d.Item)?.Questions ?? []] })],
             Options = work.Choices.Told,
             Findings = isEmpty ? [] : Findings(alteration, cancel),
-            Notes = [.. notes, .. work.Problems, .. questions.Select(q => ProposalProblems.QuestionOpen.Of([q.Item], q.Item, q.Text))],
+            Notes = [.. notes, .. questions.Select(q => ProposalProblems.QuestionOpen.Of([q.Item], q.Item, q.Text))],
         };
         return proposal with { Text = ProposalText.Of(before.Text, before.LineEnd, proposal) };
     }

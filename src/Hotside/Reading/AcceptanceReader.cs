@@ -13,6 +13,8 @@ internal static class AcceptanceReader
 
     public static readonly DiagnosticKind NoReason = new("HS1151", Severity.Error, "No reason", "{0} is accepted without a reason");
 
+    public static readonly DiagnosticKind StopOfAll = new("HS1153", Severity.Error, "Stop accepted of everything", "{0} is a stop, and is accepted without saying of what");
+
     /// <summary>The acceptances of a section, in its order.</summary>
     /// <param name="entries">The lines.</param>
     /// <param name="isItem">Whether there is a part or conductor of an id, before or after.</param>
@@ -24,8 +26,12 @@ internal static class AcceptanceReader
         {
             string[] words = entry.Key.Value.Split([' ', ','], StringSplitOptions.RemoveEmptyEntries);
             string code = words.Length > 0 ? words[0].ToUpperInvariant() : "";
-            if (DiagnosticKind.Find(code) is not { Area: not DiagnosticArea.Reading })
+            var kind = DiagnosticKind.Find(code);
+            if (kind is not { Area: not DiagnosticArea.Reading })
                 context.Report(UnknownCode.At(entry.Key.Span, words.FirstOrDefault() ?? "") with { Hint = "begin with the code of a finding about the circuit and the ids concerned: \"HS3302 F2: why it may stay\"" });
+            // A stop burns or hurts: a later one of the same code must not pass unseen.
+            else if (kind.Severity == Severity.Stop && words.Length == 1)
+                context.Report(StopOfAll.At(entry.Key.Span, code) with { Hint = $"name the parts or wires that were looked at: \"{code} F2: why it may stay\"" });
             else if (words.Skip(1).FirstOrDefault(w => !isItem(w) && !context.Unreadable.Contains(w)) is { } stranger)
                 context.Report(UnknownItem.At(entry.Key.Span, stranger) with { Hint = Names.Meant(stranger, context.Places.Keys) });
             else if (entry.Value is not YamlText { Value.Length: > 0 } reason)

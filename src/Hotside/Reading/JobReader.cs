@@ -16,6 +16,10 @@ internal sealed class JobReader
 
     private readonly bool isAfter;
 
+    private YamlText? done;
+
+    private YamlNode? rules;
+
     private JobReader(Catalogue kinds, Func<string, string?> include, bool isAfter)
     {
         context = new(kinds);
@@ -47,7 +51,7 @@ internal sealed class JobReader
             if (!isAfter) accepted = AcceptanceReader.Read(sections.Entries("accept"), id => alteration is null || IsItem(alteration.Before, id) || IsItem(alteration.After, id), context);
         }
         return new(title, block, alteration, context.Places.ToImmutableDictionary(StringComparer.Ordinal), Sorted(),
-            sections.Sources.ToImmutableDictionary(StringComparer.Ordinal)) { Accepted = accepted };
+            sections.Sources.ToImmutableDictionary(StringComparer.Ordinal)) { Accepted = accepted, Done = done, Rules = rules };
     }
 
     private static bool IsItem(Circuit circuit, string id) => circuit.FindPart(id) is not null || circuit.FindConductor(id) is not null;
@@ -84,6 +88,9 @@ internal sealed class JobReader
             context.Report(ReadingProblems.WrongShape.At(other.Span, "alteration", "a map with title, system and changes"));
         if (section is null || isAfter) return Unaltered(before);
         Check(section);
+        rules = section.Find("order")?.Value;
+        done = section.Find("done")?.Value as YamlText;
+        if (section.Find("done")?.Value is { } odd and not YamlText) context.Report(ReadingProblems.WrongShape.At(odd.Span, "done", "a text such as \"1-6, 8, w4 off\""));
         string title = section.Find("title")?.Value is YamlText text ? text.Value : "";
         if (section.Find("after")?.Value is YamlText file) return Between(before, title, file, section);
         return Edited(before, title, section);
@@ -98,7 +105,7 @@ internal sealed class JobReader
 
     private void Check(YamlMap section)
     {
-        string[] known = ["title", "system", "settings", "changes", "after", "same"];
+        string[] known = ["title", "system", "settings", "changes", "after", "same", "done", "order"];
         foreach (var entry in section.Entries.Where(e => !known.Contains(e.Key.Value)))
             context.Report(ReadingProblems.UnknownSection.At(entry.Key.Span, entry.Key.Value) with { Hint = Names.Meant(entry.Key.Value, known) });
     }

@@ -14,6 +14,12 @@ internal sealed record JobReading(
     ImmutableArray<Diagnostic> Diagnostics,
     ImmutableDictionary<string, SourceText> Sources)
 {
+    /// <summary>What of the alteration is done, as written; <see langword="null"/> where nothing is said.</summary>
+    public YamlText? Done { get; init; }
+
+    /// <summary>Rules of the order of work that the job has of its own; <see langword="null"/> where it has none.</summary>
+    public YamlNode? Rules { get; init; }
+
     /// <summary>The findings that the job accepts.</summary>
     public ImmutableArray<Acceptance> Accepted { get; init; } = [];
 }

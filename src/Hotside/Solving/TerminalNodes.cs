@@ -39,6 +39,9 @@ internal sealed class TerminalNodes
     /// <summary>Every terminal, inner node and case that something ends on, in the order of the parts.</summary>
     public IReadOnlyList<End> Ends => ends;
 
+    /// <summary>Whether an end is among them.</summary>
+    public bool Knows(End end) => sets.ContainsKey(end);
+
     /// <summary>The node of an end.</summary>
     public int NodeOf(End end) => numbers[sets[end]];
 

@@ -42,6 +42,10 @@ internal static class Cautions
         return $"{off} {on}".Trim();
     }
 
+    /// <summary>Which cable comes off first and goes on last, of one circuit: <c>first off and last on, the cable of the positive post, which is on ground</c>.</summary>
+    public static string GroundedFirst(Circuit circuit, Vocabulary words) => Post(circuit) is not { } post ? "the grounded cable first off and last on"
+        : $"first off and last on, {post}, {(post.StartsWith("the cables", StringComparison.Ordinal) ? "all" : "which is")} on {On(circuit, words)}";
+
     // The cable at the post, or at the posts, that stand on the return; null where no battery does.
     private static string? Post(Circuit circuit)
     {

@@ -26,9 +26,16 @@ public class FigureLabelTests
             foreach (var (at, study) in new[] { (View.Before, job.Study.Before), (View.After, job.Study.After) })
             {
                 var figures = study.Setting(setting).Figures;
+                HashSet<string> told = [];
                 foreach (var label in scene.Groups.Where(g => g.View == at && g.Classes.Contains("label")))
                     if (label.Data.Where(d => d.Name == "ref").Select(d => d.Value).FirstOrDefault() is { } id && Texts(label).LastOrDefault(t => t.Contains(" V", StringComparison.Ordinal) || t.Contains(" A", StringComparison.Ordinal)) is { } text)
+                    {
                         Check(shown, text, figures, figures.Conductor(id));
+                        told.Add(id);
+                    }
+                // What carries current, more than trickles back, has its figure wherever the view shows it.
+                string[] live = [.. figures.Conductors.Where(c => Math.Abs(c.Current.Amperes) > 0.2).Select(c => c.Conductor.Id)];
+                if (view == View.Pair || view == at) Assert.Equal("", string.Join(' ', live.Except(told)));
             }
         }
     }

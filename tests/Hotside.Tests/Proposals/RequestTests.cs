@@ -55,6 +55,15 @@ public class RequestTests
         Assert.Contains("G3 would be destroyed", Assert.Throws<ArgumentException>(() => van.Proposal(new() { To = "12 V positive", From = ProposalBase.After })).Message, StringComparison.Ordinal);
     }
 
+    [Fact]
+    public void What_is_bolted_to_a_regulator_that_goes_finds_another_post()
+    {
+        string job = ProposalCases.TextOf("gallery/charging").Split("\nalteration:")[0].Replace("F1: fuse, 5 A, Ignition feed, 1 on X1", "F1: fuse, 5 A, Ignition feed, 1 on K1.BAT", StringComparison.Ordinal) + "\n";
+        var proposal = Job.Read(job).OrThrow().Proposal(new() { To = "12 V negative" });
+        Assert.Equal("X1", proposal.Alteration.After.TextOf(proposal.Alteration.After.FindPart("F1")!.Joints[0].On));
+        Assert.DoesNotContain(Job.Read(proposal.ToYaml()).OrThrow().Findings, f => f.Severity >= Severity.Error);
+    }
+
     // TM 5-3810-300-24&P-3: a generator is magnetised for its new ground by its own field circuit; TM 9-8000, 17-2a: a meter turns with its current.
     [Fact]
     public void A_change_of_polarity_alone_keeps_the_machine_and_every_load()

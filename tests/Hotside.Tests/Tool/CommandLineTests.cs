@@ -59,7 +59,7 @@ public sealed class CommandLineTests : IDisposable
         Assert.StartsWith("Stop: fire, injury or a destroyed part, if it is powered so\nlamp.yaml:8:3: stop HS3301: ", found.Output, StringComparison.Ordinal);
         Assert.Contains("\nWarnings: doubtful, look at it\nlamp.yaml:6:3: warning HS3317: ", found.Output, StringComparison.Ordinal);
         Assert.EndsWith("Take the cable of the grounded post off first.\nLamp: 1 stop, 1 warning\n", found.Output, StringComparison.Ordinal);
-        Write("lamp.yaml", job + "accept:\n  HS3301: a lesson on a bench\n  HS3317: a lesson on a bench\n");
+        Write("lamp.yaml", job + "accept:\n  HS3301 w1: a lesson on a bench\n  HS3317: a lesson on a bench\n");
         var accepted = Run("check", "lamp.yaml");
         Assert.Equal(0, accepted.Code);
         Assert.StartsWith("Accepted by the job, for the reasons given\nlamp.yaml:8:3: accepted stop HS3301: ", accepted.Output, StringComparison.Ordinal);

@@ -94,6 +94,8 @@ internal sealed class LinePlanner
         var look = LookOf(state, isBefore);
         var number = numbers.IsEmpty ? null : new ChangeNumber(string.Join(",", numbers.Select(Numbers.Whole)), ConductorLine.ColourOf(state == Change.Renewed && isBefore ? Look.Renewed : look));
         string label = conductor.Wire.Label.Length > 0 ? conductor.Wire.Label : conductor.Wire.Name ?? "";
+        // An end that hangs bears a tag, and so does the drawing.
+        if (conductor.Wire.Role != WireRole.Spare && conductor.Ends.Any(e => e.IsFree)) label = $"{conductor.Id}: {label}";
         string title = string.Join(", ", new[] { conductor.Id, label, $"{circuit.TextOf(conductor.From)} to {circuit.TextOf(conductor.To)}" }.Where(t => t.Length > 0));
         if (figures is null) return new(label, number, look, title);
         string figure = figures.TextOf(conductor, isBefore);

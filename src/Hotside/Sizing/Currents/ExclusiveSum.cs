@@ -19,8 +19,9 @@ internal sealed class ExclusiveSum
     public static WorstSum Of(IEnumerable<LoadCurrent> loads)
     {
         ExclusiveSum sum = new();
-        var (amperes, positions) = sum.Greatest([.. loads.Where(l => l.Amperes > 0).Select(l => new Open(l, l.When))]);
-        return new(amperes, positions, sum.steps <= MostSteps);
+        LoadCurrent[] all = [.. loads];
+        var (amperes, positions) = sum.Greatest([.. all.Where(l => l.Amperes > l.Stray).Select(l => new Open(l, l.When))]);
+        return new(amperes + all.Sum(l => l.Stray), positions, sum.steps <= MostSteps);
     }
 
     private (double Amperes, ImmutableArray<SetPosition> Positions) Greatest(ImmutableArray<Open> loads)
@@ -39,7 +40,7 @@ internal sealed class ExclusiveSum
     private (double Amperes, ImmutableArray<SetPosition> Positions) OfGroup(ImmutableArray<Open> group)
     {
         if (group.Length == 1 || ++steps > MostSteps)
-            return (group.Sum(l => l.Load.Amperes), [.. group[0].When.MinBy(c => c.All.Length)!.All.Select(RunningCircuit.First)]);
+            return (group.Sum(l => l.Load.Amperes - l.Load.Stray), [.. group[0].When.MinBy(c => c.All.Length)!.All.Select(RunningCircuit.First)]);
         var variable = group.SelectMany(l => l.When.SelectMany(c => c.All.Select(s => s.Variable)).Distinct()).GroupBy(v => v).MaxBy(g => g.Count())!.Key;
         (double Amperes, ImmutableArray<SetPosition> Positions) best = (-1, []);
         foreach (string position in variable.Actuator.Positions)

@@ -8,14 +8,18 @@ namespace Hotside.Sizing.Currents;
 /// <summary>The greatest current of each load: at the highest volts of the running vehicle, or computed where something in its way takes volts.</summary>
 internal sealed class LoadCurrents
 {
+    // What else is on makes the sources sag otherwise than when a load was computed (own choice; a hundredth was seen). What is less than a hundredth of it, no load notices.
+    private const double Sag = 1.03, Notices = 0.01;
+
     private readonly CircuitStudy study;
     private readonly RunningCircuit running;
+    private readonly PieceCurrents pieces;
     private readonly Dictionary<(string, string), LoadCurrent> known;
 
     /// <summary>The currents of a circuit's loads.</summary>
-    public LoadCurrents(CircuitStudy study, RunningCircuit running)
+    public LoadCurrents(CircuitStudy study, RunningCircuit running, LoadPieces pieces)
     {
-        (this.study, this.running) = (study, running);
+        (this.study, this.running, this.pieces) = (study, running, new(running, pieces));
         var loads = study.Loads.ToDictionary(l => (l.Part.Id, l.Element.Name));
         All =
         [
@@ -39,11 +43,29 @@ internal sealed class LoadCurrents
         var combinations = load.Control.Any.AddRange(load.Sneaks?.Any ?? []);
         var when = isFree ? [new Combination([])] : combinations;
         bool isComputed = !isFree && (running.HasSeveralVoltages || load.Side == SwitchedSide.InSeries || load.Sneaks is not null || load.Paths.Any(p => TakesVolts(p.HotWay) || TakesVolts(p.GroundWay)));
-        double amperes = !isSteady || when.IsEmpty ? 0
-            : isComputed ? when.SelectMany(running.StatesOf).Max(s => Math.Abs(running.AmperesOf(running.Solve(s), element)))
-            : running.AtHighest(element);
-        return new(load, element, amperes, when) { Combinations = combinations, IsSteady = isSteady, IsComputed = isComputed, IsShort = IsShort(load) };
+        double amperes = !isSteady || when.IsEmpty ? 0 : isComputed ? Computed(element, when) : running.AtHighest(element);
+        double stray = !isSteady || isFree ? 0 : Stray(element, when);
+        return new(load, element, Math.Max(amperes, stray), stray, when) { Combinations = combinations, IsSteady = isSteady, IsComputed = isComputed, IsShort = IsShort(load) };
     }
+
+    // In every state of its piece; where there are too many, in the states that are known to feed it.
+    private double Computed(ModelElement element, ImmutableArray<Combination> when)
+    {
+        var states = pieces.Of(element);
+        var points = states.IsEmpty ? when.SelectMany(running.StatesOf).Select(running.Solve) : states.Select(s => s.Point);
+        return Math.Min(Sag * points.Max(p => Math.Abs(running.AmperesOf(p, element))), running.AtHighest(element));
+    }
+
+    // What it gets, through other loads, in states in which it does not count as fed.
+    private double Stray(ModelElement element, ImmutableArray<Combination> when)
+    {
+        double most = pieces.Of(element).Where(s => !when.Any(c => c.All.All(set => IsIn(set, s.Positions)))).Select(s => Math.Abs(running.AmperesOf(s.Point, element))).DefaultIfEmpty().Max();
+        double all = running.AtHighest(element);
+        return most < Notices * all ? 0 : Math.Min(Sag * most, all);
+    }
+
+    // What stands outside the piece does not matter to it.
+    private static bool IsIn(PositionSet set, IReadOnlyDictionary<Variable, string> positions) => !positions.TryGetValue(set.Variable, out string? at) || set.Positions.Contains(at);
 
     private bool TakesVolts(ImmutableArray<string> way) => way.Any(id => study.Circuit.FindPart(id) is { } part
         && part.Kind.Elements.Any(e => e.Type is ElementType.Resistor or ElementType.Dropper or ElementType.Sender or ElementType.Diode));
@@ -60,9 +82,13 @@ internal sealed class LoadCurrents
 /// <param name="Load">The load.</param>
 /// <param name="Element">Its element in the model.</param>
 /// <param name="Amperes">The greatest steady current in amperes; 0 where it is never on for long.</param>
+/// <param name="Stray">The part of it that it may get, through other loads, in any combination.</param>
 /// <param name="When">In which combinations it may be on; an empty one where nobody can exclude it.</param>
-internal sealed record LoadCurrent(LoadStudy Load, ModelElement Element, double Amperes, ImmutableArray<Combination> When)
+internal sealed record LoadCurrent(LoadStudy Load, ModelElement Element, double Amperes, double Stray, ImmutableArray<Combination> When)
 {
+    /// <summary>The greatest steady current, whatever of it is counted.</summary>
+    public double Most { get; } = Amperes;
+
     /// <summary>The combinations that are known to feed it.</summary>
     public required ImmutableArray<Combination> Combinations { get; init; }
 

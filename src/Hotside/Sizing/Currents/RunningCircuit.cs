@@ -32,7 +32,7 @@ internal sealed class RunningCircuit
         values = LeastSenders(model);
         double[] nominal = [.. model.Circuit.Sources.Select(s => s.Volts).Distinct()];
         HasSeveralVoltages = nominal.Length > 1;
-        HighestVolts = nominal.Length == 0 ? SourceLaws.SetPoint(model.Circuit.System.Volts.Max()) : nominal.Max(SourceLaws.SetPoint);
+        HighestVolts = nominal.Length == 0 ? SourceLaws.SetPoint(model.Circuit.System.Volts.Max()) : Math.Max(nominal.Max(SourceLaws.SetPoint), Span());
         mostOfLoads = model.Elements.Where(e => e.Element.IsConsumer).Sum(AtHighest);
     }
 
@@ -82,6 +82,14 @@ internal sealed class RunningCircuit
 
     /// <summary>The current of an edge of the model, in amperes.</summary>
     public double AmperesOf(StatePoint at, int edge) => solver.AmperesOf(at, edge);
+
+    // Batteries in series add up.
+    private double Span()
+    {
+        if (Model.Circuit.Sources.Length < 2) return 0;
+        double[] volts = Solve(StateOf([])).Point.Volts;
+        return volts.Append(0).Max() - volts.Append(0).Min();
+    }
 
     private Law?[] Charged(Law?[] laws)
     {

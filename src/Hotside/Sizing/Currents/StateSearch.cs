@@ -14,7 +14,7 @@ internal sealed class StateSearch
     /// <summary>The most combinations that are all computed.</summary>
     public const int MostCombinations = 4_096;
 
-    private const int MostFlips = 250;
+    private const int MostFlips = 250, MostStarts = 4;
 
     private readonly RunningCircuit running;
     private readonly ImmutableArray<LoadCurrent> loads;
@@ -25,15 +25,13 @@ internal sealed class StateSearch
     /// <summary>A search.</summary>
     /// <param name="running">The circuit.</param>
     /// <param name="loads">The loads that matter.</param>
+    /// <param name="contacts">What stands in the ways that share the current.</param>
     /// <param name="edges">Edges of the model, or elements.</param>
-    public StateSearch(RunningCircuit running, ImmutableArray<LoadCurrent> loads, ImmutableArray<(int Edge, ModelElement? Element)> edges)
+    public StateSearch(RunningCircuit running, ImmutableArray<LoadCurrent> loads, ImmutableArray<Variable> contacts, ImmutableArray<(int Edge, ModelElement? Element)> edges)
     {
         (this.running, this.loads, this.edges) = (running, loads, edges);
-        variables = VariablesOf(loads);
+        variables = [.. loads.SelectMany(l => l.Combinations).SelectMany(c => c.All).Select(s => s.Variable).Concat(contacts).Distinct()];
     }
-
-    /// <summary>What controls the loads.</summary>
-    public static ImmutableArray<Variable> VariablesOf(ImmutableArray<LoadCurrent> loads) => [.. loads.SelectMany(l => l.Combinations).SelectMany(c => c.All).Select(s => s.Variable).Distinct()];
 
     /// <summary>The number of combinations.</summary>
     public double Combinations => variables.Aggregate(1.0, (n, v) => n * v.Actuator.Positions.Length);
@@ -66,22 +64,39 @@ internal sealed class StateSearch
         [
             rest, .. alone, Together(rest, _ => true), Together(rest, i => signed[i] > 0), Together(rest, i => signed[i] < 0),
         ];
-        string[] best = starts.MaxBy(s => Amperes(s)[edge])!;
-        double amperes = Amperes(best)[edge];
         int flips = 0;
-        for (bool rises = true; rises && flips < MostFlips;)
-        {
-            rises = false;
-            for (int v = 0; v < variables.Length; v++)
-                foreach (string position in variables[v].Actuator.Positions)
-                {
-                    if (best[v] == position || ++flips > MostFlips) continue;
-                    string[] next = (string[])best.Clone();
-                    next[v] = position;
-                    if (Amperes(next)[edge] is var more && more > amperes * (1 + 1e-9)) (best, amperes, rises) = (next, more, true);
-                }
-        }
+        (string[] best, double amperes) = (rest, Amperes(rest)[edge]);
+        foreach (string[] start in starts.OrderByDescending(s => Amperes(s)[edge]).Take(MostStarts))
+            if (Climbed(start) is var top && top.Amperes > amperes * (1 + 1e-9)) (best, amperes) = top;
+        // A way opens only where two stand right: two at once, as far as there are steps left.
+        for (int v = 0; v < variables.Length && flips < MostFlips; v++)
+            foreach (string position in variables[v].Actuator.Positions)
+            {
+                if (best[v] == position) continue;
+                string[] moved = (string[])best.Clone();
+                moved[v] = position;
+                if (Climbed(moved) is var top && top.Amperes > amperes * (1 + 1e-9)) (best, amperes) = top;
+            }
         return new(amperes, CurrentBasis.Searched, Positions(best));
+
+        // One switch after the other for as long as the current rises.
+        (string[] At, double Amperes) Climbed(string[] at)
+        {
+            double most = Amperes(at)[edge];
+            for (bool rises = true; rises && flips < MostFlips;)
+            {
+                rises = false;
+                for (int v = 0; v < variables.Length; v++)
+                    foreach (string position in variables[v].Actuator.Positions)
+                    {
+                        if (at[v] == position || ++flips > MostFlips) continue;
+                        string[] next = (string[])at.Clone();
+                        next[v] = position;
+                        if (Amperes(next)[edge] is var more && more > most * (1 + 1e-9)) (at, most, rises) = (next, more, true);
+                    }
+            }
+            return (at, most);
+        }
 
         string[] Together(string[] from, Predicate<int> isTaken)
         {

@@ -30,13 +30,16 @@ internal sealed class WorstCurrents
         this.most = most;
         running = new(model);
         Graph = new(model);
-        Loads = new(study, running);
+        Pieces = new(Graph);
+        Loads = new(study, running, Pieces);
         known = new WorstCurrent?[Graph.Edges.Length];
         batteries = [.. Graph.Hanging.Where(h => h.Element is { IsSource: true, When: null })];
     }
 
     /// <summary>The ways of current.</summary>
     public InLineGraph Graph { get; }
+
+    private LoadPieces Pieces { get; }
 
     /// <summary>The loads.</summary>
     public LoadCurrents Loads { get; }
@@ -106,7 +109,8 @@ internal sealed class WorstCurrents
     private static ImmutableArray<LoadCurrent> OnIn(List<LoadCurrent> loads, WorstSum sum)
     {
         var at = sum.Positions.ToLookup(p => (p.Part, p.Actuator), p => p.Position);
-        return [.. loads.Where(l => l.Amperes > 0 && l.When.Any(c => c.All.All(s => at[(s.Variable.Part, s.Variable.Actuator.Name)].Any(s.Positions.Contains))))];
+        bool IsOn(LoadCurrent load) => load.When.Any(c => c.All.All(s => at[(s.Variable.Part, s.Variable.Actuator.Name)].Any(s.Positions.Contains)));
+        return [.. loads.Select(l => IsOn(l) ? l : l with { Amperes = l.Stray }).Where(l => l.Amperes > 0)];
     }
 
     // All edges that no bound settles are computed at once: those on which the same loads matter share every point.
@@ -114,9 +118,10 @@ internal sealed class WorstCurrents
     {
         if (searched.Count == 0)
         {
-            var open = Enumerable.Range(0, Graph.Edges.Length).Where(e => Graph.Edges[e].A != Graph.Edges[e].B && Bounds(e).Length == 0).Select(e => (Edge: e, Loads: RelevantTo(e))).ToArray();
-            var groups = open.GroupBy(o => string.Join(',', o.Loads.Select(l => l.Load.Part.Id + "." + l.Load.Element.Name)), StringComparer.Ordinal)
-                .Select(g => (Edges: g.Select(o => o.Edge).ToArray(), Search: new StateSearch(running, g.First().Loads, [.. g.Select(o => EdgeOf(o.Edge))]))).ToArray();
+            var open = Enumerable.Range(0, Graph.Edges.Length).Where(e => Graph.Edges[e].A != Graph.Edges[e].B && Bounds(e).Length == 0)
+                .Select(e => (Edge: e, Loads: RelevantTo(e), Contacts: Pieces.VariablesOfRing(Graph.RingOf(e)))).ToArray();
+            var groups = open.GroupBy(o => string.Join(',', o.Loads.Select(l => l.Load.Part.Id + "." + l.Load.Element.Name)) + "|" + string.Join(',', o.Contacts), StringComparer.Ordinal)
+                .Select(g => (Edges: g.Select(o => o.Edge).ToArray(), Search: new StateSearch(running, g.First().Loads, g.First().Contacts, [.. g.Select(o => EdgeOf(o.Edge))]))).ToArray();
             foreach (var (edges, search) in groups)
             {
                 // The smaller ones first, as many as there is room for: whichever comes first in the file.

@@ -8,13 +8,16 @@ internal static class LineSearch
 
     private const int MostDoublings = 60, MostHalvings = 100;
 
+    /// <summary>Whether a step may end where the slope is this.</summary>
+    public static bool IsEnough(double atEnd, double atStart) => !(atStart < 0) || Math.Abs(atEnd) <= -Enough * atStart;
+
     /// <summary>The length of the step, where 1 is Newton's own.</summary>
     /// <param name="slope">The function's slope along the step, which rises.</param>
     /// <param name="atStart">The slope where the step begins, below 0.</param>
     public static double Along(Func<double, double> slope, double atStart)
     {
         double enough = -Enough * atStart, low = 0, atLow = atStart, high = 1, atHigh = slope(1);
-        if (!(enough > 0) || Math.Abs(atHigh) <= enough) return 1;
+        if (IsEnough(atHigh, atStart)) return 1;
         for (int i = 0; i < MostDoublings && atHigh < 0; i++)
         {
             (low, atLow) = (high, atHigh);

@@ -20,7 +20,7 @@ internal sealed class NewtonSolver
     private readonly StarMesh mesh;
     private readonly double[] slopes, emfs, across, changes;
     private readonly double[] residual, step, tolerances;
-    private readonly List<int> curved = [];
+    private readonly List<int> curved = [], straight = [];
     private Law?[] laws = [];
     private double[] injected = [];
     private double constant, linear;
@@ -44,23 +44,45 @@ internal sealed class NewtonSolver
         (this.laws, this.injected) = (laws, injected);
         Sort();
         double[] volts = start is null ? Straight() : (double[])start.Clone();
+        (double worst, bool closes) = Residual(volts);
         for (int steps = 0; ; steps++)
         {
-            (double worst, bool closes) = Residual(volts);
             if (closes || steps == MostSteps) return new(volts, steps, worst, closes);
             mesh.Factor(slopes);
             for (int i = 0; i < step.Length; i++) step[i] = -residual[i];
             mesh.Solve(step);
-            double length = Length(), greatest = 0;
-            for (int i = 0; i < volts.Length; i++)
-            {
-                volts[i] += length * step[i];
-                greatest = Math.Max(greatest, Math.Abs(length * step[i]));
-            }
-            if (greatest >= LeastStep) continue;
-            worst = Residual(volts).Worst;
-            return new(volts, steps + 1, worst, worst <= MostLeft);
+            double greatest = Go(volts, out worst, out closes);
+            if (greatest < LeastStep) return new(volts, steps + 1, worst, worst <= MostLeft);
         }
+    }
+
+    // Newton's own step, or along it as far as is well; how far the potentials went. Most steps are taken whole, and what is left at their end is the beginning of the next.
+    private double Go(double[] volts, out double worst, out bool closes)
+    {
+        double atStart = AlongStep(), length = 1;
+        Move(volts, 1);
+        (worst, closes) = Residual(volts);
+        if (curved.Count > 0 && !LineSearch.IsEnough(AlongStep(), atStart))
+        {
+            length = Length(atStart);
+            Move(volts, length - 1);
+            (worst, closes) = Residual(volts);
+        }
+        double greatest = 0;
+        foreach (double change in step) greatest = Math.Max(greatest, Math.Abs(change));
+        return length * greatest;
+    }
+
+    private void Move(double[] volts, double length)
+    {
+        for (int i = 0; i < volts.Length; i++) volts[i] += length * step[i];
+    }
+
+    private double AlongStep()
+    {
+        double sum = 0;
+        for (int i = 0; i < step.Length; i++) sum += residual[i] * step[i];
+        return sum;
     }
 
     /// <summary>By how much every potential rises for each ampere led from one node to another, around a point of the last laws.</summary>
@@ -75,14 +97,20 @@ internal sealed class NewtonSolver
         return change;
     }
 
-    // Straight lines keep their slope; only the others are looked at again.
+    // Straight lines keep their slope; only the others are looked at again, and what is open not at all.
     private void Sort()
     {
         curved.Clear();
+        straight.Clear();
         for (int e = 0; e < laws.Length; e++)
         {
-            (slopes[e], emfs[e]) = laws[e] is ClampLaw { IsLine: true } line ? line.Chord : default;
-            if (laws[e] is not (null or ClampLaw { IsLine: true })) curved.Add(e);
+            (slopes[e], emfs[e]) = (0, 0);
+            if (laws[e] is ClampLaw { IsLine: true } line)
+            {
+                (slopes[e], emfs[e]) = (line.Siemens, line.Emf);
+                straight.Add(e);
+            }
+            else if (laws[e] is not null) curved.Add(e);
         }
     }
 
@@ -108,22 +136,11 @@ internal sealed class NewtonSolver
     {
         Array.Fill(tolerances, AbsoluteAmperes);
         for (int i = 0; i < residual.Length; i++) residual[i] = -injected[i];
-        int next = 0;
-        for (int e = 0; e < laws.Length; e++)
+        foreach (int e in straight) Flow(e, slopes[e] * ((across[e] = Across(volts, e)) - emfs[e]), volts);
+        foreach (int e in curved)
         {
-            if (laws[e] is null) continue;
-            var (a, b) = network.Edges[e];
-            double va = a < 0 ? 0 : volts[a], vb = b < 0 ? 0 : volts[b], u = va - vb, amperes;
-            across[e] = u;
-            if (next < curved.Count && curved[next] == e)
-            {
-                next++;
-                (amperes, slopes[e]) = laws[e]!.At(u);
-            }
-            else amperes = slopes[e] * (u - emfs[e]);
-            double tolerance = (RelativeAmperes * Math.Abs(amperes)) + (RoundingOfVolts * slopes[e] * (Math.Abs(va) + Math.Abs(vb)));
-            if (a >= 0) (residual[a], tolerances[a]) = (residual[a] + amperes, tolerances[a] + tolerance);
-            if (b >= 0) (residual[b], tolerances[b]) = (residual[b] - amperes, tolerances[b] + tolerance);
+            (double amperes, slopes[e]) = laws[e]!.At(across[e] = Across(volts, e));
+            Flow(e, amperes, volts);
         }
         double worst = 0;
         bool closes = true;
@@ -135,35 +152,41 @@ internal sealed class NewtonSolver
         return (worst, closes);
     }
 
-    // The slope of the convex function along the step is constant + linear · t + Σ over curved laws.
-    private double Length()
+    private double Across(double[] volts, int edge)
     {
-        if (curved.Count == 0) return 1;
+        var (a, b) = network.Edges[edge];
+        return (a < 0 ? 0 : volts[a]) - (b < 0 ? 0 : volts[b]);
+    }
+
+    private void Flow(int edge, double amperes, double[] volts)
+    {
+        var (a, b) = network.Edges[edge];
+        double tolerance = (RelativeAmperes * Math.Abs(amperes)) + (RoundingOfVolts * slopes[edge] * ((a < 0 ? 0 : Math.Abs(volts[a])) + (b < 0 ? 0 : Math.Abs(volts[b]))));
+        if (a >= 0) (residual[a], tolerances[a]) = (residual[a] + amperes, tolerances[a] + tolerance);
+        if (b >= 0) (residual[b], tolerances[b]) = (residual[b] - amperes, tolerances[b] + tolerance);
+    }
+
+    // The slope of the convex function along the step is constant + linear · t + Σ over curved laws; t counts from the end of the whole step, where the volts stand.
+    private double Length(double atStart)
+    {
         (constant, linear) = (0, 0);
-        double atStart = 0;
-        for (int i = 0; i < step.Length; i++)
+        for (int i = 0; i < step.Length; i++) constant -= injected[i] * step[i];
+        foreach (int e in straight)
         {
-            constant -= injected[i] * step[i];
-            atStart += residual[i] * step[i];
-        }
-        for (int e = 0; e < laws.Length; e++)
-        {
-            var (a, b) = network.Edges[e];
-            double change = (a < 0 ? 0 : step[a]) - (b < 0 ? 0 : step[b]);
-            changes[e] = change;
-            if (laws[e] is not ClampLaw { IsLine: true }) continue;
+            double change = Across(step, e);
             constant += change * slopes[e] * (across[e] - emfs[e]);
             linear += slopes[e] * change * change;
         }
+        foreach (int e in curved) changes[e] = Across(step, e);
         return LineSearch.Along(SlopeAt, atStart);
     }
 
     private double SlopeAt(double length)
     {
-        double slope = constant + (linear * length);
+        double past = length - 1, slope = constant + (linear * past);
         foreach (int e in curved)
             if (changes[e] != 0)
-                slope += changes[e] * laws[e]!.At(across[e] + (length * changes[e])).Amperes;
+                slope += changes[e] * laws[e]!.At(across[e] + (past * changes[e])).Amperes;
         return slope;
     }
 }

@@ -47,7 +47,8 @@ internal sealed class Relay
     /// <summary>The position where it goes or stays.</summary>
     /// <param name="at">Its position.</param>
     /// <param name="point">The volts.</param>
-    public int Wants(int at, NetworkPoint point)
+    /// <param name="laws">The law of each edge: a winding that is open moves nothing, whatever its volts.</param>
+    public int Wants(int at, NetworkPoint point, Law?[] laws)
     {
         int? wanted = null;
         foreach (var (position, coils) in pulls)
@@ -62,6 +63,7 @@ internal sealed class Relay
 
         bool Has(ModelElement coil, double share)
         {
+            if (coil is { EdgeCount: > 0, Regulator: < 0 } && laws[coil.FirstEdge] is null) return false;
             double volts = point.At(coil.A) - point.At(coil.B);
             return (coil.Element.IsOneWay ? volts : Math.Abs(volts)) >= share * coil.RatedVolts;
         }

@@ -84,7 +84,7 @@ internal sealed class RelaySettling(CircuitModel model, RegulatedSolver solver, 
 
         private (int Relay, int To)[] MovesOf(StatePoint at) =>
         [
-            .. relays.Select((r, i) => (Relay: i, To: r.Wants(at.State[r.Variable], at.Point))).Where(m => m.To != at.State[relays[m.Relay].Variable]),
+            .. relays.Select((r, i) => (Relay: i, To: r.Wants(at.State[r.Variable], at.Point, at.Laws))).Where(m => m.To != at.State[relays[m.Relay].Variable]),
         ];
 
         private int[] With(int[] state, (int Relay, int To)[] moves)

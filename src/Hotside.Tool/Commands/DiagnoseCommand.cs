@@ -1,0 +1,58 @@
+using System.CommandLine;
+using Hotside.Diagnoses;
+
+namespace Hotside.Tool.Commands;
+
+/// <summary><c>hotside diagnose JOB</c>: what may be wrong, and which reading to take next.</summary>
+internal static class DiagnoseCommand
+{
+    public static Command Make()
+    {
+        var job = JobArgument.Make();
+        var view = new Option<View>("--view") { Description = "Which circuit the vehicle has now: before or after the alteration. Default: after.", DefaultValueFactory = _ => View.After };
+        Option<string[]> dead = Many("--dead", "Loads that do nothing though they should be on, such as H1; where it matters with the setting: \"E1.low @ low beam\". May be repeated, as all these."),
+            dim = Many("--dim", "Loads that do less than they should."), strong = Many("--strong", "Loads that do more than they should."),
+            on = Many("--on-though-off", "Loads that work though they should be off."), works = Many("--works", "Loads that work as they should."), blown = Many("--blown", "Fuses that are blown."),
+            reading = Many("--reading", "A reading: \"H1.1 = 3.1 V @ horn pressed\", \"F2.2 to H1.1 = 0.3 V @ horn pressed\", \"F2.2 = 0.4 ohm\", \"E1 = dim @ low beam\".");
+        var smoke = new Option<bool>("--smoke") { Description = "It smokes or smells: then only ohms are asked for, the battery taken out." };
+        var file = new Option<string?>("--readings") { Description = "A file of readings, a line each, or a filled check sheet as .csv." };
+        var ask = new Option<bool>("--ask") { Description = "Asks for one reading after the other. \"?\" says why, \"-\" that the point cannot be reached, \"m\" that the first suspect is mended, nothing ends it." };
+        var top = new Option<int>("--top") { Description = "How many suspects are listed.", DefaultValueFactory = _ => 5 };
+        var json = new Option<bool>("--json") { Description = "As JSON of the contract hotside-diagnosis/1." };
+        var words = WordsOption.Make();
+        var command = new Command("diagnose", """
+            Says what may be wrong with a vehicle, likeliest first, and which reading to take next, with what each of
+            the leading suspects would make it. The netlist is solved with every single fault of a list.
+
+            Example:
+              hotside diagnose gallery/horn/job.yaml --dead H1
+              hotside diagnose gallery/horn/job.yaml --dead H1 --reading "H1.1 = 0 V @ horn pressed" --ask
+            """) { job, view, dead, dim, strong, on, works, blown, reading, smoke, file, ask, top, json, words };
+        command.SetAction(parsed =>
+        {
+            var (error, output) = (parsed.InvocationConfiguration.Error, parsed.InvocationConfiguration.Output);
+            if (JobArgument.Read(parsed.GetRequiredValue(job), error) is not { } read) return ExitCode.InputUnreadable;
+            if (ReadingFile.Of(parsed.GetValue(file), error) is not { } lines) return ExitCode.InputUnreadable;
+            Complaint complaint = new()
+            {
+                Dead = [.. parsed.GetValue(dead)!], Dim = [.. parsed.GetValue(dim)!], Strong = [.. parsed.GetValue(strong)!], OnThoughOff = [.. parsed.GetValue(on)!],
+                Works = [.. parsed.GetValue(works)!], Blown = [.. parsed.GetValue(blown)!], Readings = [.. lines, .. parsed.GetValue(reading)!], IsSmoking = parsed.GetValue(smoke),
+            };
+            try
+            {
+                var diagnosis = read.Diagnose(complaint, parsed.GetValue(view), WordsOption.Of(parsed.GetValue(words)));
+                if (parsed.GetValue(ask)) diagnosis = new AskingTerminal(Console.In, output, parsed.GetValue(top)).Ask(diagnosis);
+                output.Write(parsed.GetValue(json) ? diagnosis.ToJson() : diagnosis.ToText(parsed.GetValue(top)));
+                return ExitCode.Done;
+            }
+            catch (ArgumentException e)
+            {
+                error.WriteLine("hotside: " + e.Message.Split(" (Parameter")[0]);
+                return ExitCode.WrongUsage;
+            }
+        });
+        return command;
+    }
+
+    private static Option<string[]> Many(string name, string description) => new(name) { Description = description, DefaultValueFactory = _ => [] };
+}

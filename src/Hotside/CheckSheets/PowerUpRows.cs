@@ -1,0 +1,75 @@
+using System.Collections.Immutable;
+using Hotside.Circuits;
+using Hotside.Diagnoses;
+using Hotside.Solving.Laws;
+using Hotside.Wording;
+
+namespace Hotside.CheckSheets;
+
+/// <summary>
+/// First power by steps: through a 21 W lamp in the lead of the grounded post, fuses out, then in one by one, then each switch; volts across the lamp, by its own law, tell a
+/// short from a load (steps: common practice, no source; volts: solved).
+/// </summary>
+internal sealed class PowerUpRows(DiagnosisBench bench, Vocabulary words)
+{
+    private const double Watts = 21, Dark = 1, Band = 0.25, LeastBand = 0.5;
+
+    private const int MostSettings = 6;
+
+    private readonly Bench piece = bench.Dictionary.Bench;
+
+    /// <summary>The rows, not yet numbered; none where the grounded lead of the battery is not one conductor.</summary>
+    public IEnumerable<CheckRow> Rows()
+    {
+        if (Lead() is not { } lead) yield break;
+        string red = $"a {Numbers.Plain(Watts, 0)} W lamp of the battery's volts, in place of {lead.Conductor.Id}", black = "its other end";
+        ImmutableArray<int> all = [.. Enumerable.Range(0, bench.Dictionary.Fuses.Length)];
+        if (!all.IsEmpty)
+        {
+            double volts = Across(lead.Index, 0, all);
+            yield return Row("fuses out, all at rest", red, black, volts, $"lit: a short, or a load before the fuses; take the {words.Ground} lead off");
+            double closed = Across(lead.Index, 0, []);
+            yield return Row($"{string.Join(", ", bench.Dictionary.Fuses.Select(f => f.Part.Id).Distinct())} in one by one, all at rest", red, black, closed, "lit by one of them: the fault is behind that fuse");
+        }
+        else yield return Row("all at rest", red, black, Across(lead.Index, 0, []), $"lit: a short; take the {words.Ground} lead off");
+        for (int s = 1, told = 0; s < bench.Dictionary.Settings.Count && told < MostSettings; s++)
+        {
+            var setting = bench.Dictionary.Settings[s];
+            if (setting.Cranks || setting.Runs || Watched(s).Length == 0) continue;
+            told++;
+            yield return Row(setting.Name, red, black, Across(lead.Index, s, []), $"about all of the battery's volts on the lamp: a short in what {Watched(s)} has; far less: {Watched(s)} draws nothing");
+        }
+    }
+
+    private string Watched(int setting) => string.Join(", ", bench.Meter.Watched.Where(w => w.Variable < 0 && Looks.Sound(bench.Dictionary, setting, w) != LookState.Off).Select(w => w.Name));
+
+    private CheckRow Row(string setting, string red, string black, double volts, string ifNot)
+    {
+        bool isDark = Math.Abs(volts) < Dark;
+        double half = Math.Max(Band * Math.Abs(volts), LeastBand);
+        string band = isDark ? $"below {Numbers.Plain(Dark, 0)} V" : $"{Numbers.Fixed(Math.Max(0, Math.Abs(volts) - half), 1)} to {Numbers.Fixed(Math.Min(Math.Abs(volts) + half, piece.Volts * 1.06), 1)} V";
+        return new(0, CheckStage.PowerUp, setting, red, black, isDark ? "lamp dark" : Numbers.Fixed(Math.Abs(volts), 1) + " V, either sign", band, ifNot);
+    }
+
+    private double Across(int lead, int setting, ImmutableArray<int> open)
+    {
+        var dictionary = bench.Dictionary;
+        LampLaw lamp = new(piece.Volts, Watts / piece.Volts);
+        var at = piece.Solver.Solve(FaultDictionary.StateOf(piece.Solver, dictionary.Settings[setting]), dictionary.Settings[setting].Values, laws =>
+        {
+            Array.Resize(ref laws, piece.Solver.Network.Edges.Length);
+            foreach (int fuse in open) laws[dictionary.Fuses[fuse].FirstEdge] = null;
+            laws[lead] = lamp;
+            return laws;
+        });
+        return at.Point.Across(piece.Model.Network.Edges[lead]);
+    }
+
+    private (Conductor Conductor, int Index)? Lead()
+    {
+        if (piece.Circuit.Sources.Count(s => s.Part.IsStandingSource) != 1) return null;
+        var source = piece.Circuit.Sources.First(s => s.Part.IsStandingSource);
+        var leads = piece.Circuit.Conductors.Select((c, i) => (Conductor: c, Index: i)).Where(c => c.Conductor.Ends.Contains(source.Return)).ToArray();
+        return leads.Length == 1 ? leads[0] : null;
+    }
+}

@@ -1,0 +1,120 @@
+using System.Collections.Immutable;
+using Hotside.Diagnoses;
+
+namespace Hotside.CheckSheets;
+
+/// <summary>
+/// Which readings show all faults of a piece for the least trouble: greedy cover of the dictionary, then what later rows made idle is dropped. Faults that do harm under power
+/// are shown with the battery out, as far as ohms can.
+/// </summary>
+internal sealed class RowSearch
+{
+    // A row shows a fault whose reading lies so many standard deviations off and outside of the row's band; of a look, where it is hardly ever seen so.
+    private const double Apart = 3, HardlySeen = 0.1;
+
+    // Lesser resistances are a matter of size, not of a check (own choice); of a short sheet, so much is enough.
+    private const double LeastOhms = 1.2, Enough = 0.95;
+
+    // A row that adds less than this part of all faults is left out of a short sheet.
+    private const double LeastGain = 0.004;
+
+    private readonly DiagnosisBench bench;
+    private readonly Bands bands;
+    private readonly ImmutableArray<(Test Test, double Effort)> tests;
+    private readonly double[] weights;
+    private readonly Dictionary<Test, HashSet<int>> shown = [];
+
+    /// <summary>A search on a bench.</summary>
+    public RowSearch(DiagnosisBench bench)
+    {
+        this.bench = bench;
+        bands = new(bench);
+        tests = [.. bench.Tests.All.Where(t => t.Test is not FuseTest)];
+        var dictionary = bench.Dictionary;
+        weights = [.. dictionary.Cells.Select(c => IsCounted(dictionary.Faults[c.Fault], c.Size) ? dictionary.Faults[c.Fault].Weight / dictionary.Faults[c.Fault].Mode.Sizes.Length : 0)];
+    }
+
+    /// <summary>The faults, as cells, that a row must show.</summary>
+    public IEnumerable<int> Counted => Enumerable.Range(0, weights.Length).Where(c => weights[c] > 0);
+
+    /// <summary>The readings, those that must be there first.</summary>
+    /// <param name="extent">How much is covered.</param>
+    /// <param name="mandatory">What must be there.</param>
+    public ImmutableArray<Test> Find(SheetExtent extent, ImmutableArray<Test> mandatory)
+    {
+        List<Test> rows = [.. mandatory];
+        HashSet<int> covered = [.. mandatory.SelectMany(ShownBy)];
+        double all = weights.Sum();
+        double enough = extent == SheetExtent.Short ? Enough : 1, least = extent == SheetExtent.Short ? LeastGain * all : 0;
+        // Harm first, the battery out; then all that is left, under power.
+        Cover(rows, covered, t => t is OhmsTest, c => IsHarm(bench.Dictionary.Faults[bench.Dictionary.Cells[c].Fault]), enough, least);
+        Cover(rows, covered, t => t is not OhmsTest, _ => true, enough, least);
+        Cover(rows, covered, _ => true, _ => true, enough, least);
+        DropIdle(rows, mandatory.Length);
+        return [.. rows];
+    }
+
+    // A row is idle when the others show all that it shows.
+    private void DropIdle(List<Test> rows, int from)
+    {
+        for (int i = from; i < rows.Count; i++)
+        {
+            var row = rows[i];
+            if (ShownBy(row).All(c => rows.Exists(r => !ReferenceEquals(r, row) && ShownBy(r).Contains(c)))) rows.RemoveAt(i--);
+        }
+    }
+
+    /// <summary>The cells that a reading shows.</summary>
+    public HashSet<int> ShownBy(Test test)
+    {
+        if (!shown.TryGetValue(test, out var cells)) shown[test] = cells = [.. Counted.Where(c => Shows(test, c))];
+        return cells;
+    }
+
+    /// <summary>Whether a fault shows without a meter, in any setting.</summary>
+    public bool IsSeen(int cell) => tests.Any(t => t.Test is LookTest && ShownBy(t.Test).Contains(cell));
+
+    private void Cover(List<Test> rows, HashSet<int> covered, Predicate<Test> isAllowed, Predicate<int> isMeant, double enough, double least)
+    {
+        var allowed = tests.Where(t => isAllowed(t.Test)).ToArray();
+        int[] meant = [.. Counted.Where(c => isMeant(c))];
+        HashSet<int> possible = [.. allowed.SelectMany(t => ShownBy(t.Test)).Where(c => isMeant(c))];
+        double goal = enough * possible.Sum(c => weights[c]);
+        while (meant.Where(c => covered.Contains(c) && possible.Contains(c)).Sum(c => weights[c]) < goal)
+        {
+            Test? best = null;
+            double most = 0, gained = 0;
+            foreach (var (test, effort) in allowed)
+            {
+                double gain = ShownBy(test).Where(c => isMeant(c) && !covered.Contains(c)).Sum(c => weights[c]);
+                // A setting that is there already needs no switch to be moved.
+                double trouble = effort + (rows.Any(r => r.Setting == test.Setting) ? 0 : Effort.Standard.Setting);
+                if (gain / trouble > most) (best, most, gained) = (test, gain / trouble, gain);
+            }
+            if (best is null || gained < least) return;
+            rows.Add(best);
+            covered.UnionWith(ShownBy(best));
+        }
+    }
+
+    private static bool IsCounted(Fault fault, FaultSize size) => fault.Mode.On != "nothing" && (fault.Mode.Change != FaultChange.Series || size.Middle >= LeastOhms);
+
+    private static bool IsHarm(Fault fault) => fault.Mode.Change is FaultChange.Bridge or FaultChange.Crossed or FaultChange.Bypass;
+
+    private bool Shows(Test test, int cell)
+    {
+        switch (test)
+        {
+            case LookTest look:
+                var watched = bench.Meter.Watched[look.Watched];
+                Span<double> states = stackalloc double[Looks.States];
+                Looks.Of(bench.Dictionary, look.Setting, cell, watched, states);
+                return states[(int)Looks.Sound(bench.Dictionary, look.Setting, watched)] < HardlySeen;
+            case VoltsTest volts:
+                if (ReferenceEquals(bench.Dictionary.At(volts.Setting, cell), bench.Dictionary.Healthy(volts.Setting))) return false;
+                return bench.Meter.Expect(test, cell) is var expected && expected.From(bench.Meter.Sound(volts)) >= Apart && !bands.Holds(test, expected.Mean);
+            default:
+                return bench.Meter.Expect(test, cell) is var ohms && ohms.From(bench.Meter.Expect(test, bands.SoundCell)) >= Apart && !bands.Holds(test, Math.Pow(10, ohms.Mean));
+        }
+    }
+}

@@ -1,0 +1,125 @@
+using System.Collections.Immutable;
+using Hotside.Alterations;
+using Hotside.Circuits;
+using Hotside.Diagnoses;
+using Hotside.Wording;
+
+namespace Hotside.CheckSheets;
+
+/// <summary>The rows of one piece, in the order in which they are measured, with what they show.</summary>
+internal sealed class SheetRows
+{
+    private readonly DiagnosisBench bench;
+    private readonly RowSearch search;
+    private readonly Bands bands;
+    private readonly Deviations deviations;
+    private readonly Vocabulary words;
+
+    /// <summary>The rows of a piece.</summary>
+    public SheetRows(DiagnosisBench bench, SheetExtent extent, Alteration? alteration, Vocabulary words)
+    {
+        (this.bench, this.words) = (bench, words);
+        search = new(bench);
+        bands = new(bench);
+        deviations = new(bench, search);
+        MandatoryRows mandatory = new(bench);
+        var tests = search.Find(extent, mandatory.All);
+        if (extent == SheetExtent.Full) tests = [.. tests, .. mandatory.Changed(alteration, tests)];
+        Tests = [.. InOrder(tests.Distinct())];
+        Rows = [.. Tests.Where(t => StageOf(t) < CheckStage.PowerUp).Select(Row), .. new PowerUpRows(bench, words).Rows(), .. Tests.Where(t => StageOf(t) > CheckStage.PowerUp).Select(Row), .. Hot()];
+    }
+
+    /// <summary>The readings of the rows, but for those of the first power.</summary>
+    public ImmutableArray<Test> Tests { get; }
+
+    /// <summary>The rows, not yet numbered.</summary>
+    public ImmutableArray<CheckRow> Rows { get; }
+
+    /// <summary>The faults that no look shows in any setting, each with the reading of the sheet that finds it; <see langword="null"/> where none does.</summary>
+    public IEnumerable<(string Fault, CheckRow? FoundBy)> Silent()
+    {
+        foreach (var cells in search.Counted.GroupBy(c => bench.Dictionary.Cells[c].Fault))
+        {
+            if (cells.Any(search.IsSeen)) continue;
+            var found = Tests.FirstOrDefault(t => t is not LookTest && cells.Any(c => search.ShownBy(t).Contains(c)));
+            yield return (bench.Dictionary.Faults[cells.Key].Text, found is null ? null : Row(found));
+        }
+    }
+
+    /// <summary>Which part of the faults that are counted the rows show, by their weights.</summary>
+    public (double Shown, double All) Coverage()
+    {
+        double Weight(int cell) => bench.Dictionary.Faults[bench.Dictionary.Cells[cell].Fault].Weight / bench.Dictionary.Faults[bench.Dictionary.Cells[cell].Fault].Mode.Sizes.Length;
+        HashSet<int> shown = [.. Tests.SelectMany(search.ShownBy)];
+        return (shown.Sum(Weight), search.Counted.Sum(Weight));
+    }
+
+    private CheckRow Row(Test test)
+    {
+        string red = bench.Text.Red(test);
+        if (test is OhmsTest { Pulled: >= 0 } o) red += $", {bench.Dictionary.Fuses[o.Pulled].Part.Id} pulled";
+        double battery = Battery(test.Setting);
+        var caution = new DiagnosisRules(bench, new Beliefs(bench.Meter, []), [], false, words).CautionsOf(test).Where(_ => test is not OhmsTest);
+        return new(0, StageOf(test), bench.Dictionary.Settings[test.Setting].Name, red, bench.Text.Black(test), bands.Expected(test), bands.Text(test), deviations.Of(test))
+        {
+            OfBattery = test is VoltsTest v && battery > 0 && !bench.Text.Floats(v, bands.SoundCell) ? Numbers.Plain(100 * Math.Abs(bench.Meter.Sound(v).Mean) / battery, 0) + " %" : "",
+            Caution = string.Join(" ", caution),
+        };
+    }
+
+    // The three largest drops once more when all is hot.
+    private IEnumerable<CheckRow> Hot() => Tests.OfType<VoltsTest>().Where(t => t.Black >= 0 && StageOf(t) == CheckStage.Live).OrderByDescending(t => Math.Abs(bench.Meter.Sound(t).Mean)).Take(3)
+        .Select(t => Row(t) with { Stage = CheckStage.Hot, IfNot = "more than cold: a joint warms; feel it, and mend what is too hot to hold" });
+
+    private double Battery(int setting)
+    {
+        var source = bench.Dictionary.Bench.Circuit.Sources.FirstOrDefault(s => s.Part.IsStandingSource);
+        if (source is null) return 0;
+        var nodes = bench.Dictionary.Bench.Model.Nodes;
+        return Math.Abs(bench.Meter.Sound(new VoltsTest(setting, nodes.NodeOf(source.Feed), nodes.NodeOf(source.Return))).Mean);
+    }
+
+    private CheckStage StageOf(Test test)
+    {
+        var setting = bench.Dictionary.Settings[test.Setting];
+        return test switch
+        {
+            OhmsTest o when bench.Dictionary.Bench.NetOf[o.Node] < 0 => CheckStage.DeadGrounds,
+            OhmsTest { Setting: 0 } => CheckStage.DeadShorts,
+            OhmsTest => CheckStage.DeadLoads,
+            _ when setting.Cranks => CheckStage.Cranking,
+            _ when setting.Runs => CheckStage.Charging,
+            _ => test.Setting == 0 ? CheckStage.AtRest : CheckStage.Live,
+        };
+    }
+
+    // Stage by stage; settings by fewest moves from one to the next; within a setting by how hard the place is to reach.
+    private IEnumerable<Test> InOrder(IEnumerable<Test> tests)
+    {
+        foreach (var stage in tests.GroupBy(StageOf).OrderBy(g => g.Key))
+        {
+            List<int> left = [.. stage.Select(t => t.Setting).Distinct().Order()];
+            int now = 0;
+            while (left.Count > 0)
+            {
+                int next = left.MinBy(s => Moves(now, s));
+                left.Remove(next);
+                foreach (var test in stage.Where(t => t.Setting == next).OrderBy(t => t is LookTest ? 0 : 1).ThenBy(Reach).ThenBy(t => bench.Text.Red(t), StringComparer.Ordinal)) yield return test;
+                now = next;
+            }
+        }
+    }
+
+    private int Moves(int from, int to)
+    {
+        var (a, b) = (bench.Dictionary.Settings[from].Positions, bench.Dictionary.Settings[to].Positions);
+        return a.Except(b).Concat(b.Except(a)).Select(p => (p.Part, p.Actuator)).Distinct().Count();
+    }
+
+    private double Reach(Test test) => test switch
+    {
+        VoltsTest v => Math.Max(bench.Tests.PointOf(v.Red)?.Reach ?? 0, bench.Tests.PointOf(v.Black)?.Reach ?? 0),
+        OhmsTest o => bench.Tests.PointOf(o.Node)?.Reach ?? 0,
+        _ => 0,
+    };
+}

@@ -1,0 +1,77 @@
+using Hotside.Circuits;
+using Hotside.Solving;
+using Hotside.Solving.Laws;
+using Hotside.Solving.Networks;
+
+namespace Hotside.Diagnoses;
+
+/// <summary>
+/// What an ohmmeter shows from a point to the return, the battery taken out: filaments cold, motors standing, relays at rest. A meter's volts are too few for a diode, so diodes
+/// and lights of them count as open (common practice, no source).
+/// </summary>
+internal sealed class ColdOhms(FaultDictionary dictionary)
+{
+    /// <summary>What a meter shows at the least, its leads held together, in ohms; and from where on it shows nothing (own choices).</summary>
+    public const double Least = 0.2, Open = 1e6;
+
+    // The meter's error as a part of a decade and in ohms, and that of cold things.
+    private const double Decade = 0.06, Lead = 0.08, OfParts = 0.05, OpenSigma = 0.4;
+
+    private const double LeakSiemens = 1e-7;
+
+    private readonly Dictionary<(int Setting, int Cell, int Pulled), double[]> known = [];
+    private readonly Dictionary<StateSolver, StarMesh> meshes = [];
+
+    /// <summary>The decimal logarithm of the ohms from a node to the return.</summary>
+    /// <param name="setting">The setting.</param>
+    /// <param name="cell">The fault.</param>
+    /// <param name="node">The node.</param>
+    /// <param name="pulled">The fuse that is pulled; −1 for none.</param>
+    public Expectation At(int setting, int cell, int node, int pulled)
+    {
+        if (!known.TryGetValue((setting, cell, pulled), out double[]? all)) known[(setting, cell, pulled)] = all = Compute(setting, cell, pulled);
+        double ohms = all[node];
+        if (ohms >= Open) return new(Math.Log10(Open), OpenSigma);
+        double lead = Lead / ohms / Math.Log(10);
+        return new(Math.Log10(ohms), Math.Sqrt((Decade * Decade) + (lead * lead) + (OfParts * OfParts)));
+    }
+
+    /// <summary>A reading as it is compared: its decimal logarithm, no less than a meter shows.</summary>
+    public static double Compared(double ohms) => Math.Log10(Math.Clamp(ohms, Least, Open));
+
+    private double[] Compute(int setting, int cell, int pulled)
+    {
+        var (number, size) = dictionary.Cells[cell];
+        var fault = dictionary.Faults[number];
+        var solver = fault.Crossed ?? dictionary.Bench.Solver;
+        var model = solver.Model;
+        int[] state = FaultDictionary.StateOf(solver, dictionary.Settings[setting]);
+        var laws = model.LawsIn(state, state, dictionary.Settings[setting].Values, isAtOnce: true);
+        Array.Resize(ref laws, solver.Network.Edges.Length);
+        foreach (var element in model.Elements)
+            for (int e = element.FirstEdge; e < element.FirstEdge + element.EdgeCount; e++)
+                if (element.Element is { IsSource: true, When: null } || laws[e] is not ClampLaw { IsLine: true, Emf: 0 }) laws[e] = null;
+        FaultLaws.Apply(laws, fault, size.Middle, model, isPowered: false);
+        foreach (int fuse in dictionary.BlownBy(cell)) laws[dictionary.Fuses[fuse].FirstEdge] = null;
+        if (pulled >= 0) laws[dictionary.Fuses[pulled].FirstEdge] = null;
+        return Solve(solver, laws);
+    }
+
+    private double[] Solve(StateSolver solver, Law?[] laws)
+    {
+        if (!meshes.TryGetValue(solver, out var mesh)) meshes[solver] = mesh = new(solver.Network);
+        double[] siemens = new double[laws.Length];
+        for (int e = 0; e < laws.Length; e++) siemens[e] = laws[e]?.Chord.Siemens ?? (e >= solver.Model.Network.Edges.Length ? LeakSiemens : 0);
+        mesh.Factor(siemens);
+        double[] ohms = new double[solver.Network.NodeCount], volts = new double[solver.Network.NodeCount];
+        for (int n = 0; n < ohms.Length; n++)
+        {
+            Array.Clear(volts);
+            volts[n] = 1;
+            mesh.Solve(volts);
+            // An island that nothing ties gets 0 V.
+            ohms[n] = volts[n] <= 0 ? Open : Math.Clamp(volts[n], Least, Open);
+        }
+        return ohms;
+    }
+}

@@ -1,0 +1,66 @@
+using System.Collections.Immutable;
+using Hotside.Alterations;
+using Hotside.Circuits;
+using Hotside.Studies;
+
+namespace Hotside.Diagnoses;
+
+/// <summary>A piece of a circuit with all that is known of its faults; made once, and asked by one thread at a time.</summary>
+internal sealed class DiagnosisBench
+{
+    private DiagnosisBench(CircuitStudy study, Circuit piece, Func<string, double> factorOf)
+    {
+        Study = study;
+        Bench bench = new(piece);
+        Dictionary = new(bench, FaultList.Of(bench, factorOf), BenchSettings.Of(study, piece));
+        Meter = new(Dictionary);
+        Places = new(study, Meter);
+        Tests = new(Meter);
+        Classes = new(Meter, Tests);
+        Text = new(Meter, Tests);
+    }
+
+    public CircuitStudy Study { get; }
+
+    public FaultDictionary Dictionary { get; }
+
+    public Meter Meter { get; }
+
+    public TestList Tests { get; }
+
+    public FaultClasses Classes { get; }
+
+    public ReadingPlaces Places { get; }
+
+    public ReadingText Text { get; }
+
+    /// <summary>One thread at a time works at it.</summary>
+    public Lock Gate { get; } = new();
+
+    /// <summary>The bench of some loads of a circuit.</summary>
+    /// <param name="study">The circuit, studied.</param>
+    /// <param name="alteration">The alteration, where the circuit is the altered one: what it touched fails more often; else <see langword="null"/>.</param>
+    /// <param name="loads">The loads; none for the whole circuit.</param>
+    public static DiagnosisBench Of(CircuitStudy study, Alteration? alteration, ImmutableArray<LoadStudy> loads)
+    {
+        var loose = LooseJoints.Of(study.Circuit);
+        var piece = loads.IsEmpty ? loose : ConnectedPiece.Of(study, loose, loads);
+        return new(study, piece, FactorOf(study.Circuit, alteration));
+    }
+
+    /// <summary>What a load belongs to when a part is complained of: the part's own loads, else those in whose ways it lies.</summary>
+    public static ImmutableArray<LoadStudy> LoadsAt(CircuitStudy study, string part)
+    {
+        var own = study.LoadsNamed(part);
+        return !own.IsEmpty ? own : [.. study.Loads.Where(l => !l.Element.IsInternal && l.Paths.Any(p => p.HotWay.Contains(part) || p.GroundWay.Contains(part)))];
+    }
+
+    private static Func<string, double> FactorOf(Circuit circuit, Alteration? alteration)
+    {
+        var modes = FaultModes.Standard;
+        HashSet<string> touched = alteration is null || ReferenceEquals(alteration.Before, alteration.After) ? []
+            : [.. alteration.Changes.SelectMany(c => c.Acts).SelectMany(a => a.Items)];
+        return item => (touched.Count == 0 ? 1 : touched.Contains(item) ? modes.NewWork : modes.Old)
+            * (circuit.FindConductor(item)?.Wire.Condition is WireCondition.Brittle or WireCondition.Burnt ? modes.BadCondition : 1);
+    }
+}

@@ -1,0 +1,193 @@
+using System.Collections.Immutable;
+using Hotside.Circuits;
+using Hotside.Solving;
+using Hotside.Solving.Laws;
+using Hotside.Solving.Relays;
+
+namespace Hotside.Diagnoses;
+
+/// <summary>
+/// What every fault of a piece would show in every setting: the circuit is solved with each, as stated and with parts a little off, each fault from the healthy point.
+/// Not to be used by several threads at once.
+/// </summary>
+internal sealed class FaultDictionary
+{
+    // How many circuits a little off are drawn; each cell takes four of them.
+    private const int Drawn = 12;
+
+    // A fuse opens above so many times its rating; one without a rating is taken for this (own choice).
+    private const double OpensAt = 2, UsualRating = 15;
+
+    private const double LeastAmperes = 1e-6;
+
+    private readonly Bench bench;
+    private readonly ImmutableArray<ModelElement> fuses;
+    private readonly List<BenchSetting> settings;
+    private readonly List<StatePoint> healthyAt = [];
+    private readonly List<CellPoint> healthy = [];
+    private readonly List<float[][]> drawn = [];
+    private readonly List<CellPoint?[]> points = [];
+    private readonly ImmutableArray<int>[] blown;
+    private readonly double[] most;
+    private readonly Tolerance[] tolerances;
+
+    /// <summary>The dictionary of a piece.</summary>
+    /// <param name="bench">The piece.</param>
+    /// <param name="faults">Its faults.</param>
+    /// <param name="settings">The settings.</param>
+    public FaultDictionary(Bench bench, ImmutableArray<Fault> faults, ImmutableArray<BenchSetting> settings)
+    {
+        (this.bench, Faults, this.settings) = (bench, faults, [.. settings]);
+        Cells = [.. faults.SelectMany((f, i) => f.Mode.Sizes.Select(s => new FaultCell(i, s)))];
+        fuses = [.. bench.Model.Elements.Where(e => e.Element.Type is ElementType.Fuse or ElementType.Breaker && e.EdgeCount > 0)];
+        foreach (var setting in settings) healthyAt.Add(bench.Solver.Solve(StateOf(bench.Solver, setting), setting.Values));
+        double[] amperes = new double[bench.Model.Edges.Length];
+        foreach (var at in healthyAt)
+            for (int e = 0; e < amperes.Length; e++) amperes[e] = Math.Max(amperes[e], Math.Abs(bench.Solver.AmperesOf(at, e)));
+        SeededDraws draws = new(0x5EED);
+        tolerances = [.. Enumerable.Range(0, Drawn).Select(_ => new Tolerance(bench.Model, amperes, draws))];
+        Amperes = amperes;
+        blown = [.. Cells.Select(_ => ImmutableArray<int>.Empty)];
+        most = new double[Cells.Length];
+        for (int c = 0; c < Cells.Length; c++) Blow(c);
+        for (int s = 0; s < settings.Length; s++) healthy.Add(HealthyIn(s));
+        foreach (var _ in settings) points.Add(new CellPoint?[Cells.Length]);
+    }
+
+    public Bench Bench => bench;
+
+    public ImmutableArray<Fault> Faults { get; }
+
+    /// <summary>The faults by size; those of one fault follow each other.</summary>
+    public ImmutableArray<FaultCell> Cells { get; }
+
+    public IReadOnlyList<BenchSetting> Settings => settings;
+
+    /// <summary>The most that each edge carries when all is well.</summary>
+    public double[] Amperes { get; }
+
+    /// <summary>The number of a setting; one that was not there is added.</summary>
+    public int Add(BenchSetting setting)
+    {
+        string key = BenchSettings.KeyOf(setting);
+        int known = settings.FindIndex(s => BenchSettings.KeyOf(s) == key);
+        if (known >= 0) return known;
+        settings.Add(setting);
+        healthyAt.Add(bench.Solver.Solve(StateOf(bench.Solver, setting), setting.Values));
+        healthy.Add(HealthyIn(settings.Count - 1));
+        points.Add(new CellPoint?[Cells.Length]);
+        return settings.Count - 1;
+    }
+
+    /// <summary>What a sound circuit shows.</summary>
+    public CellPoint Healthy(int setting) => healthy[setting];
+
+    /// <summary>The current through an edge when all is well.</summary>
+    public double HealthyAmperes(int setting, int edge) => bench.Solver.AmperesOf(healthyAt[setting], edge);
+
+    /// <summary>What a fault shows; the very point of a sound circuit where it shows nothing.</summary>
+    public CellPoint At(int setting, int cell) => points[setting][cell] ??= Compute(setting, cell);
+
+    /// <summary>The fuses, as elements, that a fault opens, the settings taken one after the other.</summary>
+    public ImmutableArray<int> BlownBy(int cell) => blown[cell];
+
+    /// <summary>The most that the battery gives with a fault once fuses have opened, outside of cranking.</summary>
+    public double BatteryAmperes(int cell) => most[cell];
+
+    /// <summary>The fuses.</summary>
+    public ImmutableArray<ModelElement> Fuses => fuses;
+
+    /// <summary>The positions of a setting, relays released.</summary>
+    public static int[] StateOf(StateSolver solver, BenchSetting setting) => solver.StateOf(setting.Positions);
+
+    /// <summary>Solves the circuit with a fault.</summary>
+    /// <param name="setting">The setting.</param>
+    /// <param name="fault">The fault; <see langword="null"/> for none.</param>
+    /// <param name="size">Its size.</param>
+    /// <param name="open">The fuses that are open.</param>
+    /// <param name="tolerance">The circuit that is a little off; <see langword="null"/>: as stated.</param>
+    /// <param name="near">Potentials that may be near.</param>
+    public StatePoint Solve(BenchSetting setting, Fault? fault, double size, ImmutableArray<int> open, Tolerance? tolerance, double[]? near)
+    {
+        var solver = fault?.Crossed ?? bench.Solver;
+        return solver.Solve(StateOf(solver, setting), setting.Values, laws =>
+        {
+            Array.Resize(ref laws, solver.Network.Edges.Length);
+            tolerance?.Apply(laws);
+            if (fault is not null) FaultLaws.Apply(laws, fault, size, solver.Model, isPowered: true);
+            foreach (int fuse in open) laws[fuses[fuse].FirstEdge] = null;
+            return laws;
+        }, near);
+    }
+
+    /// <summary>Which fuses a fault opens, each setting tried in its turn, and the most that the battery gives then.</summary>
+    public (ImmutableArray<int> Blown, double Amperes) Opened(Fault fault, double size)
+    {
+        ImmutableArray<int> open = [];
+        double amperes = 0;
+        for (int s = 0; s < settings.Count; s++)
+            while (true)
+            {
+                var at = Solve(settings[s], fault, size, open, null, healthyAt.Count > s ? healthyAt[s].Point.Volts : null);
+                var solver = fault.Crossed ?? bench.Solver;
+                var now = open;
+                for (int f = 0; f < fuses.Length; f++)
+                    if (!now.Contains(f) && Math.Abs(solver.AmperesOf(at, fuses[f])) > OpensAt * (fuses[f].Part.Rated(fuses[f].Element.Name, Unit.Ampere) ?? UsualRating))
+                        open = open.Add(f);
+                if (open.Length > now.Length) continue;
+                if (!settings[s].Cranks)
+                    foreach (var source in solver.Model.Elements.Where(e => e.Element.IsSource)) amperes = Math.Max(amperes, Math.Abs(solver.AmperesOf(at, source)));
+                break;
+            }
+        return (open, amperes);
+    }
+
+    private void Blow(int cell)
+    {
+        var fault = Faults[Cells[cell].Fault];
+        if (fault.IsShort && fault.Mode.Change != FaultChange.Closed) (blown[cell], most[cell]) = Opened(fault, Cells[cell].Size.Middle);
+    }
+
+    private CellPoint HealthyIn(int setting)
+    {
+        var at = healthyAt[setting];
+        drawn.Add([.. tolerances.Select(t => Narrow(Solve(settings[setting], null, 1, [], t, at.Point.Volts)))]);
+        float[][] volts = [Narrow(at), .. drawn[setting].Take(CellPoint.Samples - 1)];
+        return new(volts, Ties.FloatingAt(bench.Solver, at), at.State);
+    }
+
+    private CellPoint Compute(int setting, int cell)
+    {
+        var (number, size) = Cells[cell];
+        var fault = Faults[number];
+        if (IsIdle(fault, setting) && blown[cell].IsEmpty) return healthy[setting];
+        var near = healthyAt[setting].Point.Volts;
+        SeededDraws draws = new((ulong)cell + 1);
+        float[][] volts = new float[CellPoint.Samples][], sound = new float[CellPoint.Samples][];
+        var stated = Solve(settings[setting], fault, size.Middle, blown[cell], null, near);
+        (volts[0], sound[0]) = (Narrow(stated), healthy[setting].Volts[0]);
+        for (int i = 1; i < volts.Length; i++)
+        {
+            int which = ((cell * CellPoint.Samples) + i) % Drawn;
+            volts[i] = Narrow(Solve(settings[setting], fault, size.At(draws.Share()), blown[cell], tolerances[which], stated.Point.Volts));
+            sound[i] = drawn[setting][which];
+        }
+        return new(volts, Ties.FloatingAt(fault.Crossed ?? bench.Solver, stated), stated.State) { Sound = sound };
+    }
+
+    // Without a current through it a resistance changes nothing, nor does a contact that is closed anyway.
+    private bool IsIdle(Fault fault, int setting) => fault.Mode.Change switch
+    {
+        FaultChange.None or FaultChange.Unknown => true,
+        FaultChange.Series or FaultChange.Times => Enumerable.Range(fault.FirstEdge, fault.EdgeCount).All(e => Math.Abs(HealthyAmperes(setting, e)) < LeastAmperes),
+        FaultChange.Closed => healthyAt[setting].Laws[fault.FirstEdge] is not null,
+        _ => false,
+    };
+
+    private static float[] Narrow(StatePoint at)
+    {
+        float[] volts = new float[at.Point.Volts.Length];
+        for (int i = 0; i < volts.Length; i++) volts[i] = (float)at.Point.Volts[i];
+        return volts;
+    }
+}

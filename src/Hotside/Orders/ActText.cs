@@ -1,0 +1,145 @@
+using Hotside.Alterations;
+using Hotside.Circuits;
+using Hotside.Wording;
+
+namespace Hotside.Orders;
+
+/// <summary>An act as a line of the work order: imperative, the thing before the place, posts with their sign.</summary>
+internal sealed class ActText(Alteration alteration, Vocabulary words)
+{
+    /// <summary>The line of an act.</summary>
+    /// <param name="act">The act.</param>
+    /// <param name="before">The vehicle before it.</param>
+    /// <param name="after">The vehicle after it.</param>
+    public string Of(HandAct act, Circuit before, Circuit after) => act.Type switch
+    {
+        WorkActType.Record => "Photograph every terminal with its tag. Write down colors and terminals.".Replace("color", words.Color, StringComparison.Ordinal),
+        WorkActType.Measure => Measure(),
+        WorkActType.CableOff => $"Take {Cables(act, alteration.Before)} off the {Post(act, alteration.Before)}.",
+        WorkActType.BatteryOut => $"Lift {act.Item} out.",
+        WorkActType.MarkPolarity => $"Mark the tray of {act.Item}: {Plate()}.",
+        WorkActType.WireOff => Off(act),
+        WorkActType.Pull => $"Pull {(act.Purpose == "renew" ? "the old " : "")}{Wire(act.Item, before)} out.",
+        WorkActType.PartOut => $"Take {PartChangeText.Called([act.Item], alteration.Before, words)} out.",
+        WorkActType.Fit => Sentence(PartChangeText.Fitted([act.Item], alteration, words)),
+        WorkActType.Swap => Swapped(act, before, after),
+        WorkActType.Turn => Turned(act, before, after),
+        WorkActType.Remount => Mounted(act.Item),
+        WorkActType.Cut => $"Cut {Wire(act.Item, before)} where {CutFor(act)} goes. Tag the piece at {alteration.Before.TextOf(act.At)} {act.Said}.",
+        WorkActType.Lay => Laid(act.Item),
+        WorkActType.WireOn => $"Put {Wire(act.Item, alteration.After)} on {alteration.After.TextOf(act.At)}.",
+        WorkActType.Work => $"{PartChangeText.Called([act.Item], alteration.After.FindPart(act.Item) is null ? alteration.Before : alteration.After, words)}: {act.Said}.",
+        WorkActType.DeadTest => act.Said == "fuses-out" ? $"Take every fuse out: {Fuses()}." : DeadTest(),
+        WorkActType.CableOn => $"Put {Cables(act, alteration.After)} on the {Post(act, alteration.After)}{(act.Said == "ground" ? ", through a lamp in series" : "")}.",
+        WorkActType.PowerUp => Powered(act),
+        _ => act.Said switch
+        {
+            "label" => $"Label tray, fuel filler and charger point: {Plate()}.",
+            "tidy" => $"Take old bulbs and spare fuses for {Numbers.Plain(alteration.Before.System.Volts[0])} V out of the vehicle.",
+            _ => "Mark on the drawing in red what was done otherwise.",
+        },
+    };
+
+    private static string Sentence(string text) => Vocabulary.Capital(text) + (text.EndsWith('.') ? "" : ".");
+
+    private string Measure() =>
+        $"Measure the battery at its posts: {string.Join("; ", BatteryPosts.Of(alteration.Before).Where(p => p.IsGround).Select(p => $"{Numbers.Plain(p.Source.Volts)} V, {Sign(p)} post of {p.Source.Part.Id} on {words.Ground}"))}."
+            .Replace(": .", ".", StringComparison.Ordinal);
+
+    private string Post(HandAct act, Circuit circuit)
+    {
+        var post = BatteryPosts.Of(circuit).First(p => p.End == act.At);
+        return $"{Sign(post)} post of {act.Item} ({(post.IsGround ? words.Ground + "ed" : words.Hot)})";
+    }
+
+    private static string Sign(BatteryPost post) => post.IsPlus ? "POSITIVE" : "NEGATIVE";
+
+    private string Cables(HandAct act, Circuit circuit)
+    {
+        string[] ids = [.. circuit.ConductorsAt(act.At).Select(c => Wire(c.Id, circuit))];
+        return ids.Length == 0 ? "the cable" : PartWords.And(ids);
+    }
+
+    private string Plate()
+    {
+        var posts = BatteryPosts.Of(alteration.After).Where(p => p.IsGround).Select(Sign).Distinct().ToArray();
+        string volts = string.Join(" and ", alteration.After.System.Volts.Select(v => Numbers.Plain(v) + " V"));
+        return posts.Length == 1 ? $"\"{volts}, {posts[0]} {words.Ground.ToUpperInvariant()}\"" : $"\"{volts}\"";
+    }
+
+    private string Wire(string id, Circuit circuit)
+    {
+        string colour = (circuit.FindConductor(id) ?? alteration.After.FindConductor(id) ?? alteration.Before.FindConductor(id)) is { } wire ? ColourWords.Of(wire.Wire, words) : "";
+        return colour.Length == 0 ? id : $"{id} ({colour})";
+    }
+
+    private string Off(HandAct act)
+    {
+        string at = alteration.Before.TextOf(act.At);
+        bool isPost = act.At.Part is { } id && alteration.Before.FindPart(id) is { IsStandingSource: true };
+        return isPost ? $"Tag {Wire(act.Item, alteration.Before)} and {at}; {act.Item} is off {at} already." : $"Tag {Wire(act.Item, alteration.Before)} and {at}. Take {act.Item} off {at}.";
+    }
+
+    private string Swapped(HandAct act, Circuit before, Circuit after)
+    {
+        bool isReversed = alteration.Changes.SelectMany(c => c.Acts).OfType<Replace>().Any(r => r.Reversed && r.Items.Contains(act.Item));
+        string text = Sentence(PartChangeText.Replaced([act.Item], isReversed, alteration, words));
+        Part was = alteration.Before.FindPart(act.Item)!, now = alteration.After.FindPart(act.Item)!;
+        string landed = now.IsStandingSource ? "" : Landed(act.Item, before, after);
+        if (landed.Length == 0) return text;
+        // A bulb or a fuse comes out of its holder, whose wires stay.
+        bool isHeld = was.Kind.Id == now.Kind.Id && !isReversed && (act.Words.Contains("lamp") || act.Words.Contains("fuse"));
+        return isHeld ? $"{text} If the holder stays, so do its wires." : $"{text} Tag its wires first. On again: {landed}.";
+    }
+
+    private string Turned(HandAct act, Circuit before, Circuit after)
+    {
+        string called = PartChangeText.Called([act.Item], alteration.Before, words), landed = Landed(act.Item, before, after);
+        return landed.Length > 0 ? $"Swap the leads of {called}: {landed}." : $"{Vocabulary.Capital(called)}: its wires go on the other way round.";
+    }
+
+    // Which wires are on a part, and on which terminal of the new one.
+    private static string Landed(string part, Circuit before, Circuit after)
+    {
+        List<string> landed = [];
+        foreach (var wire in before.Conductors)
+            if (after.FindConductor(wire.Id) is { } now)
+                foreach (var (was, end) in new[] { (wire.From, now.From), (wire.To, now.To) })
+                    if (was.Part == part && end.Part == part)
+                        landed.Add(was == end ? $"{wire.Id} on {after.TextOf(end)}" : $"{wire.Id} from {before.TextOf(was)} to {after.TextOf(end)}");
+        return string.Join(", ", landed);
+    }
+
+    private string Mounted(string id) => $"Mount {PartChangeText.Called([id], alteration.After, words)} {(alteration.After.FindPart(id)?.CaseOn is { } on ? "with its case on " + EndWords.Of(on, alteration.After) : "insulated")}.";
+
+    private string CutFor(HandAct act) => alteration.After.FindConductor(act.Said)?.Ends.Select(e => e.Part).OfType<string>().FirstOrDefault(p => alteration.Before.FindPart(p) is null) ?? "the new part";
+
+    private string Laid(string id)
+    {
+        var wire = alteration.After.FindConductor(id)!;
+        string length = wire.Wire.LengthInMetres is { } metres ? $", {Numbers.Plain(metres, 2)} m" : "";
+        return $"Lay {id} ({WireChangeText.Material(wire.Wire)}{length}) from {alteration.After.TextOf(wire.From)} to {alteration.After.TextOf(wire.To)}. Slide sleeves and labels on.";
+    }
+
+    private string Fuses() => string.Join(", ", alteration.After.Parts.Where(p => TradeWords.Of(p).Contains("fuse")).Select(p => p.Id));
+
+    private string DeadTest()
+    {
+        var hot = BatteryPosts.Of(alteration.After).FirstOrDefault(p => !p.IsGround);
+        string cable = hot is null ? "" : string.Join(" and ", alteration.After.ConductorsAt(hot.End).Select(c => c.Id));
+        return $"Make the dead tests of the check sheet with a meter proved on a known source.{(cable.Length > 0 ? $" From {cable} to {(alteration.After.System.Return is { } node ? EndWords.Of(node, alteration.After) : "chassis")}, all off: open, or what stays fed." : "")}";
+    }
+
+    private string Powered(HandAct act) => act.Said switch
+    {
+        "battery-in" => $"Put {act.Item} in its tray.",
+        "fuses-in" => $"Put the fuses in one by one, the largest last: {Fuses()}. Look at the lamp after each: bright means a short; take that fuse out.",
+        "lamp-out" => $"Take the lamp out. Put {Cables(new(act.Type, act.Item, 0) { At = GroundPost(act.Item) }, alteration.After)} straight on the {GroundSign(act.Item)} post of {act.Item}, {words.Ground}ed.",
+        "crank" => "Disable the ignition. Crank for 5 s. Read the volts at the battery.",
+        _ => "Start the engine. Read the charging volts at the battery.",
+    };
+
+    private End GroundPost(string id) => BatteryPosts.Of(alteration.After).FirstOrDefault(p => p.IsGround && p.Source.Part.Id == id)?.End ?? End.Free;
+
+    private string GroundSign(string id) => BatteryPosts.Of(alteration.After).FirstOrDefault(p => p.IsGround && p.Source.Part.Id == id) is { } post ? Sign(post) : "other";
+}

@@ -1,0 +1,121 @@
+using System.Collections.Immutable;
+using Hotside.Alterations;
+using Hotside.Diagnostics;
+
+namespace Hotside.Orders;
+
+/// <summary>The acts of an alteration in their order, cut into steps; what is not a matter of words.</summary>
+internal sealed class WorkPlan
+{
+    // More than fits under one tick box (own choice).
+    private const int MostActs = 8;
+
+    private readonly ActList list;
+    private readonly bool[] doneAll;
+
+    /// <summary>Plans an alteration.</summary>
+    /// <param name="alteration">The alteration.</param>
+    /// <param name="book">Phases and rules.</param>
+    /// <param name="progress">What is done, as the job writes it: it comes first, for it is history; the rest is planned from there.</param>
+    public WorkPlan(Alteration alteration, OrderBook? book = null, string progress = "")
+    {
+        Alteration = alteration;
+        Book = book ?? OrderBook.Standard;
+        list = new(alteration);
+        States = new(alteration, list);
+        ActFacts facts = new(alteration, Book);
+        Acts = Paired([.. list.All.Concat(StandingActs.Of(alteration)).Select((a, i) => facts.Told(a with { Index = i }))]);
+        Graph = new(Acts, Book.Rules, States.Counterpart);
+        List<Diagnostic> problems = [.. Graph.Problems];
+        Done = Progress.Read(progress, [.. Acts.Take(Count)], problems);
+        problems.AddRange(Progress.Open(Done, Acts, Graph));
+        Problems = [.. problems];
+        doneAll = WithStanding();
+        Order = ActOrder.Of(Acts, Graph, doneAll);
+        Steps = [.. StepsOf()];
+    }
+
+    /// <summary>The alteration.</summary>
+    public Alteration Alteration { get; }
+
+    /// <summary>Phases and rules.</summary>
+    public OrderBook Book { get; }
+
+    /// <summary>All acts: those that change the circuit first, in the order of the changes.</summary>
+    public ImmutableArray<HandAct> Acts { get; }
+
+    /// <summary>The number of acts that belong to changes; their marks make a state.</summary>
+    public int Count => list.All.Count;
+
+    /// <summary>What waits for what.</summary>
+    public ActGraph Graph { get; }
+
+    /// <summary>The vehicle in between.</summary>
+    public VehicleStates States { get; }
+
+    /// <summary>The indices of the acts in their order.</summary>
+    public ImmutableArray<int> Order { get; }
+
+    /// <summary>The steps, each with the indices of its acts.</summary>
+    public ImmutableArray<ImmutableArray<int>> Steps { get; }
+
+    /// <summary>A mark for each act of the changes that is done.</summary>
+    public bool[] Done { get; }
+
+    /// <summary>Hard rules that no order meets, and progress that leaves something out.</summary>
+    public ImmutableArray<Diagnostic> Problems { get; }
+
+    /// <summary>Whether an act is done, of those that every order has what comes before something done.</summary>
+    public bool IsDone(int act) => doneAll[act];
+
+    /// <summary>The marks of all acts once the first so many steps are done.</summary>
+    public bool[] DoneAfter(int steps)
+    {
+        bool[] done = new bool[Count];
+        foreach (int i in Steps.Take(steps).SelectMany(s => s).Where(i => i < Count)) done[i] = true;
+        return done;
+    }
+
+    // Nobody has done anything without what every order begins with.
+    private bool[] WithStanding()
+    {
+        bool[] done = [.. Done, .. new bool[Acts.Length - Count]];
+        if (Done.Any(d => d))
+            foreach (var act in Acts.Skip(Count))
+                done[act.Index] = act.Type is WorkActType.Record or WorkActType.Measure or WorkActType.CableOff or WorkActType.BatteryOut or WorkActType.MarkPolarity;
+        return done;
+    }
+
+    // What comes off to go on elsewhere waits until it can go on there.
+    private static ImmutableArray<HandAct> Paired(HandAct[] acts)
+    {
+        foreach (var on in acts.Where(a => a.Partner >= 0)) acts[on.Partner] = acts[on.Partner] with { Phase = Math.Max(acts[on.Partner].Type == WorkActType.Cut ? acts[on.Partner].Phase : 0, on.Phase) };
+        return [.. acts];
+    }
+
+    // One box for what is done at one place, to one circuit, in one phase.
+    private IEnumerable<ImmutableArray<int>> StepsOf()
+    {
+        var step = ImmutableArray.CreateBuilder<int>();
+        foreach (int i in Order)
+        {
+            if (step.Count > 0 && (!GoesWith(Acts[step[^1]], Acts[i]) || (step.Count >= MostActs && Acts[i].Partner < 0)))
+            {
+                yield return step.ToImmutable();
+                step.Clear();
+            }
+            step.Add(i);
+        }
+        if (step.Count > 0) yield return step.ToImmutable();
+    }
+
+    private static bool GoesWith(HandAct last, HandAct next)
+    {
+        if (last.Type is WorkActType.CableOff or WorkActType.CableOn or WorkActType.DeadTest or WorkActType.PowerUp || next.Type is WorkActType.PowerUp or WorkActType.CableOn || next.Words.Contains("battery")) return false;
+        // Both ends of a move are one thing, wherever they are.
+        if (next.Partner == last.Index || (next.Partner >= 0 && next.Partner == last.Partner)) return true;
+        if (last.Phase != next.Phase || last.Place != next.Place) return false;
+        // Dead copper asks for no look in between, and at a named place one stays.
+        return next.Place is not null || next.Type == WorkActType.Lay || last.Way == next.Way || last.Change == next.Change;
+    }
+}

@@ -1,0 +1,120 @@
+using System.Text;
+using System.Text.Encodings.Web;
+using System.Text.Json;
+using Hotside.CheckSheets;
+using Hotside.Circuits;
+using Hotside.Outputs;
+
+namespace Hotside;
+
+/// <summary>A check sheet as text, as comma-separated values and as JSON.</summary>
+public static class CheckSheetTable
+{
+    private const string Schema = "hotside-check-sheet/1";
+
+    private static readonly string[] Head = ["no.", "stage", "setting", "red on", "black on", "expected", "of battery", "band", "reading", "ok", "if not"];
+
+    /// <summary>The sheet in plain text: cautions and heads, rows by stage with room for the reading, notes; lines end with a line feed.</summary>
+    /// <param name="sheet">The sheet.</param>
+    public static string ToText(this CheckSheet sheet)
+    {
+        ArgumentNullException.ThrowIfNull(sheet);
+        StringBuilder text = new();
+        text.Append(sheet.Title).Append("\n\n");
+        foreach (string caution in sheet.Cautions) text.Append("CAUTION: ").Append(caution).Append('\n');
+        text.Append('\n');
+        foreach (string head in sheet.Heads) text.Append(head).Append('\n');
+        foreach (var stage in sheet.Rows.GroupBy(r => r.Stage))
+        {
+            text.Append('\n').Append(HeadOf(stage.Key)).Append('\n');
+            foreach (var setting in stage.GroupBy(r => r.Setting))
+            {
+                text.Append("  ").Append(setting.Key).Append('\n');
+                string[] cautions = [.. setting.Select(r => r.Caution).Where(c => c.Length > 0).Distinct()];
+                foreach (string caution in cautions) text.Append("  CAUTION: ").Append(caution).Append('\n');
+                string[][] cells = [["no.", "red on", "black on", "expected", "of battery", "band", "reading", ""], .. setting.Select(Cells)];
+                string[] lines = TextColumns.Of("  ", cells, 0).TrimEnd('\n').Split('\n');
+                text.Append(lines[0]).Append('\n');
+                foreach (var (row, line) in setting.Zip(lines.Skip(1)))
+                {
+                    text.Append(line).Append('\n');
+                    if (row.IfNot.Length > 0) text.Append("       if not: ").Append(row.IfNot).Append('\n');
+                }
+            }
+        }
+        if (!sheet.Notes.IsEmpty) text.Append('\n');
+        foreach (string note in sheet.Notes) text.Append("- ").Append(note).Append('\n');
+        return text.ToString();
+    }
+
+    /// <summary>The rows as comma-separated values after RFC 4180: a head line, then a line a row; the column "reading" is to be filled in, and the file then is one of readings for a diagnosis.</summary>
+    /// <param name="sheet">The sheet.</param>
+    public static string ToCsv(this CheckSheet sheet)
+    {
+        ArgumentNullException.ThrowIfNull(sheet);
+        StringBuilder text = new();
+        Line(text, Head);
+        foreach (var row in sheet.Rows)
+            Line(text, [Numbers.Whole(row.Number), HeadOf(row.Stage), row.Setting, row.RedOn, row.BlackOn, row.Expected, row.OfBattery, row.Band, "", "", row.IfNot]);
+        return text.ToString();
+    }
+
+    /// <summary>The sheet as JSON of the contract <c>hotside-check-sheet/1</c>.</summary>
+    /// <param name="sheet">The sheet.</param>
+    public static string ToJson(this CheckSheet sheet)
+    {
+        ArgumentNullException.ThrowIfNull(sheet);
+        using MemoryStream stream = new();
+        using (Utf8JsonWriter json = new(stream, new() { Indented = true, NewLine = "\n", Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping })) Write(json, sheet);
+        return Encoding.UTF8.GetString(stream.ToArray()) + "\n";
+    }
+
+    /// <summary>What stands above the rows of a stage.</summary>
+    /// <param name="stage">The stage.</param>
+    public static string HeadOf(CheckStage stage) => stage switch
+    {
+        CheckStage.DeadGrounds => "Battery OUT: grounds",
+        CheckStage.DeadShorts => "Battery OUT: shorts, fuse way by fuse way",
+        CheckStage.DeadLoads => "Battery OUT: through the loads",
+        CheckStage.PowerUp => "First power, by steps",
+        CheckStage.AtRest => "Power on, all at rest",
+        CheckStage.Live => "Power on",
+        CheckStage.Cranking => "Cranking",
+        CheckStage.Charging => "Engine running",
+        _ => "Hot, once more",
+    };
+
+    private static string[] Cells(CheckRow row) => [Numbers.Whole(row.Number), row.RedOn, row.BlackOn, row.Expected, row.OfBattery, row.Band, "________", "[ ]"];
+
+    private static void Write(Utf8JsonWriter json, CheckSheet sheet)
+    {
+        json.WriteStartObject();
+        json.WriteString("schema", Schema);
+        json.WriteString("title", sheet.Title);
+        Texts(json, "cautions", sheet.Cautions);
+        Texts(json, "heads", sheet.Heads);
+        json.WriteStartArray("rows");
+        foreach (var row in sheet.Rows)
+        {
+            json.WriteStartObject();
+            json.WriteNumber("number", row.Number);
+            json.WriteString("stage", row.Stage.ToString());
+            foreach (var (name, value) in new[] { ("setting", row.Setting), ("red", row.RedOn), ("black", row.BlackOn), ("expected", row.Expected), ("ofBattery", row.OfBattery), ("band", row.Band), ("ifNot", row.IfNot), ("caution", row.Caution) })
+                if (value.Length > 0) json.WriteString(name, value);
+            json.WriteEndObject();
+        }
+        json.WriteEndArray();
+        Texts(json, "notes", sheet.Notes);
+        json.WriteEndObject();
+    }
+
+    private static void Texts(Utf8JsonWriter json, string name, IEnumerable<string> texts)
+    {
+        json.WriteStartArray(name);
+        foreach (string text in texts) json.WriteStringValue(text);
+        json.WriteEndArray();
+    }
+
+    private static void Line(StringBuilder text, string[] cells) =>
+        text.AppendJoin(',', cells.Select(c => c.AsSpan().IndexOfAny(",\"\r\n") < 0 ? c : "\"" + c.Replace("\"", "\"\"", StringComparison.Ordinal) + "\"")).Append("\r\n");
+}

@@ -1,0 +1,64 @@
+using System.Text;
+using Hotside.Circuits;
+using Hotside.Orders;
+using Hotside.Outputs;
+using Hotside.Wording;
+
+namespace Hotside;
+
+/// <summary>A job's order of work, to be printed and ticked off, as comma-separated values, or as JSON. Immutable.</summary>
+public sealed class OrderTable
+{
+    private readonly string supply;
+
+    private OrderTable(WorkOrder order, string supply) => (Order, this.supply) = (order, supply);
+
+    /// <summary>The order.</summary>
+    public WorkOrder Order { get; }
+
+    /// <summary>The order of a job.</summary>
+    /// <param name="job">The job.</param>
+    /// <param name="words">Whose words it uses.</param>
+    /// <exception cref="ArgumentOutOfRangeException"><paramref name="words"/> is none of the two.</exception>
+    public static OrderTable Of(Job job, Words words = Words.American)
+    {
+        ArgumentNullException.ThrowIfNull(job);
+        return new(job.OrderWork(words), SheetText.Supply(job.Alteration, Vocabulary.Of(words)));
+    }
+
+    /// <summary>The order in plain text, 100 columns wide: cautions first, then steps with a box to tick, and beside them what a battery would do; lines end with a line feed.</summary>
+    public string ToText() => OrderSheet.Write(Order, supply);
+
+    /// <summary>The order as comma-separated values after RFC 4180, a line an act: a head line, lines ended by carriage return and line feed.</summary>
+    public string ToCsv() => OrderRows.WriteCsv(Order);
+
+    /// <summary>The order as JSON of the contract <c>hotside-order/1</c>.</summary>
+    public string ToJson() => OrderRows.WriteJson(Order, supply);
+
+    /// <summary>Writes the text to a file in UTF-8: beside it first, then renamed, so that a failed run leaves what was there.</summary>
+    /// <param name="path">The file; its folder exists.</param>
+    /// <exception cref="ArgumentException"><paramref name="path"/> is empty.</exception>
+    /// <exception cref="IOException">The file cannot be written, its folder does not exist, or the path is a folder.</exception>
+    /// <exception cref="UnauthorizedAccessException">The file may not be written.</exception>
+    public void SaveText(string path) => Save(path, ToText);
+
+    /// <summary>Writes the comma-separated values to a file in UTF-8, as <see cref="SaveText"/> does.</summary>
+    /// <param name="path">The file; its folder exists.</param>
+    /// <exception cref="ArgumentException"><paramref name="path"/> is empty.</exception>
+    /// <exception cref="IOException">The file cannot be written, its folder does not exist, or the path is a folder.</exception>
+    /// <exception cref="UnauthorizedAccessException">The file may not be written.</exception>
+    public void SaveCsv(string path) => Save(path, ToCsv);
+
+    /// <summary>Writes the JSON to a file in UTF-8, as <see cref="SaveText"/> does.</summary>
+    /// <param name="path">The file; its folder exists.</param>
+    /// <exception cref="ArgumentException"><paramref name="path"/> is empty.</exception>
+    /// <exception cref="IOException">The file cannot be written, its folder does not exist, or the path is a folder.</exception>
+    /// <exception cref="UnauthorizedAccessException">The file may not be written.</exception>
+    public void SaveJson(string path) => Save(path, ToJson);
+
+    private static void Save(string path, Func<string> text)
+    {
+        ArgumentException.ThrowIfNullOrWhiteSpace(path);
+        SafeFile.Write(path, Encoding.UTF8.GetBytes(text()));
+    }
+}
