@@ -39,7 +39,7 @@ internal static class AlternatorStep
         if (outlet is { } post)
             foreach (var part in draft.Circuit.Parts.Where(p => p.Joints.Any(j => IsOf(j.On))).ToArray())
                 draft.Replace(part.Id, part.Spec with { Joints = [.. part.Spec.Joints.Select(j => IsOf(j.On) ? j with { On = post } : j)] }, "what it was bolted to is out");
-        draft.TakeOut(set.Ids, reason);
+        draft.TakeOut(set.Machines.Concat(set.Regulators).Select(p => p.Id), reason);
         if (isExcited && kept.Length == 0) Lamp(work, id);
         work.Decide(id, DecisionKind.Fit, "the old set is out");
         work.Comment(id, "the wrong polarity destroys its diodes at once; it is never polarised, never run off the battery, and fitted with the battery cables off" + (isExcited ? "" : "; it must be revved once to wake, and senses its own stud"));
