@@ -26,6 +26,7 @@ internal static class Proposer
         Scope scope = new(request.Only, circuit);
         bool isAsked = !string.IsNullOrWhiteSpace(request.To);
         if (!isAsked && scope.IsWhole) throw new ArgumentException("Say which supply is to come, as in \"12 V negative\", or name a single job.", nameof(request));
+        if (!circuit.Parts.Any(p => p.IsStandingSource)) throw new ArgumentException("There is no battery in the file, so nothing can be computed of it; add the battery, or what stands for it.", nameof(request));
         var asked = isAsked ? TargetSupply.Parse(request.To!, circuit) : TargetSupply.Same(circuit);
         List<Diagnostic> notes = [];
         if (!scope.IsWhole && !asked.IsSame) notes.Add(ProposalProblems.SupplyStays.At(null, circuit.System.ToString(), asked.System.ToString()));
@@ -73,7 +74,7 @@ internal static class Proposer
             Decisions = [.. work.Decisions.Select(d => d with { Questions = [.. work.Draft.NoteOf(d.Item)?.Questions ?? []] })],
             Options = work.Choices.Told,
             Findings = isEmpty ? [] : Findings(alteration, cancel),
-            Notes = [.. notes, .. work.Problems, .. questions.Select(q => ProposalProblems.QuestionOpen.Of([q.Item], q.Item, q.Text))],
+            Notes = [.. notes, .. questions.Select(q => ProposalProblems.QuestionOpen.Of([q.Item], q.Item, q.Text))],
         };
         return proposal with { Text = ProposalText.Of(before.Text, before.LineEnd, proposal) };
     }

@@ -55,6 +55,31 @@ public class RequestTests
         Assert.Contains("G3 would be destroyed", Assert.Throws<ArgumentException>(() => van.Proposal(new() { To = "12 V positive", From = ProposalBase.After })).Message, StringComparison.Ordinal);
     }
 
+    [Fact]
+    public void What_is_bolted_to_a_regulator_that_goes_finds_another_post()
+    {
+        string job = ProposalCases.TextOf("gallery/charging").Split("\nalteration:")[0].Replace("F1: fuse, 5 A, Ignition feed, 1 on X1", "F1: fuse, 5 A, Ignition feed, 1 on K1.BAT", StringComparison.Ordinal) + "\n";
+        var proposal = Job.Read(job).OrThrow().Proposal(new() { To = "12 V negative" });
+        Assert.Equal("X1", proposal.Alteration.After.TextOf(proposal.Alteration.After.FindPart("F1")!.Joints[0].On));
+        Assert.DoesNotContain(Job.Read(proposal.ToYaml()).OrThrow().Findings, f => f.Severity >= Severity.Error);
+    }
+
+    [Fact]
+    public void What_must_suit_the_volts_and_cannot_be_computed_is_asked()
+    {
+        string job = ProposalCases.TextOf("gallery/horn").Split("\nalteration:")[0].Replace("  S1: push-button", "  C1: suppressor, 1 on H1.1\n  E1: lamp, Map lamp, 6 V, 5 W, 2 on chassis, 1 free\n  F3: breaker, 10 A, 1 on X1, 2 free\n  S1: push-button", StringComparison.Ordinal) + "\n";
+        var proposal = Job.Read(job).OrThrow().Proposal(new() { To = "12 V negative" });
+        Assert.All(proposal.Decisions.Where(d => d.Item is "C1" or "E1" or "F3"), d => Assert.Equal(DecisionKind.Check, d.Kind));
+        Assert.Equal(["C1", "E1", "F3"], proposal.Questions.Select(q => q.Item).Where(i => i is "C1" or "E1" or "F3").Order(StringComparer.Ordinal));
+    }
+
+    [Fact]
+    public void A_file_without_a_battery_is_told_so()
+    {
+        string job = ProposalCases.TextOf("gallery/horn").Split("\nalteration:")[0].Replace("  G1: battery, 6 V, 90 Ah\n", "  G1: elsewhere\n", StringComparison.Ordinal) + "\n";
+        Assert.Contains("no battery in the file", Assert.Throws<ArgumentException>(() => Job.Read(job).OrThrow().Proposal(new() { To = "12 V negative" })).Message, StringComparison.Ordinal);
+    }
+
     // TM 5-3810-300-24&P-3: a generator is magnetised for its new ground by its own field circuit; TM 9-8000, 17-2a: a meter turns with its current.
     [Fact]
     public void A_change_of_polarity_alone_keeps_the_machine_and_every_load()

@@ -15,7 +15,7 @@ internal static class DraftChanges
         List<Act> acts = [.. CircuitComparison.Acts(before, after).Select(g => g[0])];
         acts = [.. acts.Select(a => Turned(draft, a)).OfType<Act>()];
         foreach (string id in draft.Turned.Order(StringComparer.Ordinal).Where(id => after.FindPart(id) is not null && acts.All(a => a is not (Replace or Reverse) || !a.Items.Contains(id)))) acts.Add(new Reverse([id]));
-        foreach (string id in draft.Renewed.Where(id => acts.All(a => !a.Items.Contains(id)))) acts.Add(new Replace([id], Reversed: false));
+        foreach (string id in draft.Renewed.Order(StringComparer.Ordinal).Where(id => acts.All(a => !a.Items.Contains(id)))) acts.Add(new Replace([id], Reversed: false));
         acts.AddRange(draft.Order.SelectMany(id => draft.NoteOf(id)!.Works.Select(w => new Work([id], w))));
         if (acts.Count == 0) return new("", before, before, []);
         var placed = acts.Select((a, i) => (Act: a, Place: PlaceOf(draft, a), i))

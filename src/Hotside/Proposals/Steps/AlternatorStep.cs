@@ -35,7 +35,11 @@ internal static class AlternatorStep
         }, "it charges at idle and has its regulator built in");
         foreach (var wire in kept) draft.Move(wire.Id, wire.Ends.First(IsOf), End.At(id, "D+"), "the lamp excites the alternator");
         if (outlet is { } there) foreach (var wire in others) draft.Move(wire.Id, wire.Ends.First(IsOf), there, "it met the charge wire at the regulator");
-        draft.TakeOut(set.Ids, reason);
+        // What was bolted to the regulator's post is bolted to where its feed came from.
+        if (outlet is { } post)
+            foreach (var part in draft.Circuit.Parts.Where(p => p.Joints.Any(j => IsOf(j.On))).ToArray())
+                draft.Replace(part.Id, part.Spec with { Joints = [.. part.Spec.Joints.Select(j => IsOf(j.On) ? j with { On = post } : j)] }, "what it was bolted to is out");
+        draft.TakeOut(set.Machines.Concat(set.Regulators).Select(p => p.Id), reason);
         if (isExcited && kept.Length == 0) Lamp(work, id);
         work.Decide(id, DecisionKind.Fit, "the old set is out");
         work.Comment(id, "the wrong polarity destroys its diodes at once; it is never polarised, never run off the battery, and fitted with the battery cables off" + (isExcited ? "" : "; it must be revved once to wake, and senses its own stud"));
@@ -50,8 +54,8 @@ internal static class AlternatorStep
         double output = Outputs.FirstOrDefault(o => o >= needed, Outputs[^1]);
         var part = draft.Part(place.Id);
         draft.Replace(place.Id, part.Spec with { Ratings = [part.Ratings[0], new("A", new(output, Unit.Ampere))] }, "");
-        draft.Note(place.Id).Reason = $"{Numbers.Brief(night)} A by night and {Numbers.Brief(Recharge)} A for the battery are to be 80 % of it";
-        work.Ask(place.Id, $"amperes? {Numbers.Brief(needed)} A at least by the loads in this file; {Numbers.Brief(output)} A taken; bracket and pulley decide");
+        draft.Note(place.Id).Reason = $"{Numbers.Plain(night, 0)} A by night and {Numbers.Brief(Recharge)} A for the battery are to be 80 % of it";
+        work.Ask(place.Id, $"amperes? {Numbers.Plain(needed, 0)} A at least by the loads in this file; {Numbers.Brief(output)} A taken; bracket and pulley decide");
         End outlet = Outlet(work, place, output);
         string fuse = draft.Fit(new(draft.KindOf("fuse"))
         {

@@ -30,7 +30,7 @@ internal static class FuseChoice
         bool isForCoils = behind.Length > 0 && behind.All(l => l.Element.Type == ElementType.Coil && l.Part.Kind.Elements.Any(e => e.Type == ElementType.Contact));
         string why = isForCoils ? "it feeds coils of relays alone" : limited > 0 && limited * Surge >= fuse.LeastRating.Amperes ? $"what is behind it gives {Numbers.Brief(limited)} A at most"
             : surging * Surge > fuse.LeastRating.Amperes ? $"its circuit is rated {Numbers.Brief(surging)} A, and takes half as much again for a moment"
-            : $"{Numbers.Brief(amperes)} A pass it at most";
+            : $"{Numbers.Plain(amperes, 1)} A pass it at most";
         return (rating, why + (fuse.Thinnest is { } thin && double.IsFinite(most) ? $"; {thin.Id} behind it may carry {Numbers.Brief(most)} A" : ""));
     }
 

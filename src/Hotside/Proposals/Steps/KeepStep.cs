@@ -10,7 +10,27 @@ internal static class KeepStep
     public static void Run(Workbench work)
     {
         foreach (var part in work.Draft.Before.Parts.Where(p => !work.IsDecided(p.Id)))
-            work.Decide(part.Id, DecisionKind.Keep, Reason(work, part));
+            if (DoubtOf(work, part) is var (reason, task, question)) Check(work, part, reason, task, question);
+            else work.Decide(part.Id, DecisionKind.Keep, Reason(work, part));
+    }
+
+    private static void Check(Workbench work, Part part, string reason, string task, string question)
+    {
+        work.Decide(part.Id, DecisionKind.Check, reason);
+        work.Draft.Note(part.Id).Works.Add(task);
+        work.Ask(part.Id, question);
+    }
+
+    // What must suit the volts and takes none that the solver could tell of: capacitors, breakers, resistors; and what nothing in the file feeds.
+    private static (string Reason, string Task, string Question)? DoubtOf(Workbench work, Part part)
+    {
+        if (!work.Scope.IsWhole || work.Target.Factor == 1 || part.Kind.Voltage is not ("match" or "misreads")) return null;
+        double volts = work.Draft.System.Volts.Max();
+        if (part.Ratings.Any(r => r.Quantity.Unit == Unit.Volt && r.Quantity.Values.All(v => v >= volts))) return null;
+        if (!part.Kind.Elements.Any(e => e.IsConsumer && !e.IsInternal))
+            return part.Kind.Elements.Any(e => e.IsSource) ? null : ($"it must suit {Numbers.Brief(volts)} V, and nothing in the file says whether it does", "read its mark for volts, amperes and ohms before it is fed; one that does not suit is replaced", $"does it suit {Numbers.Brief(volts)} V and the current there then?");
+        return work.Exposures.Of(part).All(e => Math.Abs(e.Volts) < 0.05 * e.Rated)
+            ? ("nothing in this file feeds it, so nothing can be computed for it", "find out how it is fed before anything is powered", "how is it fed? it must suit the new supply as well") : null;
     }
 
     private static string Reason(Workbench work, Part part)

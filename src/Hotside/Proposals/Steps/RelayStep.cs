@@ -55,7 +55,7 @@ internal static class RelayStep
     {
         double amperes = Math.Abs(work.Now.Greatest(part, contact).Amperes), before = Math.Abs(work.Before.Greatest(part, contact).Amperes);
         double? rating = part.Rated(contact.Name, Unit.Ampere);
-        string now = Numbers.Brief(amperes), volts = Numbers.Brief(work.Draft.System.Volts.Max()), was = Numbers.Brief(before), old = Numbers.Brief(work.Draft.Before.System.Volts.Max());
+        string now = Numbers.Plain(amperes, 1), volts = Numbers.Brief(work.Draft.System.Volts.Max()), was = Numbers.Plain(before, 1), old = Numbers.Brief(work.Draft.Before.System.Volts.Max());
         bool isNamed = fed.Any(l => work.Scope.Names(l.Part.Id)) || work.Scope.Names(part.Id);
         bool isCoil = fed.All(l => l.Element.Type == ElementType.Coil);
         if (isCoil || amperes < (isNamed ? 0.05 : LeastAmperes)) return null;

@@ -1,5 +1,4 @@
 using Hotside.Circuits;
-using Hotside.Diagnostics;
 using Hotside.Proposals.Drafts;
 using Hotside.Proposals.Exposures;
 using Hotside.Proposals.Rules;
@@ -45,9 +44,6 @@ internal sealed class Workbench
 
     /// <summary>What was decided, in the order of the steps.</summary>
     public List<Decision> Decisions { get; } = [];
-
-    /// <summary>What is to be told of the file and of what no step could do.</summary>
-    public List<Diagnostic> Problems { get; } = [];
 
     /// <summary>The draft as it stands, studied.</summary>
     public Bench Now
