@@ -12,7 +12,7 @@ namespace Hotside.Diagnoses;
 internal sealed class BenchSettings
 {
     // A bound: pieces with more are looked at in the first ones.
-    private const int Most = 28, MostOfLoad = 4;
+    private const int Most = 20, MostOfLoad = 4;
 
     private readonly Circuit piece;
     private readonly List<BenchSetting> all = [];

@@ -47,7 +47,7 @@ internal sealed class DiagnosisBench
     {
         var loose = LooseJoints.Of(study.Circuit);
         var piece = loads.IsEmpty ? loose : ConnectedPiece.Of(study, loose, loads);
-        Bench bench = new(piece);
+        Bench bench = new(piece, isPiece: piece.Parts.Length < study.Circuit.Parts.Length);
         return new(study, bench, FaultList.Of(bench, FactorOf(study.Circuit, alteration))) { Loads = loads };
     }
 
