@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Hotside.Alterations;
 using Hotside.Circuits;
+using Hotside.Diagnoses;
 using Hotside.Studies;
 using Hotside.Wording;
 
@@ -38,9 +39,11 @@ internal sealed class SheetMaker(CircuitStudy study, Alteration? alteration, str
         List<CheckRow> rows = [];
         List<(string Fault, CheckRow? FoundBy)> silent = [];
         double shown = 0, all = 0;
-        foreach (var bench in SheetPieces.Of(study, alteration, loads))
+        var pieces = SheetPieces.Of(study, loads).ToArray();
+        if (pieces.Length > 1 || !loads.IsEmpty) rows.AddRange(new SheetRows(DiagnosisBench.Sound(study), extent, null, words).Rows);
+        // Pieces know nothing of each other, so they may be worked at together; their order stays.
+        foreach (var of in pieces.AsParallel().AsOrdered().Select(l => new SheetRows(DiagnosisBench.Of(study, alteration, l), extent, alteration, words)))
         {
-            SheetRows of = new(bench, extent, alteration, words);
             rows.AddRange(of.Rows.Where(r => rows.TrueForAll(o => KeyOf(o) != KeyOf(r))));
             silent.AddRange(of.Silent().Where(s => silent.TrueForAll(o => o.Fault != s.Fault)));
             var (part, whole) = of.Coverage();

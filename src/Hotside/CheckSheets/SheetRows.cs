@@ -23,6 +23,12 @@ internal sealed class SheetRows
         bands = new(bench);
         deviations = new(bench, search);
         MandatoryRows mandatory = new(bench);
+        if (bench.Dictionary.Faults.All(f => f.Mode.On == "nothing"))
+        {
+            Tests = mandatory.OfWhole;
+            Rows = [.. Tests.Select(Row).Select(r => r with { IfNot = "a short, or a load before the fuses: part the cables at their studs, one by one" })];
+            return;
+        }
         var tests = search.Find(extent, mandatory.All);
         if (extent == SheetExtent.Full) tests = [.. tests, .. mandatory.Changed(alteration, tests)];
         Tests = [.. InOrder(tests.Distinct())];
@@ -57,8 +63,8 @@ internal sealed class SheetRows
     private CheckRow Row(Test test)
     {
         string red = bench.Text.Red(test);
-        if (test is OhmsTest { Pulled: >= 0 } o) red += $", {bench.Dictionary.Fuses[o.Pulled].Part.Id} pulled";
-        var caution = new DiagnosisRules(bench, new Beliefs(bench.Meter, []), [], false, words).CautionsOf(test).Where(_ => test is not OhmsTest);
+        if (test is OhmsTest { Pulled: not -1 } o) red += ", " + bench.Text.Pulled(o);
+        var caution = new DiagnosisRules(bench, new Beliefs(bench.Meter, []), [], false, words).CautionsOf(test).Where(c => test is not OhmsTest || c.StartsWith("Fuses in", StringComparison.Ordinal));
         return new(0, StageOf(test), bench.Dictionary.Settings[test.Setting].Name, red, bench.Text.Black(test), bands.Expected(test), bands.Text(test), deviations.Of(test))
         {
             OfBattery = test is VoltsTest v && !bench.Text.Floats(v, bands.SoundCell) && bands.OfBattery(v) is not null ? Percent(v) : "",

@@ -27,12 +27,11 @@ public static class CheckSheetTable
         foreach (var stage in sheet.Rows.GroupBy(r => r.Stage))
         {
             text.Append('\n').Append(HeadOf(stage.Key)).Append('\n');
-            foreach (var setting in stage.GroupBy(r => r.Setting))
+            foreach (var setting in stage.GroupBy(r => (r.Setting, r.Caution)))
             {
                 string stands = setting.First().Stands;
-                text.Append("  ").Append(setting.Key).Append(stands.Length == 0 ? "" : ": " + stands).Append('\n');
-                string[] cautions = [.. setting.Select(r => r.Caution).Where(c => c.Length > 0).Distinct()];
-                foreach (string caution in cautions) text.Append("  CAUTION: ").Append(caution).Append('\n');
+                text.Append("  ").Append(setting.Key.Setting).Append(stands.Length == 0 ? "" : ": " + stands).Append('\n');
+                if (setting.Key.Caution.Length > 0) text.Append("  CAUTION: ").Append(setting.Key.Caution).Append('\n');
                 string[][] cells = [["no.", "red on", "black on", "expected", "of battery", "band", "reading", ""], .. setting.Select(Cells)];
                 string[] lines = TextColumns.Of("  ", cells, 0).TrimEnd('\n').Split('\n');
                 text.Append(lines[0]).Append('\n');

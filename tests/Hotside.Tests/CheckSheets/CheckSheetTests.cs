@@ -60,9 +60,11 @@ public class CheckSheetTests
     [Fact]
     public void A_sheet_of_one_load_leaves_the_other_fuse_ways_out()
     {
-        var sheet = GalleryJobs.Read("van").CheckSheet(only: "H1");
+        var sheet = GalleryJobs.Read("tractor").CheckSheet(only: "H1");
         Assert.Contains(sheet.Rows, r => r.RedOn.StartsWith("H1", StringComparison.Ordinal));
         Assert.DoesNotContain(sheet.Rows, r => r.RedOn.StartsWith("E1", StringComparison.Ordinal));
+        Assert.Contains(sheet.Rows, r => r.RedOn.EndsWith("all fuses pulled", StringComparison.Ordinal));
+        Assert.All(sheet.Rows.Where(r => r.Stage is CheckStage.DeadShorts && !r.RedOn.EndsWith("all fuses pulled", StringComparison.Ordinal)), r => Assert.StartsWith("Fuses in: ", r.Caution, StringComparison.Ordinal));
     }
 
     // The four readings of a load, off and on (Kirchhoff's laws): 0 and 0 off is hot-switched, battery and battery ground-switched.

@@ -1,3 +1,4 @@
+using Hotside.Diagnoses;
 using Hotside.Tests.Outputs;
 
 namespace Hotside.Tests.Diagnoses;
@@ -9,7 +10,7 @@ namespace Hotside.Tests.Diagnoses;
 /// </summary>
 public class DiagnosisTrialTests
 {
-    private const int FaultsEach = 15;
+    private const int FaultsEach = 12;
 
     private static readonly string[] Circuits = ["horn", "starter", "courtesy", "headlamps", "gauges", "turn-signals"];
 
@@ -41,7 +42,7 @@ public class DiagnosisTrialTests
     public void The_piece_of_a_horn_leaves_out_what_shares_no_more_than_the_battery()
     {
         var study = GalleryJobs.Read("van").Study.After;
-        var piece = DiagnosisTrial.Of(study, "H1").Dictionary.Bench.Circuit;
+        var piece = ConnectedPiece.Of(study, LooseJoints.Of(study.Circuit), [study.Load("H1")]);
         Assert.NotNull(piece.FindPart("H1"));
         Assert.True(piece.Parts.Length < study.Circuit.Parts.Length / 2, $"{piece.Parts.Length} of {study.Circuit.Parts.Length} parts");
         foreach (string part in study.Load("H1").Paths.SelectMany(p => p.HotWay.Concat(p.GroundWay)).Where(i => study.Circuit.FindPart(i) is not null)) Assert.NotNull(piece.FindPart(part));
