@@ -2,7 +2,6 @@ using System.Collections.Immutable;
 using System.Text;
 using Hotside.Alterations;
 using Hotside.Circuits;
-using Hotside.Diagnostics;
 using Hotside.Kinds;
 using Hotside.Notation;
 
