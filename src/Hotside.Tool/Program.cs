@@ -10,10 +10,12 @@ var root = new RootCommand("""
     """)
 {
     NewCommand.Make(),
+    ConvertCommand.Make(),
     CheckCommand.Make(),
     DrawCommand.Make(),
     WiresCommand.Make(),
     OrderCommand.Make(),
+    PackCommand.Make(),
     StudyCommand.Make(),
     ExplainCommand.Make(),
     DiagnoseCommand.Make(),

@@ -10,6 +10,8 @@ using Hotside.Drawings.Sheets;
 using Hotside.Notation;
 using Hotside.Orders;
 using Hotside.Outputs;
+using Hotside.Packs;
+using Hotside.Proposals;
 using Hotside.Reading;
 using Hotside.Sizing;
 using Hotside.Studies;
@@ -25,7 +27,8 @@ public sealed class Job
 {
     private Study? study;
     private readonly Lazy<SizeStudy> sizes;
-    private readonly Lazy<ImmutableArray<Diagnostic>> checks;
+    private readonly Lazy<ImmutableArray<Diagnostic>> checks, contradictions;
+    private readonly ImmutableArray<WrittenReading> written;
     private readonly Lazy<WorkPlan> plan;
     private readonly Lazy<Verdicts> verdicts;
     private readonly Lazy<WorkOrder> order;
@@ -36,15 +39,19 @@ public sealed class Job
     private readonly ImmutableDictionary<string, SourceSpan> places;
     private readonly ImmutableArray<Diagnostic> reading;
     private readonly ImmutableArray<Acceptance> accepted;
+    private readonly JobSource? source;
 
-    private Job(string title, Alteration alteration, JobReading? reading)
+    private Job(string title, Alteration alteration, JobReading? reading, JobSource? source = null)
     {
+        this.source = source;
         Title = title;
         TitleBlock = reading?.TitleBlock ?? [];
         Alteration = alteration;
         places = reading?.Places ?? ImmutableDictionary<string, SourceSpan>.Empty;
         this.reading = reading?.Diagnostics ?? [];
         accepted = reading?.Accepted ?? [];
+        written = reading?.Readings ?? [];
+        contradictions = new(() => [.. ReadingCheck.Of(Study.Before, written.Where(r => !r.IsAfter).Select(r => (r.Text, r.Span))), .. ReadingCheck.Of(Study.After, written.Where(r => r.IsAfter).Select(r => (r.Text, r.Span)))]);
         sizes = new(() => SizeStudy.Of(Study));
         checks = new(() => CheckList.Run(Study, sizes));
         fittedBy = reading?.Fitted ?? [];
@@ -87,7 +94,7 @@ public sealed class Job
     /// </summary>
     public ImmutableArray<Diagnostic> Findings =>
     [
-        .. Acceptance.Apply([.. reading.Concat(Study.Findings.Concat(checks.Value).Select(Placed))], accepted)
+        .. Acceptance.Apply([.. reading.Concat(Study.Findings.Concat(checks.Value).Concat(contradictions.Value).Select(Placed))], accepted)
             .OrderBy(d => d.Span is null ? 1 : 0).ThenBy(d => d.Span?.File, StringComparer.Ordinal).ThenBy(d => d.Span?.Line).ThenBy(d => d.Span?.Column).ThenBy(d => d.Code, StringComparer.Ordinal),
     ];
 
@@ -141,10 +148,11 @@ public sealed class Job
     /// </exception>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="view"/> is none of the views.</exception>
     /// <exception cref="OperationCanceledException"><paramref name="cancel"/> was called for.</exception>
-    public Drawing Draw(View view = View.Pair, DrawingOptions? options = null, CancellationToken cancel = default)
+    public Drawing Draw(View view = View.Pair, DrawingOptions? options = null, CancellationToken cancel = default) => Drawn(view, options ?? new(), null, cancel);
+
+    private Drawing Drawn(View view, DrawingOptions options, LineFigures? marks, CancellationToken cancel)
     {
-        options ??= new();
-        var (plan, request) = Planned(view, options, cancel);
+        var (plan, request) = Planned(view, options, cancel, marks);
         PaperSearch search = new(plan, plan.WithCloseRelays, request, cancel);
         var sheet = options.Page switch
         {
@@ -182,6 +190,31 @@ public sealed class Job
     }
 
     /// <summary>
+    /// The job on the first of some papers that holds it on one sheet, else on as many as it takes of the first of others that holds its parts, else on one as large as it must be.
+    /// </summary>
+    internal ImmutableArray<Drawing> DrawFolded(ImmutableArray<Page> whole, ImmutableArray<Page> sets, DrawingOptions options, CancellationToken cancel)
+    {
+        var (plan, request) = Planned(View.Pair, options, cancel);
+        // An overview has little to say that the paper of the written sheets would not hold.
+        request = request with { TextPaper = SheetSize.Of(whole[0]) };
+        PaperSearch search = new(plan, plan.WithCloseRelays, request, cancel);
+        if (whole.Select(p => search.On(SheetSize.Of(p))).FirstOrDefault(s => s is not null) is { } one) return [new(one.Draw(), View.Pair, options.Theme)];
+        foreach (var paper in sets)
+            if (SheetSet.Of(plan, request, SheetSize.Of(paper), cancel) is { IsEmpty: false } set) return [.. set.Select(s => new Drawing(s, View.Pair, options.Theme))];
+        return [new(search.Smallest().Draw(), View.Pair, options.Theme)];
+    }
+
+    /// <summary>
+    /// Makes the work pack: everything that is printed for the work, from the cautions to the owner's page, as one document and its pieces. It is an aid; the workshop manual,
+    /// local codes and licensed practice take precedence.
+    /// </summary>
+    /// <param name="options">Paper, letters, words, colours, which pages.</param>
+    /// <param name="cancel">Stops the work.</param>
+    /// <exception cref="ArgumentException">The paper that <see cref="PackOptions.Schematics"/> asks for is too small for parts of the drawing.</exception>
+    /// <exception cref="OperationCanceledException"><paramref name="cancel"/> was called for.</exception>
+    public WorkPack Pack(PackOptions? options = null, CancellationToken cancel = default) => Binder.Bind(this, options ?? new(), cancel);
+
+    /// <summary>
     /// The job as a job file in line form. Reading it gives the same job: the same circuits, changes and reasons. Kinds that the library lacks, or that the job defines
     /// otherwise, are written into it; numbers have nine decimals at most. Comments, and which file something stood in, are not kept.
     /// </summary>
@@ -190,7 +223,7 @@ public sealed class Job
     /// the after circuit that is read again then has what the before circuit says.
     /// </remarks>
     /// <returns>The text; lines end with a line feed, the last one too.</returns>
-    public string ToYaml() => JobWriter.Write(Title, TitleBlock, Alteration, accepted, progress?.Value, rules, fittedBy);
+    public string ToYaml() => JobWriter.Write(Title, TitleBlock, Alteration, new() { Accepted = accepted, Done = progress?.Value, Rules = rules, FittedBy = fittedBy, Readings = written });
 
     /// <summary>Says in plain words what happens when a load is on and off, before and after: what feeds it, its current step by step, how to tell its side with a meter, what its switches carry.</summary>
     /// <param name="load">A part's id, or one of its loads: <c>H1</c>, <c>E3.tail</c>.</param>
@@ -224,6 +257,9 @@ public sealed class Job
     /// <summary>The vehicle as it stands by what the job says is done; as before where it says nothing.</summary>
     public Job AsItStands() => Standing(plan.Value.Done, $"{Title}, as it stands");
 
+    /// <summary>The order of work without its verdicts.</summary>
+    internal WorkPlan Plan => plan.Value;
+
     private Job Standing(bool[] done, string title)
     {
         var state = plan.Value.States.Standing(done);
@@ -240,6 +276,20 @@ public sealed class Job
     {
         ArgumentNullException.ThrowIfNull(complaint);
         return Diagnosis.Of(StudyOf(view), view == View.After ? Alteration : null, complaint, Vocabulary.Of(words));
+    }
+
+    /// <summary>Draws the circuit of a diagnosis: suspected wires with a band and their share, the next point at the wires that end there, suspects and next reading in the headline.</summary>
+    /// <param name="diagnosis">The diagnosis.</param>
+    /// <param name="view">Which circuit it was made of: <see cref="View.Before"/> or <see cref="View.After"/>.</param>
+    /// <param name="options">As for <see cref="Draw"/>; the figure is that of the loads complained of where none is asked for, and figures of a setting are not shown.</param>
+    /// <exception cref="ArgumentException">The view is of no single circuit; the drawing does not fit on the paper, or the figure names a load that is not there.</exception>
+    public Drawing DrawDiagnosis(Diagnosis diagnosis, View view = View.After, DrawingOptions? options = null)
+    {
+        ArgumentNullException.ThrowIfNull(diagnosis);
+        StudyOf(view);
+        options ??= new();
+        if (options.Figure.IsEmpty) options = options with { Figure = diagnosis.Loads };
+        return Drawn(view, options with { Show = ShownFigures.None }, new(SuspectMarks.Of(diagnosis, StudyOf(view).Circuit, view == View.Before)), CancellationToken.None);
     }
 
     /// <summary>A sheet of readings to take on the vehicle, with what is expected and what a deviation means.</summary>
@@ -271,6 +321,22 @@ public sealed class Job
         return SizingWork.Write(Sizes, wire);
     }
 
+    /// <summary>
+    /// Proposes an alteration of the circuit to another supply, or a single job: what becomes of each part and why, lines of an ordinary job file to be edited by hand, and what
+    /// is asked. Whatever alteration the job has is left out, unless the proposal is to begin with the circuit after it.
+    /// </summary>
+    /// <param name="request">The supply to come, single jobs, choices.</param>
+    /// <param name="cancel">Stops the work.</param>
+    /// <exception cref="ArgumentException">The supply, an option, or a part or job is none; the message names the nearest.</exception>
+    /// <exception cref="OperationCanceledException"><paramref name="cancel"/> was called for.</exception>
+    public Proposal Proposal(ProposalRequest request, CancellationToken cancel = default)
+    {
+        ArgumentNullException.ThrowIfNull(request);
+        bool isAfter = request.From == ProposalBase.After;
+        var circuit = isAfter ? Alteration.After : Alteration.Before;
+        return Proposer.Of(circuit, isAfter ? null : source, () => JobWriter.Write(Title, TitleBlock, new("", circuit, circuit, [])), request, cancel);
+    }
+
     /// <summary>All that was found, as JSON of the contract <c>hotside-study/1</c>: the same job gives the same bytes.</summary>
     public string ToJson() => StudyJson.Write(Study, Findings);
 
@@ -289,7 +355,7 @@ public sealed class Job
         return Interlocked.CompareExchange(ref study, fresh, null) ?? fresh;
     }
 
-    private (DrawingPlan Plan, SheetRequest Request) Planned(View view, DrawingOptions options, CancellationToken cancel)
+    private (DrawingPlan Plan, SheetRequest Request) Planned(View view, DrawingOptions options, CancellationToken cancel, LineFigures? marks = null)
     {
         bool isAltered = !ReferenceEquals(Alteration.Before, Alteration.After);
         SeenIn[] views = view switch
@@ -307,16 +373,17 @@ public sealed class Job
         if (options.Show != ShownFigures.None && views[0] == SeenIn.Both)
             throw new ArgumentException("Figures stand in before, after or both beside each other: over each other there is no room for two at a wire.", nameof(view));
         if (options.Show != ShownFigures.None && string.IsNullOrWhiteSpace(options.Setting)) throw new ArgumentException("Figures are those of a setting: name one.", nameof(options));
-        var plan = DrawingPlan.Of(study.Alteration, study, options.Lettering, words, LineFigures.Of(study, options.Show, options.Setting));
+        var plan = DrawingPlan.Of(study.Alteration, study, options.Lettering, words, marks ?? LineFigures.Of(study, options.Show, options.Setting));
         if (views[0] == SeenIn.Both) plan = OverlayPlan.Of(plan);
-        return (plan, new(views, Fields(options.Figure, words), words));
+        return (plan, new(views, Fields(options.Figure, words), words) { FirstSheet = options.FirstSheet });
     }
 
     private static ReadResult Read(string text, string file, JobOptions? options, Func<string, string?> include)
     {
-        var reading = JobReader.Read(file, text, (options ?? new()).Kinds, include);
+        JobSource source = new(file, text, (options ?? new()).Kinds, include);
+        var reading = JobReader.Read(file, text, source.Kinds, include);
         var job = reading.Alteration is { } alteration && reading.Diagnostics.All(d => d.Severity < Severity.Error || d.Kind.Area == DiagnosticArea.Circuit)
-            ? new Job(reading.Title, alteration, reading) : null;
+            ? new Job(reading.Title, alteration, reading, source) : null;
         return new(job, reading.Diagnostics, reading.Sources);
     }
 

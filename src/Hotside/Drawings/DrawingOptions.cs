@@ -42,4 +42,7 @@ public sealed record DrawingOptions
     /// <summary>Whose words the texts use; American by default.</summary>
     /// <exception cref="ArgumentOutOfRangeException">It is none of the two.</exception>
     public Words Words { get; init => field = Enum.IsDefined(value) ? value : throw new ArgumentOutOfRangeException(nameof(value), value, "There are no such words."); }
+
+    /// <summary>The number of the first sheet where the drawing goes into a longer document; how many there are is filled in later, in the place of <see cref="Scene.SheetsUnknown"/>.</summary>
+    internal int? FirstSheet { get; init; }
 }

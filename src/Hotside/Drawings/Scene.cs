@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Hotside.Symbols.Shapes;
 
 namespace Hotside.Drawings;
 
@@ -18,4 +19,14 @@ internal sealed record Scene(double Width, double Height, string Title, string D
 
     /// <summary>The groups of a layer, in the order given.</summary>
     public IEnumerable<SceneGroup> In(Layer layer) => Groups.Where(g => g.Layer == layer);
+
+    /// <summary>Stands for the number of sheets while nobody knows it.</summary>
+    public const string SheetsUnknown = "???";
+
+    /// <summary>The picture with the number of sheets filled in.</summary>
+    public Scene OfSheets(string count) => this with
+    {
+        Title = Title.Replace(SheetsUnknown, count, StringComparison.Ordinal),
+        Groups = [.. Groups.Select(g => g with { Shapes = [.. g.Shapes.Select(s => s is TextShape text && text.Text.EndsWith(SheetsUnknown, StringComparison.Ordinal) ? text with { Text = text.Text[..^SheetsUnknown.Length] + count } : s)] })],
+    };
 }

@@ -35,12 +35,13 @@ internal static class OrderSheet
         return text.Append("Order ").Append(order.Mark).Append(". Stopped after step ____  date ________  initials ____\n").ToString();
     }
 
-    private static string Heading(WorkStep step) => step.Phase is "before anything moves" or "battery out" or "dead tests" or "first power" or "close" ? Capital(step.Phase) : step.Place is { Length: > 0 } place ? Capital(place) : NoPlace;
+    /// <summary>What steps stand under: a phase that is the same wherever it is done, else a place.</summary>
+    public static string Heading(WorkStep step) => step.Phase is "before anything moves" or "battery out" or "dead tests" or "first power" or "close" ? Capital(step.Phase) : step.Place is { Length: > 0 } place ? Capital(place) : NoPlace;
 
     private static string Capital(string text) => char.ToUpperInvariant(text[0]) + text[1..];
 
-    // The proof: between which steps which battery has to stay out.
-    private static IEnumerable<string> Proof(WorkOrder order)
+    /// <summary>The proof: between which steps which battery has to stay out.</summary>
+    public static IEnumerable<string> Proof(WorkOrder order)
     {
         if (order.NewBatteryFrom is { } from)
             yield return from == 0 ? "The battery would do no harm in any state between; it stays out all the same until its step."

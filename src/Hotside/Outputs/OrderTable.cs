@@ -1,4 +1,5 @@
 using System.Text;
+using Hotside.Circuits;
 using Hotside.Orders;
 using Hotside.Outputs;
 using Hotside.Wording;

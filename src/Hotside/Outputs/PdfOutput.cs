@@ -10,22 +10,31 @@ internal static class PdfOutput
     // Skia rounds a page to whole dots of this fineness, though nothing on it is made of dots.
     private const float PageFineness = 7200;
 
-    public static byte[] Write(IReadOnlyCollection<Drawing> drawings)
+    /// <summary>The drawings as pages of one file.</summary>
+    /// <param name="drawings">The drawings, at least one.</param>
+    /// <param name="title">What the file is called; the first drawing's title where nothing is said.</param>
+    /// <param name="bookmarks">Names in the list beside the pages; none by default.</param>
+    public static byte[] Write(IReadOnlyList<Drawing> drawings, string? title = null, IReadOnlyList<PdfBookmark>? bookmarks = null)
     {
+        bookmarks ??= [];
         if (drawings.Count == 0 || drawings.Contains(null)) throw new ArgumentException("A document has at least one drawing, and none of them is null.", nameof(drawings));
         using var file = new MemoryStream();
         using (var target = new SKManagedWStream(file))
-        using (var document = SKDocument.CreatePdf(target, new SKDocumentPdfMetadata { Title = drawings.First().Scene.Title, Creator = "Hotside", RasterDpi = PageFineness, EncodingQuality = 101 }))
+        using (var document = SKDocument.CreatePdf(target, new SKDocumentPdfMetadata { Title = title ?? drawings[0].Scene.Title, Creator = "Hotside", RasterDpi = PageFineness, EncodingQuality = 101 }))
         {
-            foreach (var drawing in drawings)
+            for (int page = 0; page < drawings.Count; page++)
             {
+                var drawing = drawings[page];
                 double width = drawing.WidthInMillimetres * PointsAMillimetre, height = drawing.HeightInMillimetres * PointsAMillimetre;
                 using var picture = new SkiaPicture(drawing);
-                picture.Paint(document.BeginPage((float)width, (float)height), width, height);
+                var canvas = document.BeginPage((float)width, (float)height);
+                foreach (var (bookmark, index) in bookmarks.Select((b, i) => (b, i)).Where(b => b.b.Page == page))
+                    canvas.DrawNamedDestinationAnnotation(new(0, (float)(bookmark.Top * PointsAMillimetre)), PdfOutline.NameOf(index)).Dispose();
+                picture.Paint(canvas, width, height);
                 document.EndPage();
             }
             document.Close();
         }
-        return file.ToArray();
+        return PdfOutline.Add(file.ToArray(), bookmarks);
     }
 }

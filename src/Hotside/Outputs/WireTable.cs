@@ -17,21 +17,10 @@ internal static class WireTable
         return text.Append("\nIds and terminals as in the job file; colours after IEC 60757. The workshop manual and local rules take precedence.\n").ToString();
     }
 
-    public static string WriteCsv(ImmutableArray<WireRow> rows)
-    {
-        var text = new StringBuilder();
-        Line(text, [.. Head.Select(h => h == "length" ? "length in m" : h)]);
-        foreach (var row in rows) Line(text, Cells(row, ""));
-        return text.ToString();
-    }
+    public static string WriteCsv(ImmutableArray<WireRow> rows) => CsvText.Of([Head.Select(h => h == "length" ? "length in m" : h), .. rows.Select(r => Cells(r, ""))]);
 
     private static string[] Cells(WireRow row, string unit) =>
     [
         row.Numbers, row.Id, row.From, row.To, row.Size, row.Colour, row.LengthInMetres is { } metres ? Numbers.Plain(metres, 3) + unit : "", row.Loom, row.Change,
     ];
-
-    private static void Line(StringBuilder text, string[] cells) => text.AppendJoin(',', cells.Select(Quoted)).Append("\r\n");
-
-    private static string Quoted(string cell) =>
-        cell.AsSpan().IndexOfAny(",\"\r\n") < 0 ? cell : "\"" + cell.Replace("\"", "\"\"", StringComparison.Ordinal) + "\"";
 }

@@ -44,16 +44,27 @@ internal sealed class JobReader
         string title = "";
         ImmutableArray<KeyValuePair<string, string>> block = [];
         ImmutableArray<Acceptance> accepted = [];
+        ImmutableArray<WrittenReading> readings = [];
         if (sections.Read(file, text))
         {
             Version();
             title = Text("title") ?? "";
             block = TitleBlockReader.Read(sections.Find("title block"), context);
             alteration = Alteration();
+            if (!isAfter) readings = [.. Readings()];
             if (!isAfter) accepted = AcceptanceReader.Read(sections.Entries("accept"), id => alteration is null || IsItem(alteration.Before, id) || IsItem(alteration.After, id), context);
         }
         return new(title, block, alteration, context.Places.ToImmutableDictionary(StringComparer.Ordinal), Sorted(),
-            sections.Sources.ToImmutableDictionary(StringComparer.Ordinal)) { Accepted = accepted, Done = done, Rules = rules, Fitted = fittedBy };
+            sections.Sources.ToImmutableDictionary(StringComparer.Ordinal)) { Accepted = accepted, Done = done, Rules = rules, Fitted = fittedBy, Readings = readings };
+    }
+
+    private IEnumerable<WrittenReading> Readings() =>
+        Readings(sections.Find("readings"), isLater: false).Concat(Readings((sections.Find("alteration") as YamlMap)?.Find("readings")?.Value, isLater: true));
+
+    private IEnumerable<WrittenReading> Readings(YamlNode? node, bool isLater)
+    {
+        if (node is not (null or YamlList or YamlText { Value.Length: 0 })) context.Report(ReadingProblems.WrongShape.At(node.Span, "readings", "a list, a line for each, such as \"- H1.1 = 3.1 V @ horn pressed\""));
+        return node is not YamlList list ? [] : list.Items.OfType<YamlText>().Where(t => t.Value.Length > 0).Select(t => new WrittenReading(t.Value, t.Span, isLater));
     }
 
     private static bool IsItem(Circuit circuit, string id) => circuit.FindPart(id) is not null || circuit.FindConductor(id) is not null;
@@ -107,7 +118,7 @@ internal sealed class JobReader
 
     private void Check(YamlMap section)
     {
-        string[] known = ["title", "system", "settings", "changes", "after", "same", "done", "order", "as fitted"];
+        string[] known = ["title", "system", "settings", "readings", "changes", "after", "same", "done", "order", "as fitted"];
         foreach (var entry in section.Entries.Where(e => !known.Contains(e.Key.Value)))
             context.Report(ReadingProblems.UnknownSection.At(entry.Key.Span, entry.Key.Value) with { Hint = Names.Meant(entry.Key.Value, known) });
     }

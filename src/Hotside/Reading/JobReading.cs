@@ -25,4 +25,13 @@ internal sealed record JobReading(
 
     /// <summary>The findings that the job accepts.</summary>
     public ImmutableArray<Acceptance> Accepted { get; init; } = [];
+
+    /// <summary>The readings taken on the vehicle, as they are written.</summary>
+    public ImmutableArray<WrittenReading> Readings { get; init; } = [];
 }
+
+/// <summary>A reading taken on the vehicle, as it is written; what it says is looked up later.</summary>
+/// <param name="Text">The line.</param>
+/// <param name="Span">Its place.</param>
+/// <param name="IsAfter">Whether the vehicle was altered then: it stands under the alteration.</param>
+internal sealed record WrittenReading(string Text, SourceSpan Span, bool IsAfter);

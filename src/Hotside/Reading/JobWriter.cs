@@ -17,25 +17,21 @@ internal sealed class JobWriter
     /// <param name="title">Its title; may be empty.</param>
     /// <param name="titleBlock">The fields of its title block.</param>
     /// <param name="alteration">Its circuits and changes; kinds that the library lacks or has otherwise are written into the file.</param>
-    /// <param name="accepted">The findings that it accepts; none by default.</param>
-    /// <param name="done">What of it is done; left out: nothing.</param>
-    /// <param name="rules">Rules of the order that it has of its own; left out: none.</param>
-    /// <param name="fittedBy">When and by whom was written what was fitted otherwise; left out: not said.</param>
-    public static string Write(
-        string title, ImmutableArray<KeyValuePair<string, string>> titleBlock, Alteration alteration, ImmutableArray<Acceptance> accepted = default, string? done = null, YamlNode? rules = null,
-        ImmutableArray<KeyValuePair<string, string>> fittedBy = default)
+    /// <param name="notes">What else it says; nothing when left out.</param>
+    public static string Write(string title, ImmutableArray<KeyValuePair<string, string>> titleBlock, Alteration alteration, JobNotes? notes = null)
     {
-        if (accepted.IsDefault) accepted = [];
+        notes ??= new();
         var writer = new JobWriter();
         writer.Head(title, titleBlock, alteration);
         writer.Circuit(alteration.Before);
         writer.Settings("settings", "", Common(alteration));
         writer.Sequences(alteration);
-        writer.Alteration(alteration.Plan ?? alteration);
-        if (done is { Length: > 0 } && !alteration.Changes.IsEmpty) writer.text.Append("  done: ").Append(YamlQuotes.Of(done)).Append('\n');
-        if (rules is not null && !alteration.Changes.IsEmpty) writer.Rules(rules);
-        if (alteration.Otherwise is { } otherwise) writer.Otherwise(otherwise, fittedBy.IsDefault ? [] : fittedBy);
-        writer.Section("accept", "", accepted.Select(a => (a.Key, a.Reason)));
+        writer.Readings("", notes.Readings.Where(r => !r.IsAfter));
+        writer.Alteration(alteration.Plan ?? alteration, notes.Readings);
+        if (notes.Done is { Length: > 0 } done && !alteration.Changes.IsEmpty) writer.text.Append("  done: ").Append(YamlQuotes.Of(done)).Append('\n');
+        if (notes.Rules is not null && !alteration.Changes.IsEmpty) writer.Rules(notes.Rules);
+        if (alteration.Otherwise is { } otherwise) writer.Otherwise(otherwise, notes.FittedBy);
+        writer.Section("accept", "", notes.Accepted.Select(a => (a.Key, a.Reason)));
         return writer.text.ToString();
     }
 
@@ -84,13 +80,21 @@ internal sealed class JobWriter
         }
     }
 
-    private void Alteration(Alteration alteration)
+    private void Readings(string indent, IEnumerable<WrittenReading> readings)
+    {
+        var all = readings.ToArray();
+        if (all.Length > 0) text.Append(indent).Append("readings:\n");
+        foreach (var reading in all) text.Append(indent).Append("  - ").Append(YamlQuotes.Of(reading.Text)).Append('\n');
+    }
+
+    private void Alteration(Alteration alteration, ImmutableArray<WrittenReading> readings)
     {
         if (ReferenceEquals(alteration.Before, alteration.After) && alteration.Title.Length == 0) return;
         text.Append("alteration:\n");
         if (alteration.Title.Length > 0) text.Append("  title: ").Append(YamlQuotes.Of(alteration.Title)).Append('\n');
         text.Append("  system: ").Append(YamlQuotes.Of(LineWriter.System(alteration.After.System, alteration.After))).Append('\n');
         Settings("settings", "  ", alteration.After.Settings.Where(s => !Agrees(s, alteration)));
+        Readings("  ", readings.Where(r => r.IsAfter));
         if (alteration.Changes.IsEmpty) return;
         Changes("changes", alteration);
     }

@@ -11,10 +11,24 @@ internal static class Cautions
 {
     public static IEnumerable<string> Of(Alteration alteration, Vocabulary words)
     {
+        if (OfPosts(alteration, words) is { } posts) yield return posts + " Rings off, eyes protected, no flame near the battery.";
+        foreach (string polarity in OfPolarity(alteration, words)) yield return polarity;
+        yield return "First power through a small fuse or a lamp in series. This sheet is an aid; the workshop manual, local codes and licensed practice decide.";
+    }
+
+    /// <summary>Which cables come off first and go on last; <see langword="null"/> where no battery stands on the return.</summary>
+    public static string? OfPosts(Alteration alteration, Vocabulary words)
+    {
         // Which cables come off is a matter of the whole vehicle, however little of it is shown.
         string? before = Post(alteration.Whole.Before), after = Post(alteration.Whole.After);
+        return (before ?? after) is null ? null : FirstAndLast(alteration, before, after, words);
+    }
+
+    /// <summary>What a wrong polarity would do, and what machines ask for.</summary>
+    public static IEnumerable<string> OfPolarity(Alteration alteration, Vocabulary words)
+    {
+        string? before = Post(alteration.Whole.Before), after = Post(alteration.Whole.After);
         bool isTurned = before is not null && after is not null && before != after;
-        if ((before ?? after) is not null) yield return FirstAndLast(alteration, before, after, words) + " Rings off, eyes protected, no flame near the battery.";
         string minding = Minding(alteration, words);
         if (isTurned) yield return $"Prove the new battery's polarity with a meter before a cable goes on, and mark the cables: old {words.Color}s may say the contrary.{minding}";
         else if (minding.Length > 0 && (before ?? after) is not null) yield return $"Prove each polarity with a meter before the {words.Ground} cable goes on.{minding}";
@@ -22,7 +36,6 @@ internal static class Cautions
             yield return $"Never run {alternators} without its battery, never {words.Polarize} it, never turn its battery round.";
         if (Ids(alteration.After, p => p.Kind.Polarity == "polarise" && (isTurned || alteration.StateOf(p.Id) is not (PartState.Left or PartState.Remounted))) is { Length: > 0 } machines)
             yield return $"{Vocabulary.Capital(words.Polarize)} {machines} before the first start, as its own field circuit asks.";
-        yield return "First power through a small fuse or a lamp in series. This sheet is an aid; the workshop manual, local codes and licensed practice decide.";
     }
 
     // Those that are touched, or all where the poles change: what a wrong polarity would cost, by name.

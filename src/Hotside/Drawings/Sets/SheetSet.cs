@@ -121,22 +121,20 @@ internal sealed class SheetSet
     private ImmutableArray<Scene> Drawn(SheetPart[] parts, Sheet[] sheets)
     {
         // How many sheets of text there are does not depend on the zones that they name.
-        int before = TextSheets.Of(plan, request, paper, _ => "88.M88").Length, all = before + sheets.Length;
-        var text = TextSheets.Of(plan, request, paper, load => string.Join(" ", Where(load, sheets, before)));
+        int before = TextSheets.Of(plan, request, request.TextPaper ?? paper, _ => "88.M88").Length, all = before + sheets.Length;
+        var text = TextSheets.Of(plan, request, request.TextPaper ?? paper, load => string.Join(" ", Where(load, sheets, before)));
         var drawn = sheets.Select((s, i) => s with { Plan = parts[i].Named(s.Plan, (flag, view) => flag.Text(Zones(flag, view, sheets, before))) });
-        return [.. text.Select((t, i) => t.Draw(NumberOf(i, all))), .. drawn.Select((s, i) => s.Numbered(NumberOf(before + i, all)).Draw())];
+        return [.. text.Select((t, i) => t.Draw(request.SheetText(i, all))), .. drawn.Select((s, i) => s.Numbered(request.SheetText(before + i, all)).Draw())];
     }
 
-    private static string NumberOf(int index, int all) => $"{Numbers.Whole(index + 1)} / {Numbers.Whole(all)}";
-
-    private static IEnumerable<string> Zones(SheetFlag flag, SeenIn view, Sheet[] sheets, int before) =>
-        flag.Partners.Select(p => (p.Sheet, Zone: sheets[p.Sheet].ZoneOf(p.Box, view))).Where(p => p.Zone is not null).Select(p => $"{Numbers.Whole(before + p.Sheet + 1)}.{p.Zone}");
+    private IEnumerable<string> Zones(SheetFlag flag, SeenIn view, Sheet[] sheets, int before) =>
+        flag.Partners.Select(p => (p.Sheet, Zone: sheets[p.Sheet].ZoneOf(p.Box, view))).Where(p => p.Zone is not null).Select(p => $"{Numbers.Whole(request.NumberOf(before + p.Sheet))}.{p.Zone}");
 
     // A part is found in the last view that shows it.
     private IEnumerable<string> Where(string load, Sheet[] sheets, int before)
     {
         string part = plan.Parts.FirstOrDefault(p => load == p.PartId || load.StartsWith(p.PartId + ".", StringComparison.Ordinal) && p.PartId.Length > 0)?.Box ?? "";
         for (int i = 0; i < sheets.Length; i++)
-            if (request.Views.Reverse().Select(v => sheets[i].ZoneOf(part, v)).FirstOrDefault(z => z is not null) is { } zone) yield return $"{Numbers.Whole(before + i + 1)}.{zone}";
+            if (request.Views.Reverse().Select(v => sheets[i].ZoneOf(part, v)).FirstOrDefault(z => z is not null) is { } zone) yield return $"{Numbers.Whole(request.NumberOf(before + i))}.{zone}";
     }
 }

@@ -1,3 +1,4 @@
+using Hotside.Circuits;
 using Hotside.Symbols;
 using Hotside.Wording;
 
@@ -11,4 +12,19 @@ internal sealed record SheetRequest(SeenIn[] Views, IReadOnlyDictionary<string, 
 {
     /// <summary>Whether it is one of several: then cautions and changes stand on a sheet of their own.</summary>
     public bool IsInSet { get; init; }
+
+    /// <summary>The paper of the sheets of text in a set; <see langword="null"/> where it is that of the others.</summary>
+    public SheetSize? TextPaper { get; init; }
+
+    /// <summary>The number of the first sheet in a longer document; <see langword="null"/> where the drawing is the document.</summary>
+    public int? FirstSheet { get; init; }
+
+    /// <summary>The number that a sheet of the drawing has.</summary>
+    /// <param name="index">Which sheet of the drawing, from 0.</param>
+    public int NumberOf(int index) => index + (FirstSheet ?? 1);
+
+    /// <summary>Its number and how many there are.</summary>
+    /// <param name="index">Which sheet of the drawing, from 0.</param>
+    /// <param name="all">How many the drawing has.</param>
+    public string SheetText(int index, int all) => $"{Numbers.Whole(NumberOf(index))} / {(FirstSheet is null ? Numbers.Whole(all) : Scene.SheetsUnknown)}";
 }

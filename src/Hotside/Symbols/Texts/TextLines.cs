@@ -5,7 +5,7 @@ namespace Hotside.Symbols.Texts;
 /// <summary>A text broken into lines.</summary>
 internal static class TextLines
 {
-    private static readonly string[] Units = ["A", "Ah", "V", "W", "Ω", "kΩ", "mm²", "m", "ft", "AWG", "s"];
+    private static readonly string[] Units = ["A", "Ah", "V", "W", "Ω", "kΩ", "mm²", "mm", "m", "ft", "AWG", "s"];
 
     /// <summary>
     /// Breaks at spaces, a word wider than the line after a hyphen or slash of its own or else anywhere; what does not fit into

@@ -1,0 +1,81 @@
+using System.Collections.Immutable;
+using Hotside.Circuits;
+using Hotside.Sizing;
+using Hotside.Studies;
+using Hotside.Wording;
+
+namespace Hotside.Packs.Lists;
+
+/// <summary>A fuse, breaker or link as the fuse chart has it.</summary>
+/// <param name="Part">The part.</param>
+/// <param name="Name">Its id, with the way where it has several.</param>
+internal sealed record FuseEntry(Part Part, string Name)
+{
+    // Of more a chart becomes a text.
+    private const int MostNamed = 8;
+
+    /// <summary>Whether it is replaced once it has opened.</summary>
+    public bool IsFuse { get; private init; }
+
+    /// <summary>Its rating in amperes; <see langword="null"/> when not known.</summary>
+    public double? Amperes { get; private init; }
+
+    /// <summary>What a list calls its rating.</summary>
+    public string Rating { get; private init; } = "";
+
+    /// <summary>The colour of a blade of that rating; empty for what is no blade.</summary>
+    public string Colour { get; private init; } = "";
+
+    /// <summary>Where it is: its assembly, its place.</summary>
+    public string Position { get; private init; } = "";
+
+    /// <summary>What it is called; empty when it has no name.</summary>
+    public string Title { get; private init; } = "";
+
+    /// <summary>The loads that are dead without it, as names with what they are.</summary>
+    public ImmutableArray<string> Dead { get; private init; } = [];
+
+    /// <summary>The thinnest wire that it guards, with its size; empty when there is none of known size.</summary>
+    public string Guards { get; private init; } = "";
+
+    /// <summary>The numbers of the changes that concern it.</summary>
+    public ImmutableArray<int> Numbers { get; private init; } = [];
+
+    /// <summary>All of the after circuit, by where they are, then by name.</summary>
+    public static ImmutableArray<FuseEntry> All(PackSource source)
+    {
+        var fuses = source.Job.Sizes.After.Fuses;
+        return [.. fuses.Select(f => Of(f, fuses.Count(o => o.Part.Id == f.Part.Id) > 1, source)).OrderBy(f => f.Position, NaturalOrder.Instance).ThenBy(f => f.Name, NaturalOrder.Instance)];
+    }
+
+    private static FuseEntry Of(FuseSizing fuse, bool isOneOfSeveral, PackSource source)
+    {
+        var part = fuse.Part;
+        var after = source.Alteration.After;
+        string assembly = part.Assembly is { } id ? after.FindPart(id) is { } box ? source.Words.Title(box) : id : "";
+        var loads = source.Job.Study.After.Loads.Where(l => !l.Element.IsInternal && !l.Paths.IsEmpty).ToArray();
+        // Of several ways in one block nothing tells which a path passes.
+        LoadStudy[] dead = isOneOfSeveral ? [] : [.. loads.Where(l => l.Paths.All(p => p.HotWay.Contains(part.Id) || p.GroundWay.Contains(part.Id)))];
+        double? amperes = fuse.Rating?.Amperes;
+        return new(part, isOneOfSeveral ? $"{part.Id} {fuse.Element.Name}" : part.Id)
+        {
+            Amperes = amperes,
+            Rating = amperes is { } known ? Circuits.Numbers.Plain(known) + " A" : string.Join(", ", QuantityWords.Of(part.Ratings)),
+            Colour = fuse.Element.Type == ElementType.Fuse && part.Kind.Id.StartsWith("fuse", StringComparison.Ordinal) && amperes is { } blade ? FuseColour.Of(blade) : "",
+            Position = string.Join("; ", new[] { assembly, part.Place ?? "" }.Where(t => t.Length > 0)),
+            Title = part.Name ?? "",
+            Dead = Named(dead, loads, source.Words),
+            Guards = fuse.Thinnest is { } wire ? $"{wire.Id}, {wire.Wire.Size}" : "",
+            Numbers = source.Alteration.NumbersOf(part.Id),
+            IsFuse = fuse.Element.Type == ElementType.Fuse,
+        };
+    }
+
+    // Of a main fuse it is shorter to say what is still alive.
+    private static ImmutableArray<string> Named(LoadStudy[] dead, LoadStudy[] all, Vocabulary words)
+    {
+        string[] Parts(IEnumerable<LoadStudy> loads) => [.. loads.GroupBy(l => l.Part.Id).Select(g => PartWords.Named(g.First().Part, words))];
+        string[] named = Parts(dead), alive = Parts(all.Except(dead));
+        return named.Length <= MostNamed || alive.Length * 3 > named.Length ? [.. named] : [alive.Length == 0 ? "everything" : "everything but " + PartWords.And(alive)];
+    }
+}
