@@ -55,13 +55,10 @@ public sealed class Job
         sizes = new(() => SizeStudy.Of(Study));
         checks = new(() => CheckList.Run(Study, sizes));
         fittedBy = reading?.Fitted ?? [];
-        (progress, rules, book) = (reading?.Done, reading?.Rules, OrderBook.Standard);
-        if (rules is not null)
-        {
-            List<Diagnostic> wrong = [];
-            book = book.With(rules, wrong);
-            this.reading = [.. this.reading, .. wrong];
-        }
+        (progress, rules) = (reading?.Done, reading?.Rules);
+        List<Diagnostic> wrong = [];
+        book = rules is null ? OrderBook.Standard : OrderBook.Standard.With(rules, wrong);
+        this.reading = [.. this.reading, .. wrong];
         plan = new(() => new(Alteration, book, progress?.Value ?? ""));
         verdicts = new(() => new(plan.Value, Study));
         order = new(() => OrderWork());
@@ -260,11 +257,8 @@ public sealed class Job
     /// <summary>The order of work without its verdicts.</summary>
     internal WorkPlan Plan => plan.Value;
 
-    private Job Standing(bool[] done, string title)
-    {
-        var state = plan.Value.States.Standing(done);
-        return new(title, new("", state, state, []), null) { TitleBlock = TitleBlock };
-    }
+    private Job Standing(bool[] done, string title) =>
+        plan.Value.States.Standing(done) is var state ? new(title, new("", state, state, []), null) { TitleBlock = TitleBlock } : this;
 
     /// <summary>Says what may be wrong with the vehicle after a complaint and some readings, and which reading to take next.</summary>
     /// <param name="complaint">What is wrong.</param>
