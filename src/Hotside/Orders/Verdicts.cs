@@ -111,7 +111,8 @@ internal sealed class Verdicts
         for (int s = 1; s < after.Length; s++)
             if (after[s] >= BatteryIn || s == after.Length - 1)
                 foreach (var (harm, setting) in fresh[after[s]])
-                    if (harm.IsUnsafe && told.Add((harm.Kind, harm.Item)))
+                    // What the vehicle came with, and keeps with its battery, is a matter of the check.
+                    if (harm.IsUnsafe && (hasNewBattery || fresh[0].All(h => h.Harm.Kind != harm.Kind || h.Harm.Item != harm.Item)) && told.Add((harm.Kind, harm.Item)))
                         yield return HarmAtTheEnd.Of([harm.Item], Numbers.Whole(s), $"{harm.What} ({setting})") with { Hint = "the check of the finished circuit says what to do; change the list so that this ends before the battery goes in" };
     }
 
