@@ -144,7 +144,7 @@ internal sealed class PageFlow
     private Piece Title(Section section)
     {
         TextStyle style = lettering.Title, beside = lettering.Cell;
-        var lines = TextLines.Break(section.Title, style, width, 3);
+        var lines = TextLines.Break(section.Title, style, width, 5);
         double top = Ascent(style), baseline = top + ((lines.Length - 1) * style.Pitch), end = TextMeasure.Width(lines[^1], style) + 16;
         List<Shape> shapes = [.. lines.Select((l, i) => TextShape.Of(l, style, 0, top + (i * style.Pitch)))];
         double below = baseline;
