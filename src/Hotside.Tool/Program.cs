@@ -10,6 +10,7 @@ var root = new RootCommand("""
     """)
 {
     NewCommand.Make(),
+    ConvertCommand.Make(),
     CheckCommand.Make(),
     DrawCommand.Make(),
     WiresCommand.Make(),

@@ -11,6 +11,7 @@ using Hotside.Notation;
 using Hotside.Orders;
 using Hotside.Outputs;
 using Hotside.Packs;
+using Hotside.Proposals;
 using Hotside.Reading;
 using Hotside.Sizing;
 using Hotside.Studies;
@@ -26,27 +27,36 @@ public sealed class Job
 {
     private Study? study;
     private readonly Lazy<SizeStudy> sizes;
-    private readonly Lazy<ImmutableArray<Diagnostic>> checks;
+    private readonly Lazy<ImmutableArray<Diagnostic>> checks, contradictions;
+    private readonly ImmutableArray<WrittenReading> written;
     private readonly Lazy<WorkPlan> plan;
     private readonly Lazy<Verdicts> verdicts;
+    private readonly Lazy<WorkOrder> order;
     private readonly OrderBook book;
     private readonly YamlText? progress;
+    private readonly YamlNode? rules;
+    private readonly ImmutableArray<KeyValuePair<string, string>> fittedBy;
     private readonly ImmutableDictionary<string, SourceSpan> places;
     private readonly ImmutableArray<Diagnostic> reading;
     private readonly ImmutableArray<Acceptance> accepted;
+    private readonly JobSource? source;
 
-    private Job(string title, Alteration alteration, JobReading? reading)
+    private Job(string title, Alteration alteration, JobReading? reading, JobSource? source = null)
     {
+        this.source = source;
         Title = title;
         TitleBlock = reading?.TitleBlock ?? [];
         Alteration = alteration;
         places = reading?.Places ?? ImmutableDictionary<string, SourceSpan>.Empty;
         this.reading = reading?.Diagnostics ?? [];
         accepted = reading?.Accepted ?? [];
+        written = reading?.Readings ?? [];
+        contradictions = new(() => [.. ReadingCheck.Of(Study.Before, written.Where(r => !r.IsAfter).Select(r => (r.Text, r.Span))), .. ReadingCheck.Of(Study.After, written.Where(r => r.IsAfter).Select(r => (r.Text, r.Span)))]);
         sizes = new(() => SizeStudy.Of(Study));
         checks = new(() => CheckList.Run(Study, sizes));
-        (progress, book) = (reading?.Done, OrderBook.Standard);
-        if (reading?.Rules is { } rules)
+        fittedBy = reading?.Fitted ?? [];
+        (progress, rules, book) = (reading?.Done, reading?.Rules, OrderBook.Standard);
+        if (rules is not null)
         {
             List<Diagnostic> wrong = [];
             book = book.With(rules, wrong);
@@ -54,7 +64,10 @@ public sealed class Job
         }
         plan = new(() => new(Alteration, book, progress?.Value ?? ""));
         verdicts = new(() => new(plan.Value, Study));
-        if (progress is not null) this.reading = [.. this.reading, .. plan.Value.Problems.Where(p => p.Kind.Code is not "HS4201").Select(p => p with { Span = progress.Span })];
+        order = new(() => OrderWork());
+        // Without words of its own a job's order is worked out when it is asked for.
+        if (progress is not null || rules is not null)
+            this.reading = [.. this.reading, .. plan.Value.Problems.Select(p => p with { Span = p.Kind == ActGraph.Circle ? rules?.Span ?? progress?.Span : progress?.Span ?? rules?.Span })];
     }
 
     /// <summary>What the job is called.</summary>
@@ -73,7 +86,7 @@ public sealed class Job
     public SizeStudy Sizes => sizes.Value;
 
     /// <summary>The order of work with what would come to harm in between; worked out when first asked for, which takes a second for a whole vehicle.</summary>
-    public WorkOrder WorkOrder => OrderWork();
+    public WorkOrder WorkOrder => order.Value;
 
     /// <summary>
     /// All that is wrong or doubtful about the file, about the circuits and by the checks of the trade, with places where there is a file; by place, then code. What the file
@@ -81,7 +94,7 @@ public sealed class Job
     /// </summary>
     public ImmutableArray<Diagnostic> Findings =>
     [
-        .. Acceptance.Apply([.. reading.Concat(Study.Findings.Concat(checks.Value).Select(Placed))], accepted)
+        .. Acceptance.Apply([.. reading.Concat(Study.Findings.Concat(checks.Value).Concat(contradictions.Value).Select(Placed))], accepted)
             .OrderBy(d => d.Span is null ? 1 : 0).ThenBy(d => d.Span?.File, StringComparer.Ordinal).ThenBy(d => d.Span?.Line).ThenBy(d => d.Span?.Column).ThenBy(d => d.Code, StringComparer.Ordinal),
     ];
 
@@ -135,10 +148,11 @@ public sealed class Job
     /// </exception>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="view"/> is none of the views.</exception>
     /// <exception cref="OperationCanceledException"><paramref name="cancel"/> was called for.</exception>
-    public Drawing Draw(View view = View.Pair, DrawingOptions? options = null, CancellationToken cancel = default)
+    public Drawing Draw(View view = View.Pair, DrawingOptions? options = null, CancellationToken cancel = default) => Drawn(view, options ?? new(), null, cancel);
+
+    private Drawing Drawn(View view, DrawingOptions options, LineFigures? marks, CancellationToken cancel)
     {
-        options ??= new();
-        var (plan, request) = Planned(view, options, cancel);
+        var (plan, request) = Planned(view, options, cancel, marks);
         PaperSearch search = new(plan, plan.WithCloseRelays, request, cancel);
         var sheet = options.Page switch
         {
@@ -209,7 +223,7 @@ public sealed class Job
     /// the after circuit that is read again then has what the before circuit says.
     /// </remarks>
     /// <returns>The text; lines end with a line feed, the last one too.</returns>
-    public string ToYaml() => JobWriter.Write(Title, TitleBlock, Alteration, accepted);
+    public string ToYaml() => JobWriter.Write(Title, TitleBlock, Alteration, new() { Accepted = accepted, Done = progress?.Value, Rules = rules, FittedBy = fittedBy, Readings = written });
 
     /// <summary>Says in plain words what happens when a load is on and off, before and after: what feeds it, its current step by step, how to tell its side with a meter, what its switches carry.</summary>
     /// <param name="load">A part's id, or one of its loads: <c>H1</c>, <c>E3.tail</c>.</param>
@@ -264,6 +278,20 @@ public sealed class Job
         return Diagnosis.Of(StudyOf(view), view == View.After ? Alteration : null, complaint, Vocabulary.Of(words));
     }
 
+    /// <summary>Draws the circuit of a diagnosis: suspected wires with a band and their share, the next point at the wires that end there, suspects and next reading in the headline.</summary>
+    /// <param name="diagnosis">The diagnosis.</param>
+    /// <param name="view">Which circuit it was made of: <see cref="View.Before"/> or <see cref="View.After"/>.</param>
+    /// <param name="options">As for <see cref="Draw"/>; the figure is that of the loads complained of where none is asked for, and figures of a setting are not shown.</param>
+    /// <exception cref="ArgumentException">The view is of no single circuit; the drawing does not fit on the paper, or the figure names a load that is not there.</exception>
+    public Drawing DrawDiagnosis(Diagnosis diagnosis, View view = View.After, DrawingOptions? options = null)
+    {
+        ArgumentNullException.ThrowIfNull(diagnosis);
+        StudyOf(view);
+        options ??= new();
+        if (options.Figure.IsEmpty) options = options with { Figure = diagnosis.Loads };
+        return Drawn(view, options with { Show = ShownFigures.None }, new(SuspectMarks.Of(diagnosis, StudyOf(view).Circuit, view == View.Before)), CancellationToken.None);
+    }
+
     /// <summary>A sheet of readings to take on the vehicle, with what is expected and what a deviation means.</summary>
     /// <param name="extent">How much it covers.</param>
     /// <param name="view">Of which circuit: <see cref="View.Before"/> or <see cref="View.After"/>.</param>
@@ -293,6 +321,22 @@ public sealed class Job
         return SizingWork.Write(Sizes, wire);
     }
 
+    /// <summary>
+    /// Proposes an alteration of the circuit to another supply, or a single job: what becomes of each part and why, lines of an ordinary job file to be edited by hand, and what
+    /// is asked. Whatever alteration the job has is left out, unless the proposal is to begin with the circuit after it.
+    /// </summary>
+    /// <param name="request">The supply to come, single jobs, choices.</param>
+    /// <param name="cancel">Stops the work.</param>
+    /// <exception cref="ArgumentException">The supply, an option, or a part or job is none; the message names the nearest.</exception>
+    /// <exception cref="OperationCanceledException"><paramref name="cancel"/> was called for.</exception>
+    public Proposal Proposal(ProposalRequest request, CancellationToken cancel = default)
+    {
+        ArgumentNullException.ThrowIfNull(request);
+        bool isAfter = request.From == ProposalBase.After;
+        var circuit = isAfter ? Alteration.After : Alteration.Before;
+        return Proposer.Of(circuit, isAfter ? null : source, () => JobWriter.Write(Title, TitleBlock, new("", circuit, circuit, [])), request, cancel);
+    }
+
     /// <summary>All that was found, as JSON of the contract <c>hotside-study/1</c>: the same job gives the same bytes.</summary>
     public string ToJson() => StudyJson.Write(Study, Findings);
 
@@ -311,7 +355,7 @@ public sealed class Job
         return Interlocked.CompareExchange(ref study, fresh, null) ?? fresh;
     }
 
-    private (DrawingPlan Plan, SheetRequest Request) Planned(View view, DrawingOptions options, CancellationToken cancel)
+    private (DrawingPlan Plan, SheetRequest Request) Planned(View view, DrawingOptions options, CancellationToken cancel, LineFigures? marks = null)
     {
         bool isAltered = !ReferenceEquals(Alteration.Before, Alteration.After);
         SeenIn[] views = view switch
@@ -329,16 +373,17 @@ public sealed class Job
         if (options.Show != ShownFigures.None && views[0] == SeenIn.Both)
             throw new ArgumentException("Figures stand in before, after or both beside each other: over each other there is no room for two at a wire.", nameof(view));
         if (options.Show != ShownFigures.None && string.IsNullOrWhiteSpace(options.Setting)) throw new ArgumentException("Figures are those of a setting: name one.", nameof(options));
-        var plan = DrawingPlan.Of(study.Alteration, study, options.Lettering, words, LineFigures.Of(study, options.Show, options.Setting));
+        var plan = DrawingPlan.Of(study.Alteration, study, options.Lettering, words, marks ?? LineFigures.Of(study, options.Show, options.Setting));
         if (views[0] == SeenIn.Both) plan = OverlayPlan.Of(plan);
         return (plan, new(views, Fields(options.Figure, words), words) { FirstSheet = options.FirstSheet });
     }
 
     private static ReadResult Read(string text, string file, JobOptions? options, Func<string, string?> include)
     {
-        var reading = JobReader.Read(file, text, (options ?? new()).Kinds, include);
+        JobSource source = new(file, text, (options ?? new()).Kinds, include);
+        var reading = JobReader.Read(file, text, source.Kinds, include);
         var job = reading.Alteration is { } alteration && reading.Diagnostics.All(d => d.Severity < Severity.Error || d.Kind.Area == DiagnosticArea.Circuit)
-            ? new Job(reading.Title, alteration, reading) : null;
+            ? new Job(reading.Title, alteration, reading, source) : null;
         return new(job, reading.Diagnostics, reading.Sources);
     }
 

@@ -1,5 +1,7 @@
 using System.Diagnostics;
+using System.Collections.Immutable;
 using System.Globalization;
+using Hotside.CheckSheets;
 using Hotside.Circuits;
 using Hotside.Tests.Diagnoses;
 
@@ -24,16 +26,19 @@ internal static class DiagnoseBenchmark
             foreach (string name in names)
             {
                 var study = Job.ReadFile(Path.Combine(gallery, name, "job.yaml")).OrThrow().Study;
-                all.Add(One(view == "before" ? study.Before : study.After, view + " " + name, some, output));
+                var circuit = view == "before" ? study.Before : study.After;
+                // A vehicle is looked at through the piece of what is complained of.
+                var pieces = SheetPieces.Of(circuit, []).ToArray();
+                foreach (var loads in pieces) all.Add(One(circuit, loads, view + " " + (pieces.Length == 1 ? name : loads[0].Name), pieces.Length == 1 ? some : Math.Max(16, some / pieces.Length), output));
             }
         output.WriteLine(FormattableString.Invariant($"in half-split {all.Half:0.0} %, within two readings, circuits averaged {all.Two:0.0} %, rough world {all.Rough:0.0} %"));
         return all.Half >= 100 * WithinHalfSplit && all.Two >= 100 * WithinTwo && all.Rough >= 100 * Rough ? 0 : 1;
     }
 
-    private static Row One(Studies.CircuitStudy study, string name, int some, TextWriter output)
+    private static Row One(Studies.CircuitStudy study, ImmutableArray<Studies.LoadStudy> loads, string name, int some, TextWriter output)
     {
         long start = Stopwatch.GetTimestamp();
-        var trial = DiagnosisTrial.Of(study);
+        var trial = DiagnosisTrial.Of(study, [.. loads.Select(l => l.Name)]);
         int[] faults = [.. trial.Faults];
         if (faults.Length > some) faults = [.. faults.Where((_, i) => i * some / faults.Length != (i + 1) * some / faults.Length)];
         var outcomes = faults.Select(f => (Fault: f, Outcome: trial.Run(f, (ulong)f + 1000))).ToArray();
@@ -51,7 +56,7 @@ internal static class DiagnoseBenchmark
         Row row = new(shown.Length, Share(o => o.Found <= o.HalfSplit, shown), Share(o => o.Found <= 2, shown), Share(o => o.Found <= o.HalfSplit + 2, rough));
         var within = shown.Where(o => o.Found < int.MaxValue).ToArray();
         output.WriteLine(FormattableString.Invariant(
-            $"{name,-20} {trial.Faults.Length,6}  {shown.Length,5} + {faults.Length - shown.Length,-4}  {shown.Average(o => o.Pieces),6:0.0}  {shown.Average(o => o.HalfSplit),4:0.0}  {within.Average(o => o.Found),10:0.00}  {shown.Average(o => o.Readings),8:0.0} + {shown.Average(o => o.Looks),-4:0.0}  {Share(o => o.IsFirst, shown),6:0}  {row.Half,15:0.0}  {row.Two,6:0.0}  {row.Rough,8:0.0}  {first,8:0.0}"));
+            $"{name,-20} {trial.Faults.Length,6}  {shown.Length,5} + {faults.Length - shown.Length,-4}  {shown.DefaultIfEmpty(new(1, 0, 0, 0, true)).Average(o => o.Pieces),6:0.0}  {shown.DefaultIfEmpty(new(1, 0, 0, 0, true)).Average(o => o.HalfSplit),4:0.0}  {within.DefaultIfEmpty(new(1, 0, 0, 0, true)).Average(o => o.Found),10:0.00}  {shown.DefaultIfEmpty(new(1, 0, 0, 0, true)).Average(o => o.Readings),8:0.0} + {shown.DefaultIfEmpty(new(1, 0, 0, 0, true)).Average(o => o.Looks),-4:0.0}  {Share(o => o.IsFirst, shown),6:0}  {row.Half,15:0.0}  {row.Two,6:0.0}  {row.Rough,8:0.0}  {first,8:0.0}"));
         return row;
     }
 

@@ -11,6 +11,7 @@ switch (command)
     case "layout": return LayoutBenchmark.Run(rest, Console.Out);
     case "growth": return GrowthBenchmark.Run(rest, Console.Out);
     case "kept": return KeptBenchmark.Run(rest, Console.Out);
+    case "order": return OrderBenchmark.Run(rest, Console.Out);
     case "solve": return SolveBenchmark.Run(rest, Console.Out);
     case "vehicle": return VehicleCommand.Run(rest, Console.Out);
     default:
@@ -23,6 +24,7 @@ switch (command)
               growth CASES    how the time of a layout grows up to 3,000 conductors
               kept CASES [OUT]  how much of a drawing stays where it was when a conductor is taken out, without and with the
                               previous layout; the drawings of what is left into OUT
+              order FOLDER    states that a battery would harm, as the list is written and as it is planned, of each job of a folder
               solve           operating points at 100, 1,000 and 10,000 conductors, beside ngspice on the same netlists
               vehicle SEED    writes the job file of a generated vehicle, to be looked at
             """);

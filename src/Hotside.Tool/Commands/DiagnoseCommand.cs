@@ -6,6 +6,8 @@ namespace Hotside.Tool.Commands;
 /// <summary><c>hotside diagnose JOB</c>: what may be wrong, and which reading to take next.</summary>
 internal static class DiagnoseCommand
 {
+    private static readonly (string, string)[] Endings = [(".svg", "svg"), (".png", "png"), (".pdf", "pdf")];
+
     public static Command Make()
     {
         var job = JobArgument.Make();
@@ -19,6 +21,7 @@ internal static class DiagnoseCommand
         var ask = new Option<bool>("--ask") { Description = "Asks for one reading after the other. \"?\" says why, \"-\" that the point cannot be reached, \"m\" that the first suspect is mended, nothing ends it." };
         var top = new Option<int>("--top") { Description = "How many suspects are listed.", DefaultValueFactory = _ => 5 };
         var json = new Option<bool>("--json") { Description = "As JSON of the contract hotside-diagnosis/1." };
+        var drawing = new Option<string?>("--output", "-o") { Description = "Also draws what is concerned, suspects and the next point marked: a .svg, .png or .pdf." };
         var words = WordsOption.Make();
         var command = new Command("diagnose", """
             Says what may be wrong with a vehicle, likeliest first, and which reading to take next, with what each of
@@ -27,10 +30,20 @@ internal static class DiagnoseCommand
             Example:
               hotside diagnose gallery/horn/job.yaml --dead H1
               hotside diagnose gallery/horn/job.yaml --dead H1 --reading "H1.1 = 0 V @ horn pressed" --ask
-            """) { job, view, dead, dim, strong, on, works, blown, reading, smoke, file, ask, top, json, words };
+            """) { job, view, dead, dim, strong, on, works, blown, reading, smoke, file, ask, top, json, drawing, words };
         command.SetAction(parsed =>
         {
             var (error, output) = (parsed.InvocationConfiguration.Error, parsed.InvocationConfiguration.Output);
+            string? wrong = null;
+            string? path = parsed.GetValue(drawing);
+            var target = path is null ? null : Target.Of(path, null, "svg", Endings, out wrong);
+            if (path is "-") wrong = "-o names a file; suspects go to standard output.";
+            if (parsed.GetValue(top) < 1) wrong = "--top is 1 or more.";
+            if (wrong is not null)
+            {
+                error.WriteLine("hotside: " + wrong);
+                return ExitCode.WrongUsage;
+            }
             if (JobArgument.Read(parsed.GetRequiredValue(job), error) is not { } read) return ExitCode.InputUnreadable;
             if (ReadingFile.Of(parsed.GetValue(file), error) is not { } lines) return ExitCode.InputUnreadable;
             Complaint complaint = new()
@@ -43,6 +56,7 @@ internal static class DiagnoseCommand
                 var diagnosis = read.Diagnose(complaint, parsed.GetValue(view), WordsOption.Of(parsed.GetValue(words)));
                 if (parsed.GetValue(ask)) diagnosis = new AskingTerminal(Console.In, output, parsed.GetValue(top)).Ask(diagnosis);
                 output.Write(parsed.GetValue(json) ? diagnosis.ToJson() : diagnosis.ToText(parsed.GetValue(top)));
+                if (target is not null) Draw(target, read.DrawDiagnosis(diagnosis, parsed.GetValue(view), new() { Words = WordsOption.Of(parsed.GetValue(words)) }));
                 return ExitCode.Done;
             }
             catch (ArgumentException e)
@@ -52,6 +66,22 @@ internal static class DiagnoseCommand
             }
         });
         return command;
+    }
+
+    private static void Draw(Target target, Drawing drawing)
+    {
+        switch (target.Format)
+        {
+            case "png":
+                drawing.SavePng(target.Path!);
+                break;
+            case "pdf":
+                drawing.SavePdf(target.Path!);
+                break;
+            default:
+                drawing.SaveSvg(target.Path!);
+                break;
+        }
     }
 
     private static Option<string[]> Many(string name, string description) => new(name) { Description = description, DefaultValueFactory = _ => [] };

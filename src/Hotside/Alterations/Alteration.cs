@@ -54,6 +54,20 @@ public sealed record Alteration
     /// <summary>The alteration of which this is an excerpt; itself where it is none.</summary>
     internal Alteration Whole { get => field ?? this; private init; }
 
+    /// <summary>The alteration as it was planned, where something was fitted otherwise; else <see langword="null"/>.</summary>
+    internal Alteration? Plan { get; init; }
+
+    /// <summary>What was fitted otherwise, from the planned after circuit on; else <see langword="null"/>.</summary>
+    internal Alteration? Otherwise { get; init; }
+
+    /// <summary>What stands in the triangles of a part or conductor, with commas between: <c>4</c>, <c>4,A1</c>; empty where nothing changes it.</summary>
+    /// <param name="id">The id of a part or conductor.</param>
+    public string LabelsOf(string id)
+    {
+        var all = NumbersOf(id);
+        return all.IsEmpty ? "" : string.Join(",", all.Select(n => Changes.First(c => c.Number == n).Label));
+    }
+
     /// <summary>The changes to what is left of both circuits; they keep their numbers.</summary>
     internal Alteration Only(Circuit before, Circuit after)
     {
@@ -75,14 +89,14 @@ public sealed record Alteration
         var was = Before.With(before);
         bool isSame = ReferenceEquals(Before, After) && before.SequenceEqual(after);
         var now = After.Sequences.IsEmpty ? After.With(Before.Sequences) : After;
-        return new(Title, was, isSame ? was : now.With(after), Changes);
+        return new(Title, was, isSame ? was : now.With(after), Changes) { Plan = Plan, Otherwise = Otherwise };
     }
 
     /// <summary>The same alteration with other sequences of its circuits.</summary>
     internal Alteration With(ImmutableArray<Sequence> before, ImmutableArray<Sequence> after)
     {
         var was = Before.With(before);
-        return new(Title, was, ReferenceEquals(Before, After) ? was : After.With(after), Changes);
+        return new(Title, was, ReferenceEquals(Before, After) ? was : After.With(after), Changes) { Plan = Plan, Otherwise = Otherwise };
     }
 
     /// <summary>What becomes of a part.</summary>

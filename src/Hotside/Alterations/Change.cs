@@ -7,7 +7,11 @@ namespace Hotside.Alterations;
 /// <param name="Number">Its number, from 1 in the order of work.</param>
 /// <param name="Acts">What is done; more than one where a list stands under one number.</param>
 /// <param name="Reason">Why, in the user's words; <see langword="null"/> when not said.</param>
-public sealed record Change(int Number, ImmutableArray<Act> Acts, string? Reason);
+public sealed record Change(int Number, ImmutableArray<Act> Acts, string? Reason)
+{
+    /// <summary>What stands in its triangle: its number, or A and a number of its own for what was fitted otherwise than planned.</summary>
+    public string Label { get => field ?? Numbers.Whole(Number); internal init; }
+}
 
 /// <summary>Something done to parts or conductors.</summary>
 /// <param name="Items">The ids concerned, as the list has them.</param>
@@ -62,4 +66,8 @@ public sealed record Cut(ImmutableArray<string> Items, End First, End Second) : 
 /// <summary>Work that changes no circuit.</summary>
 /// <param name="Items">The part it is done to.</param>
 /// <param name="Sentence">What to do.</param>
-public sealed record Work(ImmutableArray<string> Items, string Sentence) : Act(Items);
+public sealed record Work(ImmutableArray<string> Items, string Sentence) : Act(Items)
+{
+    /// <summary>Whether it only says what became of a planned change, and asks for nothing.</summary>
+    internal bool IsRemark { get; init; }
+}

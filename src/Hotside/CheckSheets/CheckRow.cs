@@ -11,6 +11,9 @@ namespace Hotside.CheckSheets;
 /// <param name="IfNot">What a deviation means, likeliest first.</param>
 public sealed record CheckRow(int Number, CheckStage Stage, string Setting, string RedOn, string BlackOn, string Expected, string Band, string IfNot)
 {
+    /// <summary>Where switches and senders stand in a setting that has a name: <c>S1 run, B1 45 ohm</c>; empty where the setting says it itself.</summary>
+    public string Stands { get; init; } = "";
+
     /// <summary>Volts as a part of the battery's volts now, such as <c>97 %</c>; empty for rows that do not go with the battery.</summary>
     public string OfBattery { get; init; } = "";
 

@@ -8,6 +8,9 @@ namespace Hotside.CheckSheets;
 /// <param name="Rows">The rows in the order in which they are measured.</param>
 public sealed record CheckSheet(string Title, ImmutableArray<CheckRow> Rows)
 {
+    /// <summary>How much it covers; of an intake sheet a row's last column says what its reading means, not what a deviation does.</summary>
+    public SheetExtent Extent { get; init; }
+
     /// <summary>What is written down first, a line each with its blanks: battery now, meter, lead zero.</summary>
     public ImmutableArray<string> Heads { get; init; } = [];
 

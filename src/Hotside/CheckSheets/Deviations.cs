@@ -21,7 +21,14 @@ internal sealed class Deviations(DiagnosisBench bench, RowSearch search)
     private string Value(Test test, int[] cells)
     {
         string first = bench.Text.Expected(test, cells[0]), last = bench.Text.Expected(test, cells[^1]);
-        return first == last || test is LookTest ? first : $"{first} to {last}";
+        return first == last || test is LookTest || AreNear(test, cells) ? first : $"{first} to {last}";
+    }
+
+    // Nobody reads a difference of a tenth.
+    private bool AreNear(Test test, int[] cells)
+    {
+        double low = bench.Meter.Expect(test, cells[0]).Mean, high = bench.Meter.Expect(test, cells[^1]).Mean;
+        return test is OhmsTest ? Math.Abs(high - low) < 0.05 : Math.Abs(high - low) < Math.Max(0.1 * Math.Abs(high), 0.05);
     }
 
     private string Faults(int[] cells, (int Cell, int Fault, double Weight)[] moved)

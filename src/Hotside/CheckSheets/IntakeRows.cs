@@ -33,19 +33,19 @@ internal sealed class IntakeRows(CircuitStudy study, Vocabulary words)
         var on = PositionChoice.Of(load.Control.Any.MinBy(c => c.All.Length)!);
         if (on.IsEmpty)
         {
-            yield return Row("all at rest", on, path.FeedEnd, feed, load, $"{load.Name} is fed at all times, so it is on");
-            yield return Row("all at rest", on, path.ReturnEnd, back, load, $"near 0: the {words.Ground} side is whole");
+            yield return Row(Diagnoses.BenchSetting.Rest, on, path.FeedEnd, feed, load, $"{load.Name} is fed at all times, so it is on");
+            yield return Row(Diagnoses.BenchSetting.Rest, on, path.ReturnEnd, back, load, $"near 0: the {words.Ground} side is whole");
             yield break;
         }
         // A key is on for more than this load: what is moved last is the load's own control.
         var own = on.LastOrDefault(p => DriveOf(p) is not (ActuatorDrive.Key or ActuatorDrive.Automatic)) ?? on[^1];
         ImmutableArray<SetPosition> off = [.. on.Where(p => p != own)];
-        string offName = off.IsEmpty ? "all at rest" : Text(off), onName = Text(on), what = circuit.TextOf(own);
-        yield return Row($"{load.Name} off: {offName}", off, path.FeedEnd, feed, load, $"near 0: {words.Hot}-switched. Battery: {words.Ground}-switched, or no control works");
-        yield return Row($"{load.Name} off: {offName}", off, path.ReturnEnd, back, load,
-            $"battery, as the row above: {words.Ground}-switched. Near 0 below battery: no control works, or {load.Name} is burnt open. Drifting: open on both sides");
-        yield return Row($"{load.Name} on: {onName}", on, path.FeedEnd, feed, load, $"what rises with \"{what}\" is switched on the {words.Hot} side");
-        yield return Row($"{load.Name} on: {onName}", on, path.ReturnEnd, back, load, $"what falls to near 0 with \"{what}\" is switched on the {words.Ground} side");
+        string offName = off.IsEmpty ? Diagnoses.BenchSetting.Rest : Text(off), onName = Text(on), what = circuit.TextOf(own);
+        yield return Row(offName, off, path.FeedEnd, feed, load, $"{load.Name} off. Near 0: {words.Hot}-switched. Battery: {words.Ground}-switched, or no control works");
+        yield return Row(offName, off, path.ReturnEnd, back, load,
+            $"{load.Name} off. Battery, as the row above: {words.Ground}-switched. Near 0 below battery: no control works, or {load.Name} is burnt open. Drifting: open on both sides");
+        yield return Row(onName, on, path.FeedEnd, feed, load, $"{load.Name} on. What rises with \"{what}\" is switched on the {words.Hot} side");
+        yield return Row(onName, on, path.ReturnEnd, back, load, $"{load.Name} on. What falls to near 0 with \"{what}\" is switched on the {words.Ground} side");
     }
 
     private CheckRow Row(string setting, ImmutableArray<SetPosition> positions, End at, string name, LoadStudy load, string meaning)

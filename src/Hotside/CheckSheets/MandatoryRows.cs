@@ -13,8 +13,11 @@ internal sealed class MandatoryRows(DiagnosisBench bench)
     /// <summary>The rows.</summary>
     public ImmutableArray<Test> All =>
     [
-        .. Grounds().Select(n => (Test)new OhmsTest(0, n, -1)), .. Feeds().Select(n => new OhmsTest(0, n, -1)), .. FuseSides(), .. Feeds().Select(n => new VoltsTest(0, n, -1)),
+        .. Grounds().Select(n => (Test)new OhmsTest(0, n, -1)), .. Feeds().Where(n => !piece.IsShared(n)).Select(n => new OhmsTest(0, n, -1)), .. FuseSides(), .. Feeds().Select(n => new VoltsTest(0, n, -1)),
     ];
+
+    /// <summary>The rows of a whole vehicle that is measured piece by piece: its feed, all fuses out.</summary>
+    public ImmutableArray<Test> OfWhole => [.. Feeds().Select(n => (Test)new OhmsTest(0, n, OhmsTest.AllFuses))];
 
     /// <summary>A row of each changed wire that none of some rows touches.</summary>
     public IEnumerable<Test> Changed(Alteration? alteration, IReadOnlyCollection<Test> rows)
@@ -26,8 +29,8 @@ internal sealed class MandatoryRows(DiagnosisBench bench)
             if (piece.Circuit.FindConductor(id) is not { } wire || wire.From.IsFree || wire.To.IsFree) continue;
             int from = piece.Model.Nodes.NodeOf(wire.From), to = piece.Model.Nodes.NodeOf(wire.To);
             if (touched.Contains(from) || touched.Contains(to)) continue;
-            int node = from >= 0 && bench.Tests.PointOf(from) is not null ? from : to;
-            if (node < 0 || bench.Tests.PointOf(node) is null) continue;
+            int node = from >= 0 && bench.Tests.PointOf(from) is not null && !piece.IsShared(from) ? from : to;
+            if (node < 0 || piece.IsShared(node) || bench.Tests.PointOf(node) is null) continue;
             touched.Add(node);
             yield return new OhmsTest(0, node, -1);
         }
@@ -45,7 +48,7 @@ internal sealed class MandatoryRows(DiagnosisBench bench)
         for (int f = 0; f < bench.Dictionary.Fuses.Length; f++)
         {
             int load = LoadSide(bench.Dictionary.Fuses[f]);
-            if (load >= 0 && bench.Tests.PointOf(load) is not null) yield return new OhmsTest(0, load, f);
+            if (load >= 0 && !piece.IsShared(load) && bench.Tests.PointOf(load) is not null) yield return new OhmsTest(0, load, f);
         }
     }
 

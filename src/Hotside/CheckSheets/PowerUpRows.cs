@@ -22,33 +22,36 @@ internal sealed class PowerUpRows(DiagnosisBench bench, Vocabulary words)
     public IEnumerable<CheckRow> Rows()
     {
         if (Lead() is not { } lead) yield break;
-        string red = $"a {Numbers.Plain(Watts, 0)} W lamp of the battery's volts, in place of {lead.Conductor.Id}", black = "its other end";
+        string red = $"a {Numbers.Plain(piece.Volts, 0)} V, {Numbers.Plain(Watts, 0)} W lamp between {piece.Circuit.TextOf(lead.Post)} and {lead.Conductor.Id}";
         ImmutableArray<int> all = [.. Enumerable.Range(0, bench.Dictionary.Fuses.Length)];
         if (!all.IsEmpty)
         {
             double volts = Across(lead.Index, 0, all);
-            yield return Row("fuses out, all at rest", red, black, volts, $"lit: a short, or a load before the fuses; take the {words.Ground} lead off");
+            yield return Row("fuses out, all at rest", red, volts, $"lit: a short, or a load before the fuses; take the {words.Ground} lead off");
             double closed = Across(lead.Index, 0, []);
-            yield return Row($"{string.Join(", ", bench.Dictionary.Fuses.Select(f => f.Part.Id).Distinct())} in one by one, all at rest", red, black, closed, "lit by one of them: the fault is behind that fuse");
+            yield return Row($"{string.Join(", ", bench.Dictionary.Fuses.Select(f => f.Part.Id).Distinct())} in one by one, all at rest", red, closed, "lit by one of them: the fault is behind that fuse");
         }
-        else yield return Row("all at rest", red, black, Across(lead.Index, 0, []), $"lit: a short; take the {words.Ground} lead off");
+        else yield return Row("all at rest", red, Across(lead.Index, 0, []), $"lit: a short; take the {words.Ground} lead off");
         for (int s = 1, told = 0; s < bench.Dictionary.Settings.Count && told < MostSettings; s++)
         {
             var setting = bench.Dictionary.Settings[s];
             if (setting.Cranks || setting.Runs || Watched(s).Length == 0) continue;
+            double volts = Across(lead.Index, s, []);
+            // Behind the lamp a relay may not hold what it feeds: then it tells nothing.
+            if (Math.Abs(volts) < Dark) continue;
             told++;
-            yield return Row(setting.Name, red, black, Across(lead.Index, s, []), $"about all of the battery's volts on the lamp: a short in what {Watched(s)} has; far less: {Watched(s)} draws nothing");
+            yield return Row(setting.Name, red, volts, $"about all of the battery's volts on the lamp: a short on the way of {Watched(s)}; far less: {Watched(s)} {(Watched(s).Contains(", ", StringComparison.Ordinal) ? "draw" : "draws")} nothing") with { Stands = setting.Stands };
         }
     }
 
     private string Watched(int setting) => string.Join(", ", bench.Meter.Watched.Where(w => w.Variable < 0 && Looks.Sound(bench.Dictionary, setting, w) != LookState.Off).Select(w => w.Name));
 
-    private CheckRow Row(string setting, string red, string black, double volts, string ifNot)
+    private CheckRow Row(string setting, string red, double volts, string ifNot)
     {
         bool isDark = Math.Abs(volts) < Dark;
         double half = Math.Max(Band * Math.Abs(volts), LeastBand);
         string band = isDark ? $"below {Numbers.Plain(Dark, 0)} V" : $"{Numbers.Fixed(Math.Max(0, Math.Abs(volts) - half), 1)} to {Numbers.Fixed(Math.Min(Math.Abs(volts) + half, piece.Volts * 1.06), 1)} V";
-        return new(0, CheckStage.PowerUp, setting, red, black, isDark ? "lamp dark" : Numbers.Fixed(Math.Abs(volts), 1) + " V, either sign", band, ifNot);
+        return new(0, CheckStage.PowerUp, setting, red, "", isDark ? "lamp dark" : Numbers.Fixed(Math.Abs(volts), 1) + " V, either sign", band, ifNot);
     }
 
     private double Across(int lead, int setting, ImmutableArray<int> open)
@@ -65,11 +68,11 @@ internal sealed class PowerUpRows(DiagnosisBench bench, Vocabulary words)
         return at.Point.Across(piece.Model.Network.Edges[lead]);
     }
 
-    private (Conductor Conductor, int Index)? Lead()
+    private (Conductor Conductor, int Index, End Post)? Lead()
     {
         if (piece.Circuit.Sources.Count(s => s.Part.IsStandingSource) != 1) return null;
         var source = piece.Circuit.Sources.First(s => s.Part.IsStandingSource);
         var leads = piece.Circuit.Conductors.Select((c, i) => (Conductor: c, Index: i)).Where(c => c.Conductor.Ends.Contains(source.Return)).ToArray();
-        return leads.Length == 1 ? leads[0] : null;
+        return leads.Length == 1 ? (leads[0].Conductor, leads[0].Index, source.Return) : null;
     }
 }

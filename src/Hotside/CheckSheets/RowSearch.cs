@@ -22,7 +22,8 @@ internal sealed class RowSearch
     private readonly Bands bands;
     private readonly ImmutableArray<(Test Test, double Effort)> tests;
     private readonly double[] weights;
-    private readonly Dictionary<Test, HashSet<int>> shown = [];
+    private readonly Dictionary<Test, int[]> shown = [];
+    private readonly int[] counted;
 
     /// <summary>A search on a bench.</summary>
     public RowSearch(DiagnosisBench bench)
@@ -32,10 +33,11 @@ internal sealed class RowSearch
         tests = [.. bench.Tests.All.Where(t => t.Test is not FuseTest)];
         var dictionary = bench.Dictionary;
         weights = [.. dictionary.Cells.Select(c => IsCounted(dictionary.Faults[c.Fault], c.Size) ? dictionary.Faults[c.Fault].Weight / dictionary.Faults[c.Fault].Mode.Sizes.Length : 0)];
+        counted = [.. Enumerable.Range(0, weights.Length).Where(c => weights[c] > 0)];
     }
 
     /// <summary>The faults, as cells, that a row must show.</summary>
-    public IEnumerable<int> Counted => Enumerable.Range(0, weights.Length).Where(c => weights[c] > 0);
+    public IReadOnlyList<int> Counted => counted;
 
     /// <summary>The readings, those that must be there first.</summary>
     /// <param name="extent">How much is covered.</param>
@@ -43,7 +45,8 @@ internal sealed class RowSearch
     public ImmutableArray<Test> Find(SheetExtent extent, ImmutableArray<Test> mandatory)
     {
         List<Test> rows = [.. mandatory];
-        HashSet<int> covered = [.. mandatory.SelectMany(ShownBy)];
+        bool[] covered = new bool[weights.Length];
+        foreach (int cell in mandatory.SelectMany(ShownBy)) covered[cell] = true;
         double all = weights.Sum();
         double enough = extent == SheetExtent.Short ? Enough : 1, least = extent == SheetExtent.Short ? LeastGain * all : 0;
         // Harm first, the battery out; then all that is left, under power.
@@ -57,43 +60,50 @@ internal sealed class RowSearch
     // A row is idle when the others show all that it shows.
     private void DropIdle(List<Test> rows, int from)
     {
+        int[] times = new int[weights.Length];
+        foreach (int cell in rows.SelectMany(ShownBy)) times[cell]++;
         for (int i = from; i < rows.Count; i++)
         {
-            var row = rows[i];
-            if (ShownBy(row).All(c => rows.Exists(r => !ReferenceEquals(r, row) && ShownBy(r).Contains(c)))) rows.RemoveAt(i--);
+            if (ShownBy(rows[i]).Any(c => times[c] == 1)) continue;
+            foreach (int cell in ShownBy(rows[i])) times[cell]--;
+            rows.RemoveAt(i--);
         }
     }
 
     /// <summary>The cells that a reading shows.</summary>
-    public HashSet<int> ShownBy(Test test)
+    public int[] ShownBy(Test test)
     {
-        if (!shown.TryGetValue(test, out var cells)) shown[test] = cells = [.. Counted.Where(c => Shows(test, c))];
+        if (!shown.TryGetValue(test, out int[]? cells)) shown[test] = cells = [.. counted.Where(c => Shows(test, c))];
         return cells;
     }
 
     /// <summary>Whether a fault shows without a meter, in any setting.</summary>
     public bool IsSeen(int cell) => tests.Any(t => t.Test is LookTest && ShownBy(t.Test).Contains(cell));
 
-    private void Cover(List<Test> rows, HashSet<int> covered, Predicate<Test> isAllowed, Predicate<int> isMeant, double enough, double least)
+    private void Cover(List<Test> rows, bool[] covered, Predicate<Test> isAllowed, Predicate<int> isMeant, double enough, double least)
     {
-        var allowed = tests.Where(t => isAllowed(t.Test)).ToArray();
-        int[] meant = [.. Counted.Where(c => isMeant(c))];
-        HashSet<int> possible = [.. allowed.SelectMany(t => ShownBy(t.Test)).Where(c => isMeant(c))];
-        double goal = enough * possible.Sum(c => weights[c]);
-        while (meant.Where(c => covered.Contains(c) && possible.Contains(c)).Sum(c => weights[c]) < goal)
+        bool[] meant = [.. Enumerable.Range(0, weights.Length).Select(c => isMeant(c))], possible = new bool[weights.Length];
+        var allowed = tests.Where(t => isAllowed(t.Test)).Select(t => (t.Test, t.Effort, Cells: ShownBy(t.Test))).Where(t => t.Cells.Length > 0).ToArray();
+        foreach (int cell in allowed.SelectMany(t => t.Cells)) possible[cell] = meant[cell];
+        double goal = enough * counted.Where(c => possible[c]).Sum(c => weights[c]);
+        HashSet<int> settings = [.. rows.Select(r => r.Setting)];
+        while (counted.Where(c => covered[c] && possible[c]).Sum(c => weights[c]) < goal)
         {
-            Test? best = null;
+            (Test Test, double Effort, int[] Cells)? best = null;
             double most = 0, gained = 0;
-            foreach (var (test, effort) in allowed)
+            foreach (var one in allowed)
             {
-                double gain = ShownBy(test).Where(c => isMeant(c) && !covered.Contains(c)).Sum(c => weights[c]);
+                double gain = 0;
+                foreach (int cell in one.Cells)
+                    if (possible[cell] && !covered[cell]) gain += weights[cell];
                 // A setting that is there already needs no switch to be moved.
-                double trouble = effort + (rows.Any(r => r.Setting == test.Setting) ? 0 : Effort.Standard.Setting);
-                if (gain / trouble > most) (best, most, gained) = (test, gain / trouble, gain);
+                double trouble = one.Effort + (settings.Contains(one.Test.Setting) ? 0 : Effort.Standard.Setting);
+                if (gain / trouble > most) (best, most, gained) = (one, gain / trouble, gain);
             }
-            if (best is null || gained < least) return;
-            rows.Add(best);
-            covered.UnionWith(ShownBy(best));
+            if (best is not { } row || gained < least) return;
+            rows.Add(row.Test);
+            settings.Add(row.Test.Setting);
+            foreach (int cell in row.Cells) covered[cell] = true;
         }
     }
 

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Hotside.Alterations;
 using Hotside.Circuits;
+using Hotside.Diagnoses;
 using Hotside.Studies;
 using Hotside.Wording;
 
@@ -16,6 +17,7 @@ internal sealed class SheetMaker(CircuitStudy study, Alteration? alteration, str
     /// <summary>The intake sheet of some loads.</summary>
     public CheckSheet Intake(IEnumerable<LoadStudy> loads) => new($"Intake sheet: {title}", new IntakeRows(study, words).Of(loads))
     {
+        Extent = SheetExtent.Intake,
         Heads =
         [
             "Vehicle ______________________   date ____________   hand ____________   battery now ______ V",
@@ -37,9 +39,11 @@ internal sealed class SheetMaker(CircuitStudy study, Alteration? alteration, str
         List<CheckRow> rows = [];
         List<(string Fault, CheckRow? FoundBy)> silent = [];
         double shown = 0, all = 0;
-        foreach (var bench in SheetPieces.Of(study, alteration, loads))
+        var pieces = SheetPieces.Of(study, loads).ToArray();
+        if (pieces.Length > 1 || !loads.IsEmpty) rows.AddRange(new SheetRows(DiagnosisBench.Sound(study), extent, null, words).Rows);
+        // Pieces know nothing of each other, so they may be worked at together; their order stays.
+        foreach (var of in pieces.AsParallel().AsOrdered().Select(l => new SheetRows(DiagnosisBench.Of(study, alteration, l), extent, alteration, words)))
         {
-            SheetRows of = new(bench, extent, alteration, words);
             rows.AddRange(of.Rows.Where(r => rows.TrueForAll(o => KeyOf(o) != KeyOf(r))));
             silent.AddRange(of.Silent().Where(s => silent.TrueForAll(o => o.Fault != s.Fault)));
             var (part, whole) = of.Coverage();
@@ -48,6 +52,7 @@ internal sealed class SheetMaker(CircuitStudy study, Alteration? alteration, str
         var numbered = rows.Select((r, i) => (Row: r, Index: i)).OrderBy(r => r.Row.Stage).ThenBy(r => r.Index).Select((r, i) => r.Row with { Number = i + 1 }).ToImmutableArray();
         return new($"{(extent == SheetExtent.Short ? "Short check sheet" : "Check sheet")}: {title}", numbered)
         {
+            Extent = extent,
             Heads = [.. Heads()],
             Cautions = [.. CautionsOf(numbered)],
             Notes =
@@ -58,7 +63,7 @@ internal sealed class SheetMaker(CircuitStudy study, Alteration? alteration, str
         };
     }
 
-    private IEnumerable<string> Heads()
+    private static IEnumerable<string> Heads()
     {
         yield return "Vehicle ______________________   date ____________   hand ____________";
         yield return "Meter: 0.8 % + 2 digits, 10 MΩ ______________   leads held together ______ Ω: take it off every row in ohms";

@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using Hotside.Alterations;
 using Hotside.Diagnoses;
 using Hotside.Studies;
 
@@ -11,24 +10,22 @@ internal static class SheetPieces
     // Parts and wires; beyond it pieces are quicker than the whole (own choice).
     private const int MostItems = 70;
 
-    /// <summary>The benches of a circuit.</summary>
+    /// <summary>The loads of each piece of a circuit; none for the whole circuit.</summary>
     /// <param name="study">The circuit.</param>
-    /// <param name="alteration">The alteration, where the circuit is the altered one.</param>
     /// <param name="loads">The loads asked for; none for all.</param>
-    public static IEnumerable<DiagnosisBench> Of(CircuitStudy study, Alteration? alteration, ImmutableArray<LoadStudy> loads)
+    public static IEnumerable<ImmutableArray<LoadStudy>> Of(CircuitStudy study, ImmutableArray<LoadStudy> loads)
     {
         if (!loads.IsEmpty || study.Circuit.Parts.Length + study.Circuit.Conductors.Length <= MostItems)
         {
-            yield return DiagnosisBench.Of(study, alteration, loads);
+            yield return loads;
             yield break;
         }
+        var loose = LooseJoints.Of(study.Circuit);
         HashSet<string> covered = new(StringComparer.Ordinal);
-        foreach (var load in study.Loads.Where(l => !l.Element.IsInternal))
+        foreach (var load in study.Loads.Where(l => !l.Element.IsInternal && !covered.Contains(l.Part.Id)))
         {
-            if (covered.Contains(load.Part.Id)) continue;
-            var bench = DiagnosisBench.Of(study, alteration, [load]);
-            covered.UnionWith(bench.Dictionary.Bench.Circuit.Parts.Select(p => p.Id));
-            yield return bench;
+            covered.UnionWith(ConnectedPiece.Of(study, loose, [load]).Parts.Select(p => p.Id));
+            yield return [load];
         }
     }
 }

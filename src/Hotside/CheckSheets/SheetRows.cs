@@ -23,6 +23,12 @@ internal sealed class SheetRows
         bands = new(bench);
         deviations = new(bench, search);
         MandatoryRows mandatory = new(bench);
+        if (bench.Dictionary.Faults.All(f => f.Mode.On == "nothing"))
+        {
+            Tests = mandatory.OfWhole;
+            Rows = [.. Tests.Select(Row).Select(r => r with { IfNot = "a short, or a load before the fuses: part the cables at their studs, one by one" })];
+            return;
+        }
         var tests = search.Find(extent, mandatory.All);
         if (extent == SheetExtent.Full) tests = [.. tests, .. mandatory.Changed(alteration, tests)];
         Tests = [.. InOrder(tests.Distinct())];
@@ -57,12 +63,12 @@ internal sealed class SheetRows
     private CheckRow Row(Test test)
     {
         string red = bench.Text.Red(test);
-        if (test is OhmsTest { Pulled: >= 0 } o) red += $", {bench.Dictionary.Fuses[o.Pulled].Part.Id} pulled";
-        double battery = Battery(test.Setting);
-        var caution = new DiagnosisRules(bench, new Beliefs(bench.Meter, []), [], false, words).CautionsOf(test).Where(_ => test is not OhmsTest);
+        if (test is OhmsTest { Pulled: not -1 } o) red += ", " + bench.Text.Pulled(o);
+        var caution = new DiagnosisRules(bench, new Beliefs(bench.Meter, []), [], false, words).CautionsOf(test).Where(c => test is not OhmsTest || c.StartsWith("Fuses in", StringComparison.Ordinal));
         return new(0, StageOf(test), bench.Dictionary.Settings[test.Setting].Name, red, bench.Text.Black(test), bands.Expected(test), bands.Text(test), deviations.Of(test))
         {
-            OfBattery = test is VoltsTest v && battery > 0 && !bench.Text.Floats(v, bands.SoundCell) ? Numbers.Plain(100 * Math.Abs(bench.Meter.Sound(v).Mean) / battery, 0) + " %" : "",
+            OfBattery = test is VoltsTest v && !bench.Text.Floats(v, bands.SoundCell) && bands.OfBattery(v) is not null ? Percent(v) : "",
+            Stands = bench.Dictionary.Settings[test.Setting].Stands,
             Caution = string.Join(" ", caution),
         };
     }
@@ -71,13 +77,8 @@ internal sealed class SheetRows
     private IEnumerable<CheckRow> Hot() => Tests.OfType<VoltsTest>().Where(t => t.Black >= 0 && StageOf(t) == CheckStage.Live).OrderByDescending(t => Math.Abs(bench.Meter.Sound(t).Mean)).Take(3)
         .Select(t => Row(t) with { Stage = CheckStage.Hot, IfNot = "more than cold: a joint warms; feel it, and mend what is too hot to hold" });
 
-    private double Battery(int setting)
-    {
-        var source = bench.Dictionary.Bench.Circuit.Sources.FirstOrDefault(s => s.Part.IsStandingSource);
-        if (source is null) return 0;
-        var nodes = bench.Dictionary.Bench.Model.Nodes;
-        return Math.Abs(bench.Meter.Sound(new VoltsTest(setting, nodes.NodeOf(source.Feed), nodes.NodeOf(source.Return))).Mean);
-    }
+    // A drop is told in volts; a hundredth of the battery's is none.
+    private string Percent(VoltsTest test) => bands.ShareOfBattery(test) is var share && share >= 0.01 && test.Black < 0 ? Numbers.Plain(100 * share, 0) + " %" : "";
 
     private CheckStage StageOf(Test test)
     {

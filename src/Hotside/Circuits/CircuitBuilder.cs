@@ -26,7 +26,19 @@ public sealed class CircuitBuilder
     }
 
     /// <summary>What is said of the supply; its return is not looked up yet.</summary>
-    internal ElectricalSystem System { get; }
+    internal ElectricalSystem System { get; private set; }
+
+    /// <summary>Adds a further nominal voltage: of a tap between two batteries, or behind a converter.</summary>
+    /// <param name="voltage">The voltage, above 0.</param>
+    /// <returns>This builder.</returns>
+    /// <exception cref="ArgumentException">The voltage is not above 0, or the system has it already.</exception>
+    public CircuitBuilder AlsoAt(ElectricPotential voltage)
+    {
+        if (!(voltage.Volts > 0)) throw new ArgumentException("A nominal voltage is above 0; the ground says which pole is which.", nameof(voltage));
+        if (System.Volts.Contains(voltage.Volts)) throw new ArgumentException($"The system is at {Numbers.Plain(voltage.Volts)} V already.", nameof(voltage));
+        System = System with { Volts = [.. System.Volts.Add(voltage.Volts).OrderDescending()] };
+        return this;
+    }
 
     /// <summary>Adds a part.</summary>
     /// <param name="id">Its id, of letters, digits, <c>-</c> and <c>_</c>; unique among parts and conductors.</param>

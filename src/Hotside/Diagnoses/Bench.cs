@@ -11,18 +11,30 @@ namespace Hotside.Diagnoses;
 /// </summary>
 internal sealed class Bench
 {
-    /// <summary>A bench for a piece whose joints are loose.</summary>
-    public Bench(Circuit circuit)
+    private readonly ImmutableArray<int> feeds;
+
+    /// <summary>A bench for a circuit whose joints are loose.</summary>
+    /// <param name="circuit">The circuit.</param>
+    /// <param name="isPiece">Whether it is a piece of a larger one, whose other fuses are pulled for ohms.</param>
+    public Bench(Circuit circuit, bool isPiece = false)
     {
         Circuit = circuit;
+        IsPiece = isPiece;
         Model = new(circuit);
         (NetOf, NetNodes) = Nets(circuit, Model.Nodes);
         Solver = new(Model, [.. NetNodes.Select(n => new NetworkEdge(n, NetworkEdge.Reference))]);
+        feeds = [.. circuit.Sources.Where(s => s.Part.IsStandingSource).Select(s => Model.Nodes.NodeOf(s.Feed)).Where(n => n >= 0).Select(n => NetOf[n])];
         Points = BenchPoint.Of(circuit, Model.Nodes);
         Volts = circuit.Sources.Where(s => s.Part.IsStandingSource).Select(s => s.Volts).DefaultIfEmpty(circuit.System.Volts[0]).Max();
     }
 
     public Circuit Circuit { get; }
+
+    /// <summary>Whether it is a piece of a larger circuit.</summary>
+    public bool IsPiece { get; }
+
+    /// <summary>Whether other ways hang on a node, so that ohms there are not those of the piece: on the unfused feed.</summary>
+    public bool IsShared(int node) => IsPiece && node >= 0 && NetOf[node] >= 0 && feeds.Contains(NetOf[node]);
 
     public CircuitModel Model { get; }
 

@@ -12,6 +12,9 @@ internal sealed record BenchSetting(string Name, ImmutableArray<SetPosition> Pos
     /// <summary>The name of the setting in which nothing is moved.</summary>
     public const string Rest = "all at rest";
 
+    /// <summary>Its positions and values in words, where its name does not say them; else empty.</summary>
+    public string Stands { get; init; } = "";
+
     /// <summary>Whether somebody has to hold something while another measures: a pedal, a button, the starter.</summary>
     public bool NeedsTwo { get; init; }
 

@@ -12,7 +12,7 @@ namespace Hotside.Diagnoses;
 internal sealed class BenchSettings
 {
     // A bound: pieces with more are looked at in the first ones.
-    private const int Most = 28, MostOfLoad = 4;
+    private const int Most = 24, MostOfLoad = 4;
 
     private readonly Circuit piece;
     private readonly List<BenchSetting> all = [];
@@ -21,13 +21,19 @@ internal sealed class BenchSettings
     private BenchSettings(Circuit piece) => this.piece = piece;
 
     /// <summary>The settings of a piece.</summary>
-    public static ImmutableArray<BenchSetting> Of(CircuitStudy study, Circuit piece)
+    /// <param name="study">The circuit.</param>
+    /// <param name="piece">The piece.</param>
+    /// <param name="asked">The loads that are asked about: their settings come first.</param>
+    public static ImmutableArray<BenchSetting> Of(CircuitStudy study, Circuit piece, ImmutableArray<LoadStudy> asked)
     {
         BenchSettings settings = new(piece);
         settings.Add(null, [], []);
         foreach (var setting in study.Circuit.Settings) settings.Add(setting.Name, setting.Positions, setting.Values);
-        foreach (var load in study.Loads.Where(l => piece.FindPart(l.Part.Id) is not null))
-            foreach (var combination in load.Control.Any.OrderBy(c => c.All.Length).Take(MostOfLoad)) settings.Add(null, PositionChoice.Of(combination), []);
+        foreach (var load in asked) settings.Add(load, 0, MostOfLoad);
+        // Each load once, before any has its second way.
+        LoadStudy[] loads = [.. study.Loads.Where(l => piece.FindPart(l.Part.Id) is not null)];
+        foreach (var load in loads) settings.Add(load, 0, 1);
+        foreach (var load in loads) settings.Add(load, 1, MostOfLoad);
         PositionChoice choice = new(piece);
         foreach (var variable in piece.Variables.Where(v => v.Actuator is { Drive: ActuatorDrive.Hand or ActuatorDrive.Foot or ActuatorDrive.Key, Cycles: false, IsNoControl: false }))
             foreach (string position in variable.Actuator.Positions.Skip(1))
@@ -46,6 +52,7 @@ internal sealed class BenchSettings
         string[] texts = [.. own.Select(piece.TextOf), .. given.Select(v => $"{v.Part} {v.Quantity}")];
         return new(texts.Length == 0 ? BenchSetting.Rest : name ?? string.Join(", ", texts), own, given)
         {
+            Stands = texts.Length == 0 || name is null ? "" : string.Join(", ", texts),
             NeedsTwo = own.Any(p => ActuatorOf(p) is { Drive: ActuatorDrive.Foot } or { Drive: ActuatorDrive.Hand, Returns: true }),
             Cranks = own.Any(p => p.Position is "start" or "crank") || piece.Parts.Any(p => p.Kind.Elements.Any(p.IsStarter) && own.Length > 0),
             Runs = own.Any(p => p is { Part: null, Position: "running" }),
@@ -56,6 +63,11 @@ internal sealed class BenchSettings
 
     /// <summary>By what two settings are one.</summary>
     public static string KeyOf(BenchSetting setting) => string.Join(", ", setting.Positions.Select(p => $"{p.Part} {p.Actuator} {p.Position}").Concat(setting.Values.Select(v => $"{v.Part} {v.Quantity}")));
+
+    private void Add(LoadStudy load, int from, int to)
+    {
+        foreach (var combination in load.Control.Any.OrderBy(c => c.All.Length).Take(to).Skip(from)) Add(null, PositionChoice.Of(combination), []);
+    }
 
     private void Add(string? name, ImmutableArray<SetPosition> positions, ImmutableArray<SetValue> values)
     {

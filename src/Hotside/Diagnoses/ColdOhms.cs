@@ -1,4 +1,3 @@
-using Hotside.Circuits;
 using Hotside.Solving;
 using Hotside.Solving.Laws;
 using Hotside.Solving.Networks;
@@ -53,6 +52,8 @@ internal sealed class ColdOhms(FaultDictionary dictionary)
                 if (element.Element is { IsSource: true, When: null } || laws[e] is not ClampLaw { IsLine: true, Emf: 0 }) laws[e] = null;
         FaultLaws.Apply(laws, fault, size.Middle, model, isPowered: false);
         foreach (int fuse in dictionary.BlownBy(cell)) laws[dictionary.Fuses[fuse].FirstEdge] = null;
+        if (pulled == OhmsTest.AllFuses)
+            foreach (var fuse in dictionary.Fuses) laws[fuse.FirstEdge] = null;
         if (pulled >= 0) laws[dictionary.Fuses[pulled].FirstEdge] = null;
         return Solve(solver, laws);
     }

@@ -88,6 +88,22 @@ public sealed class Diagnosis
         return new(bench, state with { Struck = [.. state.Struck, .. struck], Surprise = "" }, words);
     }
 
+    /// <summary>The readings that would be asked for one after the other if each came out as the likeliest suspects would have it: what to print on a page for the road.</summary>
+    /// <param name="count">How many at most, 1 or more.</param>
+    /// <exception cref="ArgumentOutOfRangeException"><paramref name="count"/> is below 1.</exception>
+    public ImmutableArray<NextReading> FirstReadings(int count)
+    {
+        ArgumentOutOfRangeException.ThrowIfLessThan(count, 1);
+        var readings = ImmutableArray.CreateBuilder<NextReading>();
+        var at = this;
+        while (readings.Count < count && at is { Next: { } next, test: { } asked })
+        {
+            readings.Add(next);
+            at = new(bench, at.state with { Observations = [.. at.state.Observations, at.Likeliest(asked)], Surprise = "" }, words);
+        }
+        return readings.ToImmutable();
+    }
+
     /// <summary>The same after the first of the suspects was mended, and what was read before forgotten: for a second fault.</summary>
     public Diagnosis Mended()
     {
@@ -97,6 +113,9 @@ public sealed class Diagnosis
             return new(bench, state with { Observations = [], Surprise = "", Mended = state.Mended.Add(beliefs.Order[0]) }, words);
         }
     }
+
+    /// <summary>The loads that are concerned; empty where the whole circuit is.</summary>
+    internal ImmutableArray<string> Loads => [.. bench.Loads.Select(l => l.Name)];
 
     internal static Diagnosis Of(CircuitStudy study, Alteration? alteration, Complaint complaint, Vocabulary words)
     {
@@ -162,6 +181,24 @@ public sealed class Diagnosis
     }
 
     private static ArgumentException Wrong(Diagnostic problem) => new(Vocabulary.Capital(problem.Message) + (problem.Hint is { } hint ? $"; {hint}" : "."));
+
+    // What the likeliest of the suspects would show.
+    private Observation Likeliest(Test asked)
+    {
+        lock (bench.Gate)
+        {
+            Beliefs beliefs = new(bench.Meter, state.Observations, state.Mended);
+            int cell = beliefs.Leading(1, beliefs.OfCell.Length).First(c => bench.Dictionary.Faults[bench.Dictionary.Cells[c].Fault].Mode.Change != FaultChange.Unknown);
+            double value = asked switch
+            {
+                LookTest look => (int)bench.Text.Likeliest(look, cell),
+                FuseTest fuse => bench.Meter.IsBlown(fuse.Fuse, cell) ? 1 : 0,
+                OhmsTest => Math.Pow(10, bench.Meter.Expect(asked, cell).Mean),
+                _ => bench.Meter.Expect(asked, cell).Mean,
+            };
+            return new(asked, value, "");
+        }
+    }
 
     private Suspect SuspectOf(ImmutableArray<int> faults, Beliefs beliefs)
     {

@@ -8,11 +8,10 @@ namespace Hotside.Diagnoses;
 /// <summary>A piece of a circuit with all that is known of its faults; made once, and asked by one thread at a time.</summary>
 internal sealed class DiagnosisBench
 {
-    private DiagnosisBench(CircuitStudy study, Circuit piece, Func<string, double> factorOf)
+    private DiagnosisBench(CircuitStudy study, Bench bench, ImmutableArray<Fault> faults, ImmutableArray<LoadStudy> loads)
     {
-        Study = study;
-        Bench bench = new(piece);
-        Dictionary = new(bench, FaultList.Of(bench, factorOf), BenchSettings.Of(study, piece));
+        (Study, Loads) = (study, loads);
+        Dictionary = new(bench, faults, BenchSettings.Of(study, bench.Circuit, loads));
         Meter = new(Dictionary);
         Places = new(study, Meter);
         Tests = new(Meter);
@@ -21,6 +20,9 @@ internal sealed class DiagnosisBench
     }
 
     public CircuitStudy Study { get; }
+
+    /// <summary>The loads whose piece it is; none for the whole circuit.</summary>
+    public ImmutableArray<LoadStudy> Loads { get; }
 
     public FaultDictionary Dictionary { get; }
 
@@ -45,7 +47,15 @@ internal sealed class DiagnosisBench
     {
         var loose = LooseJoints.Of(study.Circuit);
         var piece = loads.IsEmpty ? loose : ConnectedPiece.Of(study, loose, loads);
-        return new(study, piece, FactorOf(study.Circuit, alteration));
+        Bench bench = new(piece, isPiece: piece.Parts.Length < study.Circuit.Parts.Length);
+        return new(study, bench, FaultList.Of(bench, FactorOf(study.Circuit, alteration)), loads);
+    }
+
+    /// <summary>A whole circuit with no fault in mind: what it reads when all is well.</summary>
+    public static DiagnosisBench Sound(CircuitStudy study)
+    {
+        Bench bench = new(LooseJoints.Of(study.Circuit));
+        return new(study, bench, FaultList.None, []);
     }
 
     /// <summary>What a load belongs to when a part is complained of: the part's own loads, else those in whose ways it lies.</summary>

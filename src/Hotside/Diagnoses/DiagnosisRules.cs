@@ -39,6 +39,8 @@ internal sealed class DiagnosisRules(DiagnosisBench bench, Beliefs beliefs, Immu
     public IEnumerable<string> CautionsOf(Test test)
     {
         var setting = bench.Dictionary.Settings[test.Setting];
+        if (test is OhmsTest && bench.Dictionary.Bench.IsPiece)
+            yield return $"Fuses in: {(bench.Dictionary.Fuses.IsEmpty ? "none" : string.Join(", ", bench.Dictionary.Fuses.Select(f => f.Part.Id).Distinct()))}; all others out.";
         if (test is OhmsTest) yield return $"Battery out before an ohmmeter touches anything: {Cautions.GroundedFirst(bench.Study.Circuit, words)}. Electronics unplugged, leads zeroed.";
         if (setting.Cranks && test is VoltsTest) yield return "Engine may crank: neutral, brake on, ignition coil fed by nothing, hands and clothes off belts and fan.";
         if (setting.Runs && test is VoltsTest or LookTest) yield return "Engine runs: air out the exhaust, keep off belts, fan and the ignition's high voltage.";

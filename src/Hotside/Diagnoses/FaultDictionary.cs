@@ -1,7 +1,6 @@
 using System.Collections.Immutable;
 using Hotside.Circuits;
 using Hotside.Solving;
-using Hotside.Solving.Laws;
 using Hotside.Solving.Relays;
 
 namespace Hotside.Diagnoses;

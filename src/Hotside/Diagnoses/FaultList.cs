@@ -14,6 +14,9 @@ internal sealed class FaultList
 
     private FaultList(Bench bench, Func<string, double> factorOf) => (this.bench, this.factorOf) = (bench, factorOf);
 
+    /// <summary>No fault, and none that the list does not hold.</summary>
+    public static ImmutableArray<Fault> None => [.. FaultModes.Standard.On("nothing").Select(m => new Fault(m, m.Says, [], m.Weight))];
+
     private Circuit Circuit => bench.Circuit;
 
     /// <summary>The faults: conductors, then elements, in the order of the circuit; nets, crossed wires, and at the end that nothing is wrong and that something else is.</summary>
@@ -26,7 +29,7 @@ internal sealed class FaultList
         foreach (var element in bench.Model.Elements) list.AddElement(element);
         for (int net = 0; net < bench.NetNodes.Length; net++) list.AddNet(net);
         list.AddCrossed();
-        foreach (var mode in list.modes.On("nothing")) list.faults.Add(new(mode, mode.Says, [], mode.Weight));
+        list.faults.AddRange(None);
         return list.faults.ToImmutable();
     }
 

@@ -57,6 +57,6 @@ internal sealed partial record ReadingLine(string Text, string Red, string Black
         return null;
     }
 
-    [GeneratedRegex(@"^\s*(?<red>[^=@]+?)(?:\s+to\s+(?<black>[^=@]+?))?\s*=\s*(?<value>[^@,]*?)\s*(?:,\s*(?<pulled>\S+) pulled\s*)?(?:@\s*(?<setting>.+?)\s*)?$")]
+    [GeneratedRegex(@"^\s*(?<red>[^=@]+?)(?:\s+to\s+(?<black>[^=@]+?))?\s*=\s*(?<value>[^@,]*?)\s*(?:,\s*(?<pulled>\S+|all fuses) pulled\s*)?(?:@\s*(?<setting>.+?)\s*)?$")]
     private static partial Regex Shape();
 }

@@ -92,7 +92,7 @@ internal sealed class ReadingPlaces
         if (line.Value!.Unit == Unit.Volt) return new(new VoltsTest(setting, red, black), line.Value.Value, line.Text);
         if (black >= 0) (red, black) = red < 0 ? (black, red) : (red, black);
         if (black >= 0 || red < 0) throw new PlaceException(ReadingLine.NotUnderstood.At(null, line.Text) with { Hint = "ohms are compared from a point to the chassis, the battery taken out" });
-        return new(new OhmsTest(setting, red, line.Pulled.Length == 0 ? -1 : FuseOf(line.Text, line.Pulled)), line.Value.Value, line.Text);
+        return new(new OhmsTest(setting, red, line.Pulled.Length == 0 ? -1 : line.Pulled == "all fuses" ? OhmsTest.AllFuses : FuseOf(line.Text, line.Pulled)), line.Value.Value, line.Text);
     }
 
     private Observation Fuse(ReadingLine line) => new(new FuseTest(FuseOf(line.Text, line.Red)), line.Word == "blown" ? 1 : 0, line.Text);

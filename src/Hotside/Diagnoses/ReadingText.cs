@@ -33,12 +33,15 @@ internal sealed class ReadingText(Meter meter, TestList tests)
     public string Asks(Test test) => test switch
     {
         VoltsTest => "volts",
-        OhmsTest { Pulled: >= 0 } o => $"ohms, battery out, {meter.Dictionary.Fuses[o.Pulled].Part.Id} pulled",
+        OhmsTest { Pulled: not -1 } o => $"ohms, battery out, {Pulled(o)}",
         OhmsTest => "ohms, battery out",
         LookTest l when meter.Watched[l.Watched].Variable >= 0 => "off or on (does it click)",
         LookTest => "off, dim, right or strong",
         _ => "blown or whole",
     };
+
+    /// <summary>Which fuses are pulled for a reading in ohms: <c>F2 pulled</c>; empty for none.</summary>
+    public string Pulled(OhmsTest test) => test.Pulled == OhmsTest.AllFuses ? "all fuses pulled" : test.Pulled >= 0 ? meter.Dictionary.Fuses[test.Pulled].Part.Id + " pulled" : "";
 
     /// <summary>As it is entered, the value left open.</summary>
     public string Entry(Test test)
@@ -48,7 +51,7 @@ internal sealed class ReadingText(Meter meter, TestList tests)
         {
             VoltsTest { Black: >= 0 } => $"{Red(test)} to {Black(test)} = ? V{at}",
             VoltsTest => $"{Red(test)} = ? V{at}",
-            OhmsTest { Pulled: >= 0 } o => $"{Red(test)} = ? ohm, {meter.Dictionary.Fuses[o.Pulled].Part.Id} pulled{at}",
+            OhmsTest { Pulled: not -1 } o => $"{Red(test)} = ? ohm, {Pulled(o)}{at}",
             OhmsTest => $"{Red(test)} = ? ohm{at}",
             _ => $"{Red(test)} = ?{at}",
         };
@@ -60,12 +63,7 @@ internal sealed class ReadingText(Meter meter, TestList tests)
         switch (test)
         {
             case LookTest look:
-                Span<double> states = stackalloc double[Looks.States];
-                Looks.Of(meter.Dictionary, look.Setting, cell, meter.Watched[look.Watched], states);
-                int likeliest = 0;
-                for (int i = 1; i < states.Length; i++)
-                    if (states[i] > states[likeliest]) likeliest = i;
-                return State((LookState)likeliest, meter.Watched[look.Watched].Variable >= 0);
+                return State(Likeliest(look, cell), meter.Watched[look.Watched].Variable >= 0);
             case FuseTest fuse:
                 return meter.IsBlown(fuse.Fuse, cell) ? "blown" : "whole";
             case VoltsTest volts when Floats(volts, cell):
@@ -75,6 +73,17 @@ internal sealed class ReadingText(Meter meter, TestList tests)
             default:
                 return QuantityWords.MeterVolts(meter.Expect(test, cell).Mean);
         }
+    }
+
+    /// <summary>The state in which something is most likely seen with a fault.</summary>
+    public LookState Likeliest(LookTest look, int cell)
+    {
+        Span<double> states = stackalloc double[Looks.States];
+        Looks.Of(meter.Dictionary, look.Setting, cell, meter.Watched[look.Watched], states);
+        int likeliest = 0;
+        for (int i = 1; i < states.Length; i++)
+            if (states[i] > states[likeliest]) likeliest = i;
+        return (LookState)likeliest;
     }
 
     /// <summary>Ohms as a meter shows them.</summary>

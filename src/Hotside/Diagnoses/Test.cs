@@ -22,8 +22,12 @@ internal sealed record FuseTest(int Fuse) : Test(0);
 /// <summary>Ohms from a node to the return, the battery taken out.</summary>
 /// <param name="Setting">The number of the setting.</param>
 /// <param name="Node">The node.</param>
-/// <param name="Pulled">The number of the fuse that is pulled; −1 for none.</param>
-internal sealed record OhmsTest(int Setting, int Node, int Pulled) : Test(Setting);
+/// <param name="Pulled">The number of the fuse that is pulled; −1 for none, <see cref="AllFuses"/> for all.</param>
+internal sealed record OhmsTest(int Setting, int Node, int Pulled) : Test(Setting)
+{
+    /// <summary>Stands for all fuses.</summary>
+    public const int AllFuses = -2;
+}
 
 /// <summary>What was read.</summary>
 /// <param name="Test">The reading.</param>

@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using Hotside.Circuits;
 
 namespace Hotside.Diagnoses;
 
@@ -46,9 +45,9 @@ internal sealed class TestList
         {
             if (dictionary.Settings[s].Cranks || dictionary.Settings[s].Runs) continue;
             double person = dictionary.Settings[s].NeedsTwo ? effort.SecondPerson : 0;
-            foreach (var point in bench.Points) yield return (new OhmsTest(s, point.Node, -1), effort.Ohms + point.Reach + person);
+            foreach (var point in bench.Points.Where(p => !bench.IsShared(p.Node))) yield return (new OhmsTest(s, point.Node, -1), effort.Ohms + point.Reach + person);
             for (int f = 0; f < dictionary.Fuses.Length; f++)
-                foreach (int node in new[] { dictionary.Fuses[f].A, dictionary.Fuses[f].B }.Where(n => points.ContainsKey(n)))
+                foreach (int node in new[] { dictionary.Fuses[f].A, dictionary.Fuses[f].B }.Where(n => points.ContainsKey(n) && !bench.IsShared(n)))
                     yield return (new OhmsTest(s, node, f), effort.OhmsPulled + person);
         }
     }

@@ -1,4 +1,3 @@
-using Hotside.Circuits;
 using Hotside.Solving;
 using Hotside.Solving.Laws;
 

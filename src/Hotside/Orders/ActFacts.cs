@@ -1,4 +1,3 @@
-using System.Collections.Frozen;
 using System.Collections.Immutable;
 using Hotside.Alterations;
 using Hotside.Circuits;
@@ -10,15 +9,19 @@ internal sealed class ActFacts
 {
     private readonly Alteration alteration;
     private readonly OrderBook book;
-    private readonly FeedPaths before, after;
+    private readonly FeedPaths before, after, bare;
     private readonly Nodes groundsBefore, groundsAfter;
     private readonly string[] places;
     private readonly Dictionary<string, int> ranks = new(StringComparer.Ordinal);
 
     /// <summary>What is known of an alteration's acts.</summary>
-    public ActFacts(Alteration alteration, OrderBook book)
+    /// <param name="alteration">The alteration.</param>
+    /// <param name="book">Phases and rules.</param>
+    /// <param name="bare">The vehicle with all that is new in, and nothing new landed yet.</param>
+    public ActFacts(Alteration alteration, OrderBook book, Circuit bare)
     {
         (this.alteration, this.book) = (alteration, book);
+        this.bare = new(bare);
         before = new(alteration.Before);
         after = new(alteration.After);
         groundsBefore = Nodes.Of(alteration.Before, throughLinks: false);
@@ -39,13 +42,13 @@ internal sealed class ActFacts
         End end = isEnd ? act.At : wire is not null ? Far(wire, paths) : EndOf(act.Item, circuit, paths);
         string? part = isEnd ? act.At.Part : wire is null && act.Item.Length > 0 ? act.Item : null;
         string? place = act.Item.Length == 0 || IsBattery(act) ? null : PlaceOf(part) ?? (isEnd ? null : wire?.Wire.Place);
-        string way = act.Item.Length == 0 ? "" : WayOf(act, end, paths);
+        string way = act.Item.Length == 0 || !(act.ChangesCircuit || act.Type == WorkActType.Work) ? "" : WayOf(act, end, paths);
         act = act with
         {
-            Words = WordsOf(act, circuit, paths, wire).ToFrozenSet(StringComparer.Ordinal),
+            Words = WordsOf(act, circuit, paths, wire).ToHashSet(StringComparer.Ordinal),
             Parts = part is null ? [] : [part],
             Joined = wire is null ? (part is null ? [] : [part]) : [.. wire.Ends.Select(e => e.Part).OfType<string>().Distinct(StringComparer.Ordinal)],
-            Upstream = end.IsFree ? [] : paths.Upstream(end),
+            Upstream = end.IsFree ? new HashSet<string>() : paths.Upstream(end),
             Holders = HoldersOf(act),
             Place = place,
             PlaceIndex = place is null ? int.MaxValue : Array.IndexOf(places, place) is >= 0 and var i ? i : places.Length,
@@ -77,12 +80,23 @@ internal sealed class ActFacts
         if (wire.Ends.Any(e => e.Part is { } p && circuit.FindPart(p) is { } there && TradeWords.Of(there).Contains("gauge"))) yield return "gauges";
         bool isGround = (ReferenceEquals(circuit, alteration.After) ? groundsAfter : groundsBefore).AreOne(wire.From, circuit.System.ReturnNode);
         if (isGround && wire.Ends.All(e => TradeWords.IsMetal(circuit, e))) yield return "strap";
-        if (act.At.Part is { } post && circuit.FindPart(post) is { IsStandingSource: true } && act.Type == WorkActType.WireOn) yield return "cable-on";
+        if (act.At.Part is { } post && circuit.FindPart(post) is { IsStandingSource: true } && act.Type == WorkActType.WireOn)
+        {
+            yield return "cable-on";
+            if (!isGround) yield return "hot";
+        }
         yield return isGround ? "ground" : "feed";
         if (!isGround && act.Type is WorkActType.WireOff or WorkActType.WireOn or WorkActType.Cut)
-            yield return paths.DistanceOf(act.At) < paths.DistanceOf(act.Other) ? "near" : "far";
+            yield return IsNear(act, paths) ? "near" : "far";
         // What lies before every fuse makes the whole vehicle live.
         if (!isGround && paths.DistanceOf(act.At) != int.MaxValue && paths.FuseOf(act.At) is null) yield return "main";
+    }
+
+    // Of a new end and its other one that is nearer which is live already; where both are or neither is, which is nearer to the hot post when all is done.
+    private bool IsNear(HandAct act, FeedPaths paths)
+    {
+        bool isLive = bare.DistanceOf(act.At) != int.MaxValue, isOtherLive = bare.DistanceOf(act.Other) != int.MaxValue;
+        return act.Type == WorkActType.WireOn && act.Partner < 0 && isLive != isOtherLive ? isLive : paths.DistanceOf(act.At) < paths.DistanceOf(act.Other);
     }
 
     private ImmutableArray<string> HoldersOf(HandAct act)

@@ -13,6 +13,8 @@ internal sealed class ActGraph
     private readonly List<(int First, OrderRule Rule)>[] waits;
     private readonly List<int>[] followers;
     private readonly Func<End, string?> counterpart;
+    // For each act, all that waits for it, at however many removes: a circle is seen at once.
+    private readonly ulong[][] reached;
 
     /// <summary>The acts with what the rules ask of them.</summary>
     /// <param name="acts">The acts.</param>
@@ -23,6 +25,7 @@ internal sealed class ActGraph
         (this.acts, this.counterpart) = (acts, counterpart);
         waits = [.. acts.Select(_ => new List<(int, OrderRule)>())];
         followers = [.. acts.Select(_ => new List<int>())];
+        reached = [.. acts.Select(_ => new ulong[(acts.Length + 63) / 64])];
         foreach (bool isHard in new[] { true, false })
         foreach (var rule in rules.Where(r => r.IsHard == isHard))
             Add(rule);
@@ -71,27 +74,20 @@ internal sealed class ActGraph
 
     private bool TryAdd(int first, int then, OrderRule rule)
     {
-        if (Reaches(then, first)) return false;
+        if (first == then || Reaches(then, first)) return false;
         waits[then].Add((first, rule));
         followers[first].Add(then);
+        if (Reaches(first, then)) return true;
+        for (int act = 0; act < acts.Length; act++)
+        {
+            if (act != first && !Reaches(act, first)) continue;
+            for (int w = 0; w < reached[act].Length; w++) reached[act][w] |= reached[then][w];
+            reached[act][then / 64] |= 1UL << (then % 64);
+        }
         return true;
     }
 
-    private bool Reaches(int from, int to)
-    {
-        if (from == to) return true;
-        bool[] seen = new bool[acts.Length];
-        Stack<int> open = new([from]);
-        while (open.TryPop(out int act))
-            foreach (int next in followers[act])
-            {
-                if (next == to) return true;
-                if (seen[next]) continue;
-                seen[next] = true;
-                open.Push(next);
-            }
-        return false;
-    }
+    private bool Reaches(int from, int to) => (reached[from][to / 64] & (1UL << (to % 64))) != 0;
 
     // The shortest chain by which the first already waits for the second.
     private string Chain(int first, int then, OrderRule rule)

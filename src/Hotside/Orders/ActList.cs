@@ -8,6 +8,7 @@ internal sealed class ActList
 {
     private readonly Alteration alteration;
     private readonly List<HandAct> acts = [];
+    private readonly string label = "";
 
     /// <summary>The acts of an alteration.</summary>
     public ActList(Alteration alteration)
@@ -21,7 +22,10 @@ internal sealed class ActList
             }
         foreach (var change in alteration.Changes)
         foreach (var act in change.Acts)
+        {
+            label = change.Label;
             Add(act, change.Number);
+        }
     }
 
     /// <summary>The acts that the changes ask for.</summary>
@@ -59,6 +63,7 @@ internal sealed class ActList
             case Move move: Move(Wires[act.Items[0]], move, change); break;
             case Renew: foreach (string id in act.Items) Anew(Wires[id], change); break;
             case Alterations.Cut cut: Cut(cut, change); break;
+            case Work { IsRemark: true }: break;
             case Work work: Put(new(WorkActType.Work, work.Items[0], change) { Said = work.Sentence }); break;
             default: throw new ArgumentOutOfRangeException(nameof(act), act.GetType().Name, "There are no acts for this change.");
         }
@@ -66,7 +71,7 @@ internal sealed class ActList
 
     private int Put(HandAct act)
     {
-        acts.Add(act with { Index = acts.Count });
+        acts.Add(act with { Index = acts.Count, Label = label });
         return acts.Count - 1;
     }
 

@@ -11,7 +11,9 @@ internal static class ActOrder
     /// <param name="done">The acts that are done, a mark each: they come first.</param>
     public static ImmutableArray<int> Of(ImmutableArray<HandAct> acts, ActGraph graph, bool[] done)
     {
-        int[] open = [.. acts.Select(a => graph.WaitsOf(a.Index).Count)];
+        // What is done does not wait for what is not.
+        bool Binds(int first, int then) => !done[then] || done[first];
+        int[] open = [.. acts.Select(a => graph.WaitsOf(a.Index).Count(w => Binds(w.First, a.Index)))];
         List<int> ready = [.. Enumerable.Range(0, acts.Length).Where(i => open[i] == 0)];
         var order = ImmutableArray.CreateBuilder<int>(acts.Length);
         HandAct? last = null;
@@ -25,7 +27,7 @@ internal static class ActOrder
             order.Add(next);
             last = acts[next];
             foreach (int follower in graph.FollowersOf(next))
-                if (--open[follower] == 0)
+                if (Binds(next, follower) && --open[follower] == 0)
                     ready.Add(follower);
         }
         return order.ToImmutable();

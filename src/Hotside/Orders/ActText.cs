@@ -15,8 +15,10 @@ internal sealed class ActText(Alteration alteration, Vocabulary words)
     {
         WorkActType.Record => "Photograph every terminal with its tag. Write down colors and terminals.".Replace("color", words.Color, StringComparison.Ordinal),
         WorkActType.Measure => Measure(),
-        WorkActType.CableOff => $"Take {Cables(act, alteration.Before)} off the {Post(act, alteration.Before)}.",
+        WorkActType.CableOff => $"Take {Cables(act, alteration.Before)} off the {Post(act.At, alteration.Before)}.",
         WorkActType.BatteryOut => $"Lift {act.Item} out.",
+        WorkActType.Unplug => $"Unplug {PartChangeText.Called([act.Item], alteration.Before, words)}.",
+        WorkActType.PlugIn => $"Measure plus and minus at the plug of {act.Item}. Plug {PartChangeText.Called([act.Item], alteration.After, words)} in if it is made for them.",
         WorkActType.MarkPolarity => $"Mark the tray of {act.Item}: {Plate()}.",
         WorkActType.WireOff => Off(act),
         WorkActType.Pull => $"Pull {(act.Purpose == "renew" ? "the old " : "")}{Wire(act.Item, before)} out.",
@@ -27,10 +29,10 @@ internal sealed class ActText(Alteration alteration, Vocabulary words)
         WorkActType.Remount => Mounted(act.Item),
         WorkActType.Cut => $"Cut {Wire(act.Item, before)} where {CutFor(act)} goes. Tag the piece at {alteration.Before.TextOf(act.At)} {act.Said}.",
         WorkActType.Lay => Laid(act.Item),
-        WorkActType.WireOn => $"Put {Wire(act.Item, alteration.After)} on {alteration.After.TextOf(act.At)}.",
+        WorkActType.WireOn => Landed(act),
         WorkActType.Work => $"{PartChangeText.Called([act.Item], alteration.After.FindPart(act.Item) is null ? alteration.Before : alteration.After, words)}: {act.Said}.",
         WorkActType.DeadTest => act.Said == "fuses-out" ? $"Take every fuse out: {Fuses()}." : DeadTest(),
-        WorkActType.CableOn => $"Put {Cables(act, alteration.After)} on the {Post(act, alteration.After)}{(act.Said == "ground" ? ", through a lamp in series" : "")}.",
+        WorkActType.CableOn => $"Put {PartWords.And([.. StandingActs.CablesOn(act.At, alteration).Select(c => Wire(c, alteration.After))])} on the {Post(act.At, alteration.After)}{ThroughLamp(act.At)}.",
         WorkActType.PowerUp => Powered(act),
         _ => act.Said switch
         {
@@ -43,14 +45,16 @@ internal sealed class ActText(Alteration alteration, Vocabulary words)
     private static string Sentence(string text) => Vocabulary.Capital(text) + (text.EndsWith('.') ? "" : ".");
 
     private string Measure() =>
-        $"Measure the battery at its posts: {string.Join("; ", BatteryPosts.Of(alteration.Before).Where(p => p.IsGround).Select(p => $"{Numbers.Plain(p.Source.Volts)} V, {Sign(p)} post of {p.Source.Part.Id} on {words.Ground}"))}."
-            .Replace(": .", ".", StringComparison.Ordinal);
+        $"Measure the battery at its posts. Expected: {string.Join("; ", BatteryPosts.Of(alteration.Before).Where(p => p.IsGround).Select(p => $"{Numbers.Plain(p.Source.Volts)} V, {Sign(p)} post of {p.Source.Part.Id} on {words.Ground}"))}."
+            .Replace(" Expected: .", "", StringComparison.Ordinal);
 
-    private string Post(HandAct act, Circuit circuit)
-    {
-        var post = BatteryPosts.Of(circuit).First(p => p.End == act.At);
-        return $"{Sign(post)} post of {act.Item} ({(post.IsGround ? words.Ground + "ed" : words.Hot)})";
-    }
+    private string Post(End end, Circuit circuit) => BatteryPosts.Of(circuit).FirstOrDefault(p => p.End == end) is { } post
+        ? $"{Sign(post)} post of {end.Part} ({(post.IsGround ? words.Ground + "ed" : words.Hot)})" : circuit.TextOf(end);
+
+    private string ThroughLamp(End end) => BatteryPosts.Of(alteration.After).Any(p => p.IsGround && p.End == end) ? ", through a lamp in series" : "";
+
+    private string Landed(HandAct act) => act.At.Part is { } id && alteration.After.FindPart(id) is { IsStandingSource: true }
+        ? $"Put {Wire(act.Item, alteration.After)} on the {Post(act.At, alteration.After)}{ThroughLamp(act.At)}." : $"Put {Wire(act.Item, alteration.After)} on {alteration.After.TextOf(act.At)}.";
 
     private static string Sign(BatteryPost post) => post.IsPlus ? "POSITIVE" : "NEGATIVE";
 
@@ -134,12 +138,9 @@ internal sealed class ActText(Alteration alteration, Vocabulary words)
     {
         "battery-in" => $"Put {act.Item} in its tray.",
         "fuses-in" => $"Put the fuses in one by one, the largest last: {Fuses()}. Look at the lamp after each: bright means a short; take that fuse out.",
-        "lamp-out" => $"Take the lamp out. Put {Cables(new(act.Type, act.Item, 0) { At = GroundPost(act.Item) }, alteration.After)} straight on the {GroundSign(act.Item)} post of {act.Item}, {words.Ground}ed.",
+        "lamp-out" => $"Take the lamp out. Put {Cables(act, alteration.After)} straight on the {Post(act.At, alteration.After)}.",
         "crank" => "Disable the ignition. Crank for 5 s. Read the volts at the battery.",
         _ => "Start the engine. Read the charging volts at the battery.",
     };
 
-    private End GroundPost(string id) => BatteryPosts.Of(alteration.After).FirstOrDefault(p => p.IsGround && p.Source.Part.Id == id)?.End ?? End.Free;
-
-    private string GroundSign(string id) => BatteryPosts.Of(alteration.After).FirstOrDefault(p => p.IsGround && p.Source.Part.Id == id) is { } post ? Sign(post) : "other";
 }

@@ -1,4 +1,3 @@
-using System.Collections.Frozen;
 using Hotside.Circuits;
 using Hotside.Solving;
 
@@ -49,13 +48,13 @@ internal sealed class FeedPaths
     }
 
     /// <summary>The parts passed on the way from the hot post to a terminal.</summary>
-    public FrozenSet<string> Upstream(End end)
+    public HashSet<string> Upstream(End end)
     {
         HashSet<string> passed = new(StringComparer.Ordinal);
         for (int node = NodeOf(end); node >= 0 && distances[node] != int.MaxValue; node = from[node].Node)
             if (from[node].Part is { } part)
                 passed.Add(part);
-        return passed.ToFrozenSet(StringComparer.Ordinal);
+        return passed;
     }
 
     /// <summary>The first part passed on the way from the hot post; <see langword="null"/> where none is.</summary>

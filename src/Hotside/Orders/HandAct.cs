@@ -1,4 +1,3 @@
-using System.Collections.Frozen;
 using System.Collections.Immutable;
 using Hotside.Circuits;
 
@@ -10,6 +9,12 @@ namespace Hotside.Orders;
 /// <param name="Change">The number of the change it belongs to; 0 for what every order has.</param>
 internal sealed record HandAct(WorkActType Type, string Item, int Change)
 {
+    // A frozen set takes longer to make than it is used.
+    private static readonly HashSet<string> none = new(StringComparer.Ordinal);
+
+    /// <summary>What stands in the triangle of its change: <c>4</c>, <c>A1</c>; empty for what every order has.</summary>
+    public string Label { get; init; } = "";
+
     /// <summary>Its place among the acts in the order of the changes.</summary>
     public int Index { get; init; }
 
@@ -32,7 +37,7 @@ internal sealed record HandAct(WorkActType Type, string Item, int Change)
     public string Said { get; init; } = "";
 
     /// <summary>What the rules may call it.</summary>
-    public FrozenSet<string> Words { get; init; } = FrozenSet<string>.Empty;
+    public IReadOnlySet<string> Words { get; init; } = none;
 
     /// <summary>The parts and, for wires, the part at this end; ids.</summary>
     public ImmutableArray<string> Parts { get; init; } = [];
@@ -41,7 +46,7 @@ internal sealed record HandAct(WorkActType Type, string Item, int Change)
     public ImmutableArray<string> Joined { get; init; } = [];
 
     /// <summary>The parts that lie between the feed and this end or part; ids.</summary>
-    public FrozenSet<string> Upstream { get; init; } = FrozenSet<string>.Empty;
+    public IReadOnlySet<string> Upstream { get; init; } = none;
 
     /// <summary>The parts on which this one is bolted or stands; ids.</summary>
     public ImmutableArray<string> Holders { get; init; } = [];

@@ -7,7 +7,7 @@ namespace Hotside.Orders;
 /// <param name="Item">The part or wire.</param>
 /// <param name="Setting">In which setting, such as <c>S1 run</c>; <c>at rest</c> where everything rests.</param>
 /// <param name="Battery">With which battery.</param>
-/// <param name="Text">What happens, with value and unit: <c>P2: 12.2 V on 6 V with S1 run</c>.</param>
+/// <param name="Text">What happens, with value and unit: <c>P2: 12.2 V on 6 V (S1 run)</c>.</param>
 public sealed record Harm(HarmKind Kind, string Item, string Setting, Battery Battery, string Text)
 {
     /// <summary>How bad it is: stop destroys or burns, error blows a fuse, warning is worth knowing and does not make the state unsafe.</summary>

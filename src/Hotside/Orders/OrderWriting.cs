@@ -32,7 +32,7 @@ internal static class OrderWriting
                     sofar[i] = true;
                     circuit = plan.States.Of(sofar, plan.Alteration.Before.System);
                 }
-                acts.Add(new(act.Type, act.Item, act.Change > 0 ? act.Change : null, text.Of(act, before, circuit)) { At = AtOf(act, plan), IsDone = plan.IsDone(i) });
+                acts.Add(new(act.Type, act.Item, act.Change > 0 ? act.Change : null, text.Of(act, before, circuit)) { Label = act.Label, At = AtOf(act, plan), IsDone = plan.IsDone(i) });
             }
             var first = plan.Acts[indices[0]];
             int number = steps.Count + 1;
@@ -60,12 +60,12 @@ internal static class OrderWriting
         _ => null,
     };
 
-    // What an act waited for in another step; each reason once at a place.
+    // What an act waited for; each reason once at a place, what holds for the whole work once.
     private static IEnumerable<string> ReasonsOf(WorkPlan plan, ImmutableArray<int> step, HashSet<(string?, string)> told)
     {
         foreach (int i in step)
         foreach (var (_, rule) in plan.Graph.WaitsOf(i))
-            if (rule.IsTold && told.Add((plan.Acts[i].Place, rule.Id)))
+            if (rule.IsTold && told.Add((rule.Same == Common.None ? null : plan.Acts[i].Place, rule.Id)))
                 yield return rule.Reason;
     }
 

@@ -59,7 +59,7 @@ internal static class Progress
         string[] range = item.Split('-', 2, StringSplitOptions.TrimEntries);
         if (Numbers.TryRead(range[0], out double from) && Numbers.TryRead(range[^1], out double to)) return a => a.Change >= from && a.Change <= to;
         string[] words = item.Split(' ', StringSplitOptions.RemoveEmptyEntries);
-        if (words.Length == 1) return a => a.Item == item;
+        if (words.Length == 1) return a => a.Item == item || a.Label == item;
         var types = Verbs.FirstOrDefault(v => v.Word == words[1]).Types;
         return types is null ? _ => false : a => a.Item == words[0] && types.Contains(a.Type) && (words.Length < 3 || a.At.ToString() == words[2]);
     }

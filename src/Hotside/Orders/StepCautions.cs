@@ -15,6 +15,7 @@ internal static class StepCautions
         if (plan.Steps.IsEmpty) yield break;
         yield return "This is an aid. The workshop manual, local codes and licensed practice come first.";
         yield return "Chock the wheels, take it out of gear, put the brake on. Air fuel vapor out.".Replace("vapor", words.IsBritish ? "vapour" : "vapor", StringComparison.Ordinal);
+        if (plan.Done.Any(d => d) && !plan.Done.All(d => d)) yield return "The work goes on half-way: if a battery went back in the meantime, take its cables off and lift it out first.";
         foreach (string caution in Cautions.Of(plan.Alteration, words)) yield return caution;
     }
 
@@ -39,7 +40,8 @@ internal static class StepCautions
     {
         if (!act.ChangesCircuit) return false;
         var part = act.Parts.Select(p => plan.Alteration.After.FindPart(p) ?? plan.Alteration.Before.FindPart(p)).OfType<Part>().FirstOrDefault();
-        string text = $"{act.Place} {part?.Name} {part?.Kind.Id}";
-        return new[] { "fuel", "tank", "petrol", "gasoline", "carburet" }.Any(w => text.Contains(w, StringComparison.OrdinalIgnoreCase)) && part?.Kind.Elements.Any(e => e.Type is ElementType.Gauge or ElementType.Dropper) != true;
+        // A fuse of the pump is in the fuse block; a sender says by its name what it stands in.
+        string text = $"{act.Place} {part?.Kind.Id} {(part?.Kind.Elements.Any(e => e.Type == ElementType.Sender) == true ? part.Name : "")}";
+        return new[] { "fuel", "tank", "petrol", "gasoline", "carburet" }.Any(w => text.Contains(w, StringComparison.OrdinalIgnoreCase));
     }
 }

@@ -1,4 +1,3 @@
-using System.Collections.Frozen;
 using System.Text.RegularExpressions;
 using Hotside.Circuits;
 
@@ -39,6 +38,8 @@ internal static partial class TradeWords
         WorkActType.CableOff => "cable-off",
         WorkActType.BatteryOut => "battery-out",
         WorkActType.MarkPolarity => "mark",
+        WorkActType.Unplug => "unplug",
+        WorkActType.PlugIn => "plug-in",
         WorkActType.WireOff => "off touch",
         WorkActType.Pull => "pull touch",
         WorkActType.PartOut => "out touch",

@@ -13,57 +13,65 @@ internal sealed class Verdicts
         "with step {0} done and the new battery in, {1}");
 
     private readonly WorkPlan plan;
-    private readonly HarmSearch search;
+    private readonly ImmutableArray<int> order;
     private readonly ImmutableArray<(FoundHarm Harm, string Setting)>[] old, fresh;
     private readonly int[] after;
+    private readonly bool hasNewBattery;
 
     /// <summary>Judges a plan.</summary>
     /// <param name="plan">The plan.</param>
     /// <param name="study">The alteration, studied.</param>
-    /// <param name="done">What is done before the first act of the plan's order.</param>
-    public Verdicts(WorkPlan plan, Study study, bool[]? done = null)
+    /// <param name="other">Another order of the same acts, to compare; left out: the plan's own.</param>
+    public Verdicts(WorkPlan plan, Study study, ImmutableArray<int>? other = null)
     {
         this.plan = plan;
-        search = new(plan, study);
-        bool[] marks = done is null ? new bool[plan.Count] : (bool[])done.Clone();
-        int count = plan.Order.Length + 1;
-        (old, fresh, after) = (new ImmutableArray<(FoundHarm, string)>[count], new ImmutableArray<(FoundHarm, string)>[count], new int[plan.Steps.Length + 1]);
-        // What was wrong with the vehicle as it came is not the work's doing.
-        HashSet<(HarmKind, string)> inherited = search.HasNewBattery ? [.. search.Of(new bool[plan.Count], Battery.Old).Select(h => (h.Harm.Kind, h.Harm.Item))] : [];
-        BatteryIn = count;
-        for (int k = 0; k < count; k++)
-        {
-            int act = k == 0 ? -1 : plan.Order[k - 1];
-            bool changes = act >= 0 && plan.Acts[act].ChangesCircuit;
-            if (act >= 0 && act < plan.Count) marks[act] = true;
-            if (BatteryIn == count && act >= 0 && plan.Acts[act].ChangesCircuit && plan.Acts[act].Words.Contains("battery")) BatteryIn = k;
-            if (k > 0 && !changes)
-            {
-                (old[k], fresh[k]) = (old[k - 1], fresh[k - 1]);
-                continue;
-            }
-            fresh[k] = search.Of(marks, Battery.New);
-            old[k] = !search.HasNewBattery || k >= BatteryIn ? [] : [.. search.Of(marks, Battery.Old).Where(h => !inherited.Contains((h.Harm.Kind, h.Harm.Item)))];
-        }
+        order = other ?? plan.Order;
+        int first = order.IndexOf(order.FirstOrDefault(i => plan.Acts[i].ChangesCircuit && plan.Acts[i].Words.Contains("battery"), -1));
+        BatteryIn = first < 0 ? order.Length + 1 : first + 1;
+        hasNewBattery = first >= 0;
+        after = new int[plan.Steps.Length + 1];
         for (int s = 0, k = 0; s < plan.Steps.Length; s++) after[s + 1] = k += plan.Steps[s].Length;
+        // The two batteries have nothing in common but what never changes.
+        var judged = Task.Run(() => hasNewBattery ? Judged(study, Battery.Old) : ([.. Enumerable.Repeat(ImmutableArray<(FoundHarm, string)>.Empty, order.Length + 1)], 0));
+        (fresh, int solved) = Judged(study, Battery.New);
+        (old, int also) = judged.GetAwaiter().GetResult();
+        Solved = solved + also;
+    }
+
+    private (ImmutableArray<(FoundHarm Harm, string Setting)>[] Harms, int Solved) Judged(Study study, Battery battery)
+    {
+        HarmSearch search = new(plan, study);
+        // What was wrong with the vehicle as it came is not the work's doing.
+        HashSet<(HarmKind, string)> inherited = battery == Battery.Old ? [.. search.Of(new bool[plan.Count], Battery.Old).Select(h => (h.Harm.Kind, h.Harm.Item))] : [];
+        bool[] marks = new bool[plan.Count];
+        var harms = new ImmutableArray<(FoundHarm Harm, string Setting)>[order.Length + 1];
+        for (int k = 0; k < harms.Length; k++)
+        {
+            int act = k == 0 ? -1 : order[k - 1];
+            if (act >= 0 && act < plan.Count) marks[act] = true;
+            harms[k] = battery == Battery.Old && k >= BatteryIn ? []
+                : k > 0 && !plan.Acts[act].ChangesCircuit ? harms[k - 1]
+                : [.. search.Of(marks, battery).Where(h => !inherited.Contains((h.Harm.Kind, h.Harm.Item)))];
+        }
+        return (harms, search.Solved);
     }
 
     /// <summary>How many points were solved.</summary>
-    public int Solved => search.Solved;
+    public int Solved { get; }
 
     /// <summary>The number of acts done when the new battery is in; beyond all where none comes.</summary>
     public int BatteryIn { get; }
 
     /// <summary>The step with which the new battery is in; <see langword="null"/> where none comes.</summary>
-    public int? BatteryStep => BatteryIn > plan.Order.Length ? null : Enumerable.Range(0, after.Length).First(s => after[s] >= BatteryIn);
+    public int? BatteryStep => BatteryIn > order.Length ? null : Enumerable.Range(0, after.Length).First(s => after[s] >= BatteryIn);
 
     /// <summary>After how many of the acts that change the circuit a battery would do harm, that of the battery itself left out.</summary>
     public int HarmfulStates(Battery battery) =>
-        Enumerable.Range(0, plan.Order.Length + 1).Count(k => k < BatteryIn && (k == 0 || plan.Acts[plan.Order[k - 1]].ChangesCircuit) && IsUnsafe(battery == Battery.Old ? old[k] : fresh[k]));
+        Enumerable.Range(0, order.Length + 1).Count(k => k < BatteryIn && (k == 0 || plan.Acts[order[k - 1]].ChangesCircuit) && IsUnsafe(battery == Battery.Old ? old[k] : fresh[k]));
 
     /// <summary>Whether a battery may be connected after a step; <see langword="null"/> for the old one once the new one is in, or where there is but one.</summary>
     public bool? IsSafe(Battery battery, int step) =>
-        battery == Battery.New ? !IsUnsafe(fresh[after[step]]) : !search.HasNewBattery || after[step] >= BatteryIn ? null : !IsUnsafe(old[after[step]]);
+        battery == Battery.New ? !IsUnsafe(fresh[after[step]]) : !hasNewBattery || after[step] >= BatteryIn ? null : !IsUnsafe(old[after[step]]);
 
     /// <summary>What would come to harm after a step: gravest first.</summary>
     public ImmutableArray<Harm> HarmsAfter(int step)
@@ -72,15 +80,15 @@ internal sealed class Verdicts
         return [.. fresh[k].Select(h => Told(h, Battery.New, step)).Concat(old[k].Select(h => Told(h, Battery.Old, step))).OrderByDescending(h => h.Severity)];
     }
 
-    /// <summary>The first step after which, and from then on, the new battery does no harm.</summary>
+    /// <summary>The first step after which, and after each from then on, the new battery does no harm. In the middle of a step none is connected.</summary>
     public int? NewBatteryFrom
     {
         get
         {
-            int k = fresh.Length - 1;
-            if (IsUnsafe(fresh[k])) return null;
-            while (k > 0 && !IsUnsafe(fresh[k - 1])) k--;
-            return Enumerable.Range(0, after.Length).First(s => after[s] >= k);
+            int step = after.Length - 1;
+            if (IsUnsafe(fresh[after[step]])) return null;
+            while (step > 0 && !IsUnsafe(fresh[after[step - 1]])) step--;
+            return step;
         }
     }
 
@@ -89,10 +97,10 @@ internal sealed class Verdicts
     {
         get
         {
-            if (!search.HasNewBattery) return null;
-            int k = 0;
-            while (k < BatteryIn && k < old.Length && !IsUnsafe(old[k])) k++;
-            return Enumerable.Range(0, after.Length).Last(s => s == 0 || after[s] < Math.Min(k, BatteryIn));
+            if (!hasNewBattery) return null;
+            int step = 0;
+            while (step + 1 < after.Length && after[step + 1] < BatteryIn && !IsUnsafe(old[after[step + 1]])) step++;
+            return step;
         }
     }
 
@@ -118,7 +126,7 @@ internal sealed class Verdicts
     }
 
     private Harm Told((FoundHarm Harm, string Setting) found, Battery battery, int step) =>
-        new(found.Harm.Kind, found.Harm.Item, found.Setting, battery, $"{found.Harm.What}{(found.Setting == "at rest" ? "" : " with " + found.Setting)}")
+        new(found.Harm.Kind, found.Harm.Item, found.Setting, battery, $"{found.Harm.What} ({found.Setting})")
         {
             Severity = found.Harm.Severity, EndsWithStep = EndsWith(battery, step, found.Harm.Kind, found.Harm.Item),
         };

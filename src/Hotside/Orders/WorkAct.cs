@@ -7,6 +7,9 @@ namespace Hotside.Orders;
 /// <param name="Text">What to do, as a sentence.</param>
 public sealed record WorkAct(WorkActType Type, string Item, int? Change, string Text)
 {
+    /// <summary>What stands in the triangle of its change on the drawing: <c>4</c>, or <c>A1</c> for what was fitted otherwise; empty for what every order has.</summary>
+    public string Label { get; internal init; } = "";
+
     /// <summary>For a wire's end, its terminal, such as <c>K1.85</c>; <see langword="null"/> for all else.</summary>
     public string? At { get; internal init; }
 

@@ -15,6 +15,9 @@ public enum WorkActType
     /// <summary>The battery lifted out, to stay out while wires move.</summary>
     BatteryOut,
 
+    /// <summary>Electronics that stay, unplugged before the volts or the polarity change.</summary>
+    Unplug,
+
     /// <summary>The new polarity marked where the battery stands.</summary>
     MarkPolarity,
 
@@ -59,6 +62,9 @@ public enum WorkActType
 
     /// <summary>A stage of the first power, which can stop the next.</summary>
     PowerUp,
+
+    /// <summary>Electronics that stay, plugged in again.</summary>
+    PlugIn,
 
     /// <summary>What is left to do before the vehicle is handed over.</summary>
     Close,

@@ -7,8 +7,8 @@ namespace Hotside.Orders;
 /// <summary>The acts of an alteration in their order, cut into steps; what is not a matter of words.</summary>
 internal sealed class WorkPlan
 {
-    // More than fits under one tick box (own choice).
-    private const int MostActs = 8;
+    // More than fits under one tick box, and of one change (own choices).
+    private const int MostActs = 8, MostOfOne = 12;
 
     private readonly ActList list;
     private readonly bool[] doneAll;
@@ -23,7 +23,9 @@ internal sealed class WorkPlan
         Book = book ?? OrderBook.Standard;
         list = new(alteration);
         States = new(alteration, list);
-        ActFacts facts = new(alteration, Book);
+        // The vehicle with all that is new in and nothing new on yet: what is fed there is live before a wire lands on it.
+        var bare = States.Of([.. list.All.Select(a => a.Type != WorkActType.WireOn)], alteration.After.System);
+        ActFacts facts = new(alteration, Book, bare);
         Acts = Paired([.. list.All.Concat(StandingActs.Of(alteration)).Select((a, i) => facts.Told(a with { Index = i }))]);
         Graph = new(Acts, Book.Rules, States.Counterpart);
         List<Diagnostic> problems = [.. Graph.Problems];
@@ -82,7 +84,7 @@ internal sealed class WorkPlan
         bool[] done = [.. Done, .. new bool[Acts.Length - Count]];
         if (Done.Any(d => d))
             foreach (var act in Acts.Skip(Count))
-                done[act.Index] = act.Type is WorkActType.Record or WorkActType.Measure or WorkActType.CableOff or WorkActType.BatteryOut or WorkActType.MarkPolarity;
+                done[act.Index] = act.Type is WorkActType.Record or WorkActType.Measure or WorkActType.CableOff or WorkActType.BatteryOut or WorkActType.Unplug or WorkActType.MarkPolarity;
         return done;
     }
 
@@ -99,7 +101,8 @@ internal sealed class WorkPlan
         var step = ImmutableArray.CreateBuilder<int>();
         foreach (int i in Order)
         {
-            if (step.Count > 0 && (!GoesWith(Acts[step[^1]], Acts[i]) || (step.Count >= MostActs && Acts[i].Partner < 0)))
+            bool isFull = step.Count >= MostActs && Acts[i].Partner < 0 && (Acts[i].Change != Acts[step[^1]].Change || step.Count >= MostOfOne);
+            if (step.Count > 0 && (isFull || !GoesWith(Acts[step[^1]], Acts[i])))
             {
                 yield return step.ToImmutable();
                 step.Clear();
@@ -111,10 +114,14 @@ internal sealed class WorkPlan
 
     private static bool GoesWith(HandAct last, HandAct next)
     {
-        if (last.Type is WorkActType.CableOff or WorkActType.CableOn or WorkActType.DeadTest or WorkActType.PowerUp || next.Type is WorkActType.PowerUp or WorkActType.CableOn || next.Words.Contains("battery")) return false;
+        if (last.Type is WorkActType.CableOff or WorkActType.CableOn or WorkActType.DeadTest or WorkActType.PowerUp || next.Type is WorkActType.PowerUp or WorkActType.CableOn
+            || next.Words.Contains("battery") || next.Words.Contains("cable-on") || last.Words.Contains("cable-on")) return false;
         // Both ends of a move are one thing, wherever they are.
         if (next.Partner == last.Index || (next.Partner >= 0 && next.Partner == last.Partner)) return true;
-        if (last.Phase != next.Phase || last.Place != next.Place) return false;
+        if (last.Place != next.Place) return false;
+        // A part and what lands on it are one thing, too.
+        if (last.ChangesCircuit && next.ChangesCircuit && last.Parts.Any(next.Parts.Contains)) return true;
+        if (last.Phase != next.Phase) return false;
         // Dead copper asks for no look in between, and at a named place one stays.
         return next.Place is not null || next.Type == WorkActType.Lay || last.Way == next.Way || last.Change == next.Change;
     }

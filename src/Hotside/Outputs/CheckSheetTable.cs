@@ -27,18 +27,18 @@ public static class CheckSheetTable
         foreach (var stage in sheet.Rows.GroupBy(r => r.Stage))
         {
             text.Append('\n').Append(HeadOf(stage.Key)).Append('\n');
-            foreach (var setting in stage.GroupBy(r => r.Setting))
+            foreach (var setting in stage.GroupBy(r => (r.Setting, r.Caution)))
             {
-                text.Append("  ").Append(setting.Key).Append('\n');
-                string[] cautions = [.. setting.Select(r => r.Caution).Where(c => c.Length > 0).Distinct()];
-                foreach (string caution in cautions) text.Append("  CAUTION: ").Append(caution).Append('\n');
+                string stands = setting.First().Stands;
+                text.Append("  ").Append(setting.Key.Setting).Append(stands.Length == 0 ? "" : ": " + stands).Append('\n');
+                if (setting.Key.Caution.Length > 0) text.Append("  CAUTION: ").Append(setting.Key.Caution).Append('\n');
                 string[][] cells = [["no.", "red on", "black on", "expected", "of battery", "band", "reading", ""], .. setting.Select(Cells)];
                 string[] lines = TextColumns.Of("  ", cells, 0).TrimEnd('\n').Split('\n');
                 text.Append(lines[0]).Append('\n');
                 foreach (var (row, line) in setting.Zip(lines.Skip(1)))
                 {
                     text.Append(line).Append('\n');
-                    if (row.IfNot.Length > 0) text.Append("       if not: ").Append(row.IfNot).Append('\n');
+                    if (row.IfNot.Length > 0) text.Append(sheet.Extent == SheetExtent.Intake ? "       means: " : "       if not: ").Append(row.IfNot).Append('\n');
                 }
             }
         }
@@ -74,14 +74,14 @@ public static class CheckSheetTable
     public static string HeadOf(CheckStage stage) => stage switch
     {
         CheckStage.DeadGrounds => "Battery OUT: grounds",
-        CheckStage.DeadShorts => "Battery OUT: shorts, fuse way by fuse way",
+        CheckStage.DeadShorts => "Battery OUT: shorts by fuse way",
         CheckStage.DeadLoads => "Battery OUT: through the loads",
-        CheckStage.PowerUp => "First power, by steps",
-        CheckStage.AtRest => "Power on, all at rest",
+        CheckStage.PowerUp => "First power by steps",
+        CheckStage.AtRest => "Power on: all at rest",
         CheckStage.Live => "Power on",
         CheckStage.Cranking => "Cranking",
         CheckStage.Charging => "Engine running",
-        _ => "Hot, once more",
+        _ => "Hot: once more",
     };
 
     private static string[] Cells(CheckRow row) => [Numbers.Whole(row.Number), row.RedOn, row.BlackOn, row.Expected, row.OfBattery, row.Band, "________", "[ ]"];
@@ -99,7 +99,7 @@ public static class CheckSheetTable
             json.WriteStartObject();
             json.WriteNumber("number", row.Number);
             json.WriteString("stage", row.Stage.ToString());
-            foreach (var (name, value) in new[] { ("setting", row.Setting), ("red", row.RedOn), ("black", row.BlackOn), ("expected", row.Expected), ("ofBattery", row.OfBattery), ("band", row.Band), ("ifNot", row.IfNot), ("caution", row.Caution) })
+            foreach (var (name, value) in new[] { ("setting", row.Setting), ("stands", row.Stands), ("red", row.RedOn), ("black", row.BlackOn), ("expected", row.Expected), ("ofBattery", row.OfBattery), ("band", row.Band), ("ifNot", row.IfNot), ("caution", row.Caution) })
                 if (value.Length > 0) json.WriteString(name, value);
             json.WriteEndObject();
         }

@@ -21,7 +21,7 @@ internal static class OrderRows
         foreach (var act in step.Acts)
             Line(text,
             [
-                Numbers.Whole(step.Number), step.Phase, step.Place ?? "", step.Circuit, act.Change is { } change ? Numbers.Whole(change) : "", Word(act.Type), act.Item, act.At ?? "",
+                Numbers.Whole(step.Number), step.Phase, step.Place ?? "", step.Circuit, act.Label, Word(act.Type), act.Item, act.At ?? "",
                 act.IsDone ? "yes" : "", act.Text, string.Join("; ", step.Reasons), step.Caution ?? "", Yes(step.SafeWithOld), Yes(step.SafeWithNew),
                 string.Join("; ", step.Harms.Select(h => $"{Word(h.Battery)}: {h.Text}")),
             ]);
@@ -74,7 +74,7 @@ internal static class OrderRows
             json.WriteString("act", Word(act.Type));
             if (act.Item.Length > 0) json.WriteString("item", act.Item);
             if (act.At is { } at) json.WriteString("at", at);
-            Number(json, "change", act.Change);
+            if (act.Label.Length > 0) json.WriteString("change", act.Label);
             if (act.IsDone) json.WriteBoolean("done", true);
             json.WriteString("text", act.Text);
             json.WriteEndObject();

@@ -27,16 +27,16 @@ internal static class OrderSheet
             string now = Heading(step);
             if (now != heading) text.Append('\n').Append(now).Append('\n').Append('-', Math.Min(now.Length, Left + Right + 3)).Append('\n');
             heading = now;
-            Step(text, step, ref last);
+            Step(text, step, order.BatteryStep is null ? "battery" : "new", ref last);
         }
         text.Append('\n');
-        Block(text, "", "A box is ticked when all its lines are done. \"old may\" and \"new may\" say that this battery would harm nothing if it were connected as the vehicle stands after the step; "
+        Block(text, "", "A box is ticked when all its lines are done; in the middle of a step no battery is connected. \"May\" says that this battery would harm nothing if it were connected as the vehicle stands after the step; "
             + "computed from the job file, engine standing, at rest, with each switch moved, and with each load alone.", Left + Right + 3);
         return text.Append("Order ").Append(order.Mark).Append(". Stopped after step ____  date ________  initials ____\n").ToString();
     }
 
     /// <summary>What steps stand under: a phase that is the same wherever it is done, else a place.</summary>
-    public static string Heading(WorkStep step) => step.Phase is "before anything moves" or "battery out" or "dead tests" or "first power" or "close" ? Capital(step.Phase) : step.Place ?? NoPlace;
+    public static string Heading(WorkStep step) => step.Phase is "before anything moves" or "battery out" or "dead tests" or "first power" or "close" ? Capital(step.Phase) : step.Place is { Length: > 0 } place ? Capital(place) : NoPlace;
 
     private static string Capital(string text) => char.ToUpperInvariant(text[0]) + text[1..];
 
@@ -44,7 +44,7 @@ internal static class OrderSheet
     public static IEnumerable<string> Proof(WorkOrder order)
     {
         if (order.NewBatteryFrom is { } from)
-            yield return from == 0 ? "The battery that goes in would do no harm in any state between; it stays out all the same."
+            yield return from == 0 ? "The battery would do no harm in any state between; it stays out all the same until its step."
                 : $"The new battery stays out until step {Numbers.Whole(from)} is done{(order.BatteryStep is { } at && at > from + 1 ? $"; it goes in with step {Numbers.Whole(at)}, after the dead tests" : "")}.";
         else
             yield return "The new battery must not go in: something comes to harm even when all is done.";
@@ -56,14 +56,14 @@ internal static class OrderSheet
         if (order.NewBatteryFrom is { } free && free > until + 1) yield return $"From step {Numbers.Whole(until + 1)} to step {Numbers.Whole(free)} it cannot move under its own power.";
     }
 
-    private static void Step(StringBuilder text, WorkStep step, ref string[] last)
+    private static void Step(StringBuilder text, WorkStep step, string which, ref string[] last)
     {
-        List<string> left = [], right = Margin(step, ref last);
+        List<string> left = [], right = Margin(step, which, ref last);
         if (step.Caution is { } caution) left.AddRange(Wrapped(caution, Left - 6).Select((l, i) => (i == 0 ? "    ! " : "      ") + l));
         for (int a = 0; a < step.Acts.Length; a++)
         {
             var act = step.Acts[a];
-            string number = act.Change is { } change ? Numbers.Whole(change) : "";
+            string number = act.Label;
             string head = a == 0 ? $"[{(step.IsDone ? "x" : " ")}] {Numbers.Whole(step.Number).PadRight(4)}" : act.IsDone && !step.IsDone ? " x      " : "        ";
             left.AddRange(Wrapped(act.Text, Left - 13).Select((l, i) => i == 0 ? $"{head}{number.PadLeft(3)}  {l}" : "             " + l));
         }
@@ -72,11 +72,11 @@ internal static class OrderSheet
             text.Append($"{(i < left.Count ? left[i] : "").PadRight(Left)} | {(i < right.Count ? right[i] : "")}".TrimEnd()).Append('\n');
     }
 
-    private static List<string> Margin(WorkStep step, ref string[] last)
+    private static List<string> Margin(WorkStep step, string which, ref string[] last)
     {
-        string[] words = [.. new[] { Verdict("old", step.SafeWithOld), Verdict("new", step.SafeWithNew) }.Where(w => w.Length > 0)];
+        string[] words = [.. new[] { Verdict("old", step.SafeWithOld), Verdict(which, step.SafeWithNew) }.Where(w => w.Length > 0)];
         List<string> lines = [string.Join(", ", words)];
-        string[] harms = [.. step.Harms.Where(h => h.Severity >= Severity.Error).Select(h => $"{(h.Battery == Battery.Old ? "old" : "new")}: {h.Text}")];
+        string[] harms = [.. step.Harms.Where(h => h.Severity >= Severity.Error).Select(h => (h.Battery == Battery.Old ? "old: " : which == "new" ? "new: " : "") + h.Text)];
         if (harms.Length > 0 && harms.SequenceEqual(last)) lines.Add("as before");
         else
             foreach (string harm in harms.Take(MostHarms)) lines.AddRange(Wrapped(harm, Right - 1).Select((l, i) => i == 0 ? l : " " + l));

@@ -1,7 +1,6 @@
 using System.Collections.Immutable;
 using System.Text;
 using Hotside.Alterations;
-using Hotside.Circuits;
 using Hotside.Outputs;
 using Hotside.Wording;
 
@@ -60,7 +59,7 @@ public sealed class WireList
     private static WireRow Row(string id, Alteration alteration)
     {
         var (circuit, wire) = alteration.After.FindConductor(id) is { } now ? (alteration.After, now) : (alteration.Before, alteration.Before.FindConductor(id)!);
-        string numbers = string.Join(",", alteration.NumbersOf(id).Select(Numbers.Whole));
+        string numbers = alteration.LabelsOf(id);
         return new(
             numbers, id, circuit.TextOf(wire.From), circuit.TextOf(wire.To), wire.Wire.Size?.ToString() ?? "", WireChangeText.Colour(wire.Wire),
             wire.Wire.LengthInMetres, wire.Wire.Loom ?? "", WireChangeText.Of(id, alteration));

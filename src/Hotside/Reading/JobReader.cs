@@ -20,6 +20,8 @@ internal sealed class JobReader
 
     private YamlNode? rules;
 
+    private ImmutableArray<KeyValuePair<string, string>> fittedBy = [];
+
     private JobReader(Catalogue kinds, Func<string, string?> include, bool isAfter)
     {
         context = new(kinds);
@@ -42,16 +44,27 @@ internal sealed class JobReader
         string title = "";
         ImmutableArray<KeyValuePair<string, string>> block = [];
         ImmutableArray<Acceptance> accepted = [];
+        ImmutableArray<WrittenReading> readings = [];
         if (sections.Read(file, text))
         {
             Version();
             title = Text("title") ?? "";
             block = TitleBlockReader.Read(sections.Find("title block"), context);
             alteration = Alteration();
+            if (!isAfter) readings = [.. Readings()];
             if (!isAfter) accepted = AcceptanceReader.Read(sections.Entries("accept"), id => alteration is null || IsItem(alteration.Before, id) || IsItem(alteration.After, id), context);
         }
         return new(title, block, alteration, context.Places.ToImmutableDictionary(StringComparer.Ordinal), Sorted(),
-            sections.Sources.ToImmutableDictionary(StringComparer.Ordinal)) { Accepted = accepted, Done = done, Rules = rules };
+            sections.Sources.ToImmutableDictionary(StringComparer.Ordinal)) { Accepted = accepted, Done = done, Rules = rules, Fitted = fittedBy, Readings = readings };
+    }
+
+    private IEnumerable<WrittenReading> Readings() =>
+        Readings(sections.Find("readings"), isLater: false).Concat(Readings((sections.Find("alteration") as YamlMap)?.Find("readings")?.Value, isLater: true));
+
+    private IEnumerable<WrittenReading> Readings(YamlNode? node, bool isLater)
+    {
+        if (node is not (null or YamlList or YamlText { Value.Length: 0 })) context.Report(ReadingProblems.WrongShape.At(node.Span, "readings", "a list, a line for each, such as \"- H1.1 = 3.1 V @ horn pressed\""));
+        return node is not YamlList list ? [] : list.Items.OfType<YamlText>().Where(t => t.Value.Length > 0).Select(t => new WrittenReading(t.Value, t.Span, isLater));
     }
 
     private static bool IsItem(Circuit circuit, string id) => circuit.FindPart(id) is not null || circuit.FindConductor(id) is not null;
@@ -92,8 +105,8 @@ internal sealed class JobReader
         done = section.Find("done")?.Value as YamlText;
         if (section.Find("done")?.Value is { } odd and not YamlText) context.Report(ReadingProblems.WrongShape.At(odd.Span, "done", "a text such as \"1-6, 8, w4 off\""));
         string title = section.Find("title")?.Value is YamlText text ? text.Value : "";
-        if (section.Find("after")?.Value is YamlText file) return Between(before, title, file, section);
-        return Edited(before, title, section);
+        var planned = section.Find("after")?.Value is YamlText file ? Between(before, title, file, section) : Edited(before, title, section);
+        return planned is null ? null : AsFitted(planned, section);
     }
 
     private Alteration Unaltered(Circuit before)
@@ -105,7 +118,7 @@ internal sealed class JobReader
 
     private void Check(YamlMap section)
     {
-        string[] known = ["title", "system", "settings", "changes", "after", "same", "done", "order"];
+        string[] known = ["title", "system", "settings", "readings", "changes", "after", "same", "done", "order", "as fitted"];
         foreach (var entry in section.Entries.Where(e => !known.Contains(e.Key.Value)))
             context.Report(ReadingProblems.UnknownSection.At(entry.Key.Span, entry.Key.Value) with { Hint = Names.Meant(entry.Key.Value, known) });
     }
@@ -152,6 +165,28 @@ internal sealed class JobReader
             context.Report(ReadingProblems.BadSame.At(section.Find("same")?.Value.Span ?? section.Span, e.Message.Split(" (Parameter", 2)[0]));
             return null;
         }
+    }
+
+    // A list of changes, or a map with it and who wrote it when.
+    private Alteration? AsFitted(Alteration planned, YamlMap section)
+    {
+        if (section.Find("as fitted")?.Value is not { } node || node is YamlText { Value.Length: 0 }) return planned;
+        if (node is YamlMap { Entries: var entries } map && map.Find("changes") is { } inner)
+        {
+            string[] known = ["date", "by", "changes"];
+            foreach (var odd in entries.Where(e => !known.Contains(e.Key.Value))) context.Report(ReadingProblems.UnknownSection.At(odd.Key.Span, odd.Key.Value) with { Hint = Names.Meant(odd.Key.Value, known) });
+            fittedBy = [.. entries.Where(e => e.Key.Value is "date" or "by").Select(e => KeyValuePair.Create(e.Key.Value, (e.Value as YamlText)?.Value ?? ""))];
+            node = inner.Value;
+        }
+        var (groups, places) = new ChangeReader(context).Read(node);
+        var result = FittedOtherwise.Apply(planned, groups);
+        foreach (var (problem, group, edit) in result.Problems.Where(p => !p.Diagnostic.Items.Any(context.Unreadable.Contains)))
+            context.Report(problem with { Span = group < 0 ? node.Span : places[group][edit] });
+        if (result.Alteration is not { } fitted) return null;
+        // Settings keep what is still there to be set.
+        var after = planned.After.Settings.Select(s => SettingsAfter.Of(s, fitted.After.Parts));
+        foreach (var problem in CircuitCheck.Of(fitted.After, isWhole: true).Where(p => context.Problems.All(k => k.Message != p.Message))) context.Report(problem);
+        return fitted.With(planned.Before.Settings, [.. after]);
     }
 
     private (ImmutableArray<Sequence> Before, ImmutableArray<Sequence> After) Sequences(ImmutableArray<Setting> before, ImmutableArray<Setting> after) =>

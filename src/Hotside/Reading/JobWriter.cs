@@ -17,16 +17,21 @@ internal sealed class JobWriter
     /// <param name="title">Its title; may be empty.</param>
     /// <param name="titleBlock">The fields of its title block.</param>
     /// <param name="alteration">Its circuits and changes; kinds that the library lacks or has otherwise are written into the file.</param>
-    /// <param name="accepted">The findings that it accepts; none by default.</param>
-    public static string Write(string title, ImmutableArray<KeyValuePair<string, string>> titleBlock, Alteration alteration, params ImmutableArray<Acceptance> accepted)
+    /// <param name="notes">What else it says; nothing when left out.</param>
+    public static string Write(string title, ImmutableArray<KeyValuePair<string, string>> titleBlock, Alteration alteration, JobNotes? notes = null)
     {
+        notes ??= new();
         var writer = new JobWriter();
         writer.Head(title, titleBlock, alteration);
         writer.Circuit(alteration.Before);
         writer.Settings("settings", "", Common(alteration));
         writer.Sequences(alteration);
-        writer.Alteration(alteration);
-        writer.Section("accept", "", accepted.Select(a => (a.Key, a.Reason)));
+        writer.Readings("", notes.Readings.Where(r => !r.IsAfter));
+        writer.Alteration(alteration.Plan ?? alteration, notes.Readings);
+        if (notes.Done is { Length: > 0 } done && !alteration.Changes.IsEmpty) writer.text.Append("  done: ").Append(YamlQuotes.Of(done)).Append('\n');
+        if (notes.Rules is not null && !alteration.Changes.IsEmpty) writer.Rules(notes.Rules);
+        if (alteration.Otherwise is { } otherwise) writer.Otherwise(otherwise, notes.FittedBy);
+        writer.Section("accept", "", notes.Accepted.Select(a => (a.Key, a.Reason)));
         return writer.text.ToString();
     }
 
@@ -75,16 +80,50 @@ internal sealed class JobWriter
         }
     }
 
-    private void Alteration(Alteration alteration)
+    private void Readings(string indent, IEnumerable<WrittenReading> readings)
+    {
+        var all = readings.ToArray();
+        if (all.Length > 0) text.Append(indent).Append("readings:\n");
+        foreach (var reading in all) text.Append(indent).Append("  - ").Append(YamlQuotes.Of(reading.Text)).Append('\n');
+    }
+
+    private void Alteration(Alteration alteration, ImmutableArray<WrittenReading> readings)
     {
         if (ReferenceEquals(alteration.Before, alteration.After) && alteration.Title.Length == 0) return;
         text.Append("alteration:\n");
         if (alteration.Title.Length > 0) text.Append("  title: ").Append(YamlQuotes.Of(alteration.Title)).Append('\n');
         text.Append("  system: ").Append(YamlQuotes.Of(LineWriter.System(alteration.After.System, alteration.After))).Append('\n');
         Settings("settings", "  ", alteration.After.Settings.Where(s => !Agrees(s, alteration)));
+        Readings("  ", readings.Where(r => r.IsAfter));
         if (alteration.Changes.IsEmpty) return;
-        text.Append("  changes:\n");
-        foreach (string line in new ChangeWriter(alteration).Lines()) text.Append("    ").Append(line).Append('\n');
+        Changes("changes", alteration);
+    }
+
+    private void Changes(string section, Alteration alteration, string indent = "  ")
+    {
+        text.Append(indent).Append(section).Append(":\n");
+        foreach (string line in new ChangeWriter(alteration).Lines()) text.Append(indent).Append("  ").Append(line).Append('\n');
+    }
+
+    private void Otherwise(Alteration fitted, ImmutableArray<KeyValuePair<string, string>> by)
+    {
+        if (by.IsEmpty)
+        {
+            Changes("as fitted", fitted);
+            return;
+        }
+        text.Append("  as fitted:\n");
+        foreach (var (key, value) in by) text.Append("    ").Append(key).Append(": ").Append(YamlQuotes.Of(value)).Append('\n');
+        Changes("changes", fitted, "    ");
+    }
+
+    private void Rules(YamlNode rules)
+    {
+        text.Append("  order:\n");
+        foreach (var rule in (rules is YamlList list ? list.Items : [rules]).OfType<YamlMap>())
+            for (int i = 0; i < rule.Entries.Length; i++)
+                if (rule.Entries[i].Value is YamlText said)
+                    text.Append(i == 0 ? "    - " : "      ").Append(YamlQuotes.Of(rule.Entries[i].Key.Value)).Append(": ").Append(YamlQuotes.Of(said.Value)).Append('\n');
     }
 
     // One line serves both circuits where they agree; what only one of them has is silent in the other.

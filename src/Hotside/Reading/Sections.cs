@@ -10,7 +10,7 @@ namespace Hotside.Reading;
 /// <param name="isNamedFromFolder">Whether the first file's name is a path from the job's folder too, as that of an after file is.</param>
 internal sealed class Sections(ReadingContext context, Func<string, string?> include, bool isNamedFromFolder)
 {
-    private static readonly string[] Known = ["hotside", "title", "title block", "system", "kinds", "include", "parts", "wires", "settings", "sequences", "alteration", "accept"];
+    private static readonly string[] Known = ["hotside", "title", "title block", "system", "kinds", "include", "parts", "wires", "settings", "sequences", "readings", "alteration", "accept"];
 
     private readonly List<YamlMap> maps = [];
     private readonly HashSet<string> files = new(StringComparer.Ordinal);

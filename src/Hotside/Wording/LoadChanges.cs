@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using Hotside.Circuits;
 using Hotside.Studies;
 
 namespace Hotside.Wording;
@@ -23,7 +22,7 @@ internal static class LoadChanges
         }
         int[] numbers = [.. before.Concat(after).SelectMany(Items).Append(name.Split('.')[0]).Distinct().SelectMany(i => study.Alteration.NumbersOf(i)).Distinct().Order()];
         if (numbers.Length > 0)
-            sentences.Add($"{(numbers.Length == 1 ? "Change" : "Changes")} {PartWords.And([.. numbers.Select(Numbers.Whole)])} of the list {(numbers.Length == 1 ? "touches" : "touch")} it or its ways.");
+            sentences.Add($"{(numbers.Length == 1 ? "Change" : "Changes")} {PartWords.And([.. numbers.Select(n => study.Alteration.Changes.First(c => c.Number == n).Label)])} of the list {(numbers.Length == 1 ? "touches" : "touch")} it or its ways.");
         return sentences.Count == 0 ? [$"Nothing about {name} changes."] : sentences.ToImmutable();
     }
 

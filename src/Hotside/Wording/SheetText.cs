@@ -7,6 +7,9 @@ namespace Hotside.Wording;
 /// <summary>The words of a sheet that belong to no single part.</summary>
 internal static class SheetText
 {
+    /// <summary>What stands at the lead of a case.</summary>
+    public const string CaseLead = "case";
+
     /// <summary>The supply, for the note beside a headline.</summary>
     public static string System(ElectricalSystem system, Vocabulary words) =>
         system.ToString().Replace("ground", words.Ground, StringComparison.Ordinal);
@@ -30,8 +33,10 @@ internal static class SheetText
     {
         if (alteration.Changes.IsEmpty) return "No changes.";
         var whole = alteration.Whole;
-        string last = Numbers.Whole(whole.Changes.Length);
-        bool batteryLast = whole.Changes is [.., var end] && end.Acts.Any(a => a is Fit or Replace or Reverse && a.Items.Any(i => whole.After.FindPart(i) is { IsStandingSource: true }));
+        // What was fitted otherwise than planned has numbers of its own, and came when it came.
+        var planned = (whole.Plan ?? whole).Changes;
+        string last = Numbers.Whole(planned.Length);
+        bool batteryLast = planned is [.., var end] && end.Acts.Any(a => a is Fit or Replace or Reverse && a.Items.Any(i => whole.After.FindPart(i) is { IsStandingSource: true }));
         string back = batteryLast ? $"back in with {last}" : $"back on after {last}";
         string battery = whole.Before.Parts.Any(p => p.IsStandingSource) ? $" Battery off before 1, {back}." : "";
         string which = whole == alteration ? "Changes" : $"Changes to what is shown, of {last} in all";

@@ -21,6 +21,7 @@ public partial class HouseRulesTests
         ["Sizing"] = ["Circuits", "Alterations", "Diagnostics", "Solving", "Studies"],
         ["Faults"] = ["Circuits", "Diagnostics", "Solving", "Sizing", "Studies"],
         ["Checks"] = ["Circuits", "Alterations", "Diagnostics", "Solving", "Sizing", "Studies"],
+        ["Proposals"] = ["Circuits", "Diagnostics", "Notation", "Kinds", "Alterations", "Reading", "Solving", "Studies", "Sizing", "Checks"],
         ["Wording"] = ["Circuits", "Alterations", "Studies"],
         ["Orders"] = ["Circuits", "Alterations", "Diagnostics", "Notation", "Solving", "Studies", "Sizing", "Wording"],
         ["Diagnoses"] = ["Circuits", "Alterations", "Diagnostics", "Notation", "Solving", "Studies", "Wording"],

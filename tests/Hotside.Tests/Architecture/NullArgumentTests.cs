@@ -86,6 +86,7 @@ public class NullArgumentTests
     private static Dictionary<Type, Func<object>> Samples { get; } = new()
     {
         [typeof(Circuit)] = () => Built,
+        [typeof(Hotside.Diagnoses.Diagnosis)] = () => Made.Diagnose(new() { Dead = ["H1"] }),
         [typeof(CircuitBuilder)] = Begin,
         [typeof(Part)] = () => Built.Parts[0],
         [typeof(PartKind)] = () => Kind.Horn,
@@ -108,6 +109,7 @@ public class NullArgumentTests
         [typeof(Predicate<PositionSet>)] = () => new Predicate<PositionSet>(_ => true),
         [typeof(Drawing)] = () => Drawn,
         [typeof(WireList)] = () => WireList.Of(Made),
+        [typeof(OrderTable)] = () => OrderTable.Of(Made),
         [typeof(WorkPack)] = () => Made.Pack(new() { Only = ["wires"] }),
         [typeof(Stream)] = () => new MemoryStream(),
         [typeof(IEnumerable<string>)] = () => new[] { "w1" },

@@ -32,6 +32,13 @@ public class CircuitBuilderTests
         new CircuitBuilder(ElectricPotential.FromVolts(12), ground).Part("G1", Battery).Part("E1", Lamp);
 
     [Fact]
+    public void A_tapped_bank_has_both_its_voltages_the_highest_first()
+    {
+        var circuit = new CircuitBuilder(ElectricPotential.FromVolts(6), Ground.Negative).AlsoAt(ElectricPotential.FromVolts(12)).Part("G1", Battery).Build();
+        Assert.Equal("12 V and 6 V, negative ground", circuit.System.ToString());
+    }
+
+    [Fact]
     public void An_alias_becomes_the_terminal_s_own_name()
     {
         var circuit = Begin().Wire("w1", "G1.+", "E1.1").Build();

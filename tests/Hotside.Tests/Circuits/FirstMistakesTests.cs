@@ -26,6 +26,8 @@ public class FirstMistakesTests
     private static (string What, Action Do)[] Mistakes { get; } =
     [
         ("a voltage below 0", () => _ = new CircuitBuilder(ElectricPotential.FromVolts(-12), Ground.Negative)),
+        ("a further voltage of 0", () => Begin().AlsoAt(ElectricPotential.FromVolts(0))),
+        ("a voltage twice", () => Begin().AlsoAt(ElectricPotential.FromVolts(6))),
         ("an isolated ground without its return", () => _ = new CircuitBuilder(ElectricPotential.FromVolts(12), Ground.Isolated)),
         ("a kind that is null", () => Begin().Part("E1", null!)),
         ("an id that is taken", () => Begin().Part("H1", Kind.Horn)),

@@ -29,9 +29,10 @@ internal sealed class DiagnosisTrial
     public static DiagnosisTrial Of(CircuitStudy study, params string[] loads)
     {
         var loose = LooseJoints.Of(study.Circuit);
-        var piece = loads.Length == 0 ? loose : ConnectedPiece.Of(study, loose, loads.Select(study.Load));
-        Bench bench = new(piece);
-        return new(new(new FaultDictionary(bench, FaultList.Of(bench, _ => 1), BenchSettings.Of(study, piece))));
+        LoadStudy[] asked = [.. loads.Select(study.Load)];
+        var piece = loads.Length == 0 ? loose : ConnectedPiece.Of(study, loose, asked);
+        Bench bench = new(piece, isPiece: loads.Length > 0);
+        return new(new(new FaultDictionary(bench, FaultList.Of(bench, _ => 1), BenchSettings.Of(study, piece, [.. asked]))));
     }
 
     /// <summary>The faults that can be true.</summary>

@@ -5,7 +5,7 @@ internal static class HornJob
 {
     public static string Base { get; } = File.ReadAllText(Repository.Path("tests", "Hotside.Tests", "Reading", "bad", "base.yaml"));
 
-    private static readonly string[] Sections = ["title block", "system", "kinds", "include", "parts", "wires", "settings", "sequences", "alteration", "accept"];
+    private static readonly string[] Sections = ["title block", "system", "kinds", "include", "parts", "wires", "settings", "sequences", "readings", "alteration", "accept"];
 
     /// <summary>The lines of an example within the horn circuit: lines of a section it has go to that section, others behind it. What is a file of its own stays as it is.</summary>
     public static string With(string lines)

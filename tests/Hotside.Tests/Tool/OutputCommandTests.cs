@@ -48,6 +48,28 @@ public sealed class OutputCommandTests : IDisposable
     }
 
     [Theory]
+    [InlineData("order.txt", "Lamp: order of work")]
+    [InlineData("order.csv", "step,phase,place")]
+    [InlineData("order.json", "{")]
+    public void An_order_is_written_as_its_files_ending_says(string name, string begins)
+    {
+        var run = Run("order", "lamp.yaml", "-o", name);
+        Assert.Equal((0, ""), (run.Code, run.Error));
+        Assert.StartsWith(begins, File.ReadAllText(Path.Combine(folder, name)), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void As_of_a_step_is_drawn_only_while_the_order_is_the_one_that_was_printed()
+    {
+        Assert.Equal(0, Run("wires", "lamp.yaml", "--as-of", "3").Code);
+        var other = Run("draw", "lamp.yaml", "-o", "lamp.svg", "--as-of", "3@00000000");
+        Assert.Equal(64, other.Code);
+        Assert.Contains("the order has changed since it was printed", other.Error, StringComparison.Ordinal);
+        Assert.Contains("There is no such step", Run("wires", "lamp.yaml", "--as-of", "99").Error, StringComparison.Ordinal);
+        Assert.False(File.Exists(Path.Combine(folder, "lamp.svg")));
+    }
+
+    [Theory]
     [InlineData("svg", "<svg ")]
     [InlineData("png", "\u0089PNG")]
     [InlineData("pdf", "%PDF-")]

@@ -18,6 +18,9 @@ internal enum LineStyle
     /// <summary>Renewed between the same ends: a double line with its core dashed.</summary>
     Renewed,
 
+    /// <summary>What will be renewed between the same ends: heavy, dashed, as a part that will be replaced is.</summary>
+    ToBeRenewed,
+
     /// <summary>Where a moved conductor lay: heavy, dotted, unlike what is taken out.</summary>
     WhereItLay,
 }

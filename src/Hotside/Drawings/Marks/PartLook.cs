@@ -16,26 +16,35 @@ internal static class PartLook
     };
 
     /// <summary>The shapes with the part's colour for <see cref="ColourRole.PartInk"/>, heavier where it is new, dashed where it goes.</summary>
-    public static ImmutableArray<Shape> Apply(IEnumerable<Shape> shapes, PartStyle state) => [.. shapes.Select(s => Apply(s, state))];
+    public static ImmutableArray<Shape> Apply(IEnumerable<Shape> shapes, PartStyle state) => [.. shapes.SelectMany(s => Apply(s, state))];
 
-    private static Shape Apply(Shape shape, PartStyle state)
+    private static IEnumerable<Shape> Apply(Shape shape, PartStyle state)
     {
         ColourRole fill = shape.Fill == ColourRole.PartInk ? ColourOf(state) : shape.Fill;
-        Pen? pen = shape.Pen is { Colour: ColourRole.PartInk } own ? Dressed(own, state, Length(shape)) : shape.Pen;
-        return shape is TextShape text ? text with { Colour = fill, Fill = fill } : shape with { Pen = pen, Fill = fill };
+        Pen? pen = shape.Pen is { Colour: ColourRole.PartInk } own ? Dressed(own, state) : shape.Pen;
+        if (shape is TextShape text) return [text with { Colour = fill, Fill = fill }];
+        // What goes is dashed run by run, so that corners are ink.
+        if (pen is { Dash: var dash } && dash == Dash.Going && CornersOf(shape) is { } corners)
+            return [.. fill == ColourRole.None ? [] : new[] { shape with { Pen = null, Fill = fill } }, .. DashedLine.Of(corners, pen)];
+        return [shape with { Pen = pen, Fill = fill }];
     }
 
-    private static Pen Dressed(Pen pen, PartStyle state, double length)
+    private static Pen Dressed(Pen pen, PartStyle state)
     {
         Pen coloured = pen with { Colour = ColourOf(state) };
         return state switch
         {
             PartStyle.New or PartStyle.Moved when pen.Rank == StrokeRank.Medium => coloured with { Rank = StrokeRank.Heavy },
-            PartStyle.TakenOut or PartStyle.ToBeReplaced when pen.Dash.IsSolid && pen.Rank <= StrokeRank.Medium => coloured with { Dash = length > 0 ? Dash.Going.Fitted(length) : Dash.Going },
+            PartStyle.TakenOut or PartStyle.ToBeReplaced when pen.Dash.IsSolid && pen.Rank <= StrokeRank.Medium => coloured with { Dash = Dash.Going },
             _ => coloured,
         };
     }
 
-    // A straight line begins and ends with ink; what is bent or closed has the plain pattern.
-    private static double Length(Shape shape) => shape is PolylineShape { Closed: false, Points: [var from, var to] } ? from.To(to) : 0;
+    // The corners of what is straight; a closed outline ends where it begins.
+    private static ImmutableArray<Point>? CornersOf(Shape shape) => shape switch
+    {
+        PolylineShape { Points.Length: > 1 } line => line.Closed ? line.Points.Add(line.Points[0]) : line.Points,
+        RectangleShape { Radius: 0, Box: var b } => [(b.Left, b.Top), (b.Right, b.Top), (b.Right, b.Bottom), (b.Left, b.Bottom), (b.Left, b.Top)],
+        _ => null,
+    };
 }

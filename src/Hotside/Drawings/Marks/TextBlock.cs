@@ -67,7 +67,8 @@ internal sealed record TextBlock
             rows.Text(TextMeasure.Shorten(StateWord, Lettering.SmallBold, Room), Lettering.SmallBold, Number?.Colour ?? ColourRole.Ink, null);
         if (Side is { } side)
             rows.Gap(4 * f).Add(Badge.Of(side, SideText, Lettering));
-        foreach (string line in TextLines.Break(By, Lettering.Small, Room, 2))
+        // What is found is told in full.
+        foreach (string line in TextLines.Break(By, Lettering.Small, Room))
             rows.Text(line, Lettering.Small, ColourRole.Quiet, Whole(line, By));
         return rows.Done();
     }

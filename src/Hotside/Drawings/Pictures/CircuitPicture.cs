@@ -76,7 +76,7 @@ internal sealed class CircuitPicture
     // Nothing is above the feed rail.
     private ImmutableArray<Shape> FeedName(PlannedPart planned, PartView part, double first, double railY)
     {
-        var number = plan.Alteration.NumbersOf(planned.PartId) is { IsEmpty: false } numbers ? new ChangeNumber(string.Join(",", numbers.Select(Numbers.Whole)), PartLook.ColourOf(part.Look)) : null;
+        var number = plan.Alteration.LabelsOf(planned.PartId) is { Length: > 0 } numbers ? new ChangeNumber(numbers, PartLook.ColourOf(part.Look)) : null;
         var label = Rail.Label(part.Part.Title, Potential(), number, plan.Lettering);
         return [.. label.At(first - Rail.Overhang, railY - 7 - label.Height)];
     }
@@ -144,7 +144,7 @@ internal sealed class CircuitPicture
         double textX = x + (placed.TextX * M) + (placed.TextOnLeft ? (box.TextWidth * M) - text.Width : 0);
         var shapes = ImmutableArray.CreateBuilder<Shape>();
         shapes.AddRange(PartLook.Apply(symbol.At(left, top), part.Look));
-        if (part.IsReversed) shapes.AddRange(ReversalArrows.Of(ColourRole.Moved).At(left - 2, top + (symbol.Height * M / 2) - 12));
+        if (part.IsReversed) shapes.AddRange(ReversalArrows.Beside(symbol.At(left, top), top + (symbol.Height * M / 2)));
         shapes.AddRange(text.At(textX, y + (placed.TextY * M)));
         return shapes.ToImmutable();
     }
@@ -162,7 +162,7 @@ internal sealed class CircuitPicture
     private IEnumerable<SceneGroup> Dots()
     {
         foreach (var dot in layout.Dots.Where(d => (d.Seen & view) != 0 && overlay?.IsJoint(d) != false))
-            yield return new(Layer.Dots, [JointDot.At(x + (dot.X * M), y + (dot.Y * M), ColourAt(dot.X, dot.Y))]) { Classes = ["dot"] };
+            yield return new(Layer.Dots, [DotAt(dot.X, dot.Y)]) { Classes = ["dot"] };
         // A rail shows each of its taps.
         foreach (var rail in layout.Rails.Where(r => (r.Seen & view) != 0))
             foreach (var tap in Taps(rail).Distinct())
@@ -178,10 +178,11 @@ internal sealed class CircuitPicture
         select points.TakeWhile(p => p.Y == rail.Y).Select(p => p.X).DefaultIfEmpty(points[0].X).Last();
 
     // A joint of new wires only is new; any other has the colour of wires.
-    private ColourRole ColourAt(int dotX, int dotY)
+    private CircleShape DotAt(int dotX, int dotY)
     {
-        var through = plan.Input.Wires.Zip(layout.Wires).Where(p => Passes(p.Second, dotX, dotY)).Select(p => lines[p.First.Id].In(view)).OfType<LineView>().Select(v => ConductorLine.ColourOf(v.State)).Distinct().ToArray();
-        return through.Length == 1 ? through[0] : through.Contains(ColourRole.Wire) ? ColourRole.Wire : ColourRole.Ink;
+        var through = plan.Input.Wires.Zip(layout.Wires).Where(p => Passes(p.Second, dotX, dotY)).Select(p => lines[p.First.Id].In(view)).OfType<LineView>().Select(v => v.State).Distinct().ToArray();
+        var colours = through.Select(ConductorLine.ColourOf).Distinct().ToArray();
+        return JointDot.At(x + (dotX * M), y + (dotY * M), colours.Length == 1 ? colours[0] : colours.Contains(ColourRole.Wire) ? ColourRole.Wire : ColourRole.Ink, through.Any(ConductorLine.IsThick));
     }
 
     private static bool Passes(PlacedWire wire, int dotX, int dotY) =>
@@ -209,12 +210,12 @@ internal sealed class CircuitPicture
     {
         string change = part.Look.ToString().ToLowerInvariant();
         if (planned.PartId.Length == 0) return new(layer, shapes) { Classes = ["part", planned.Box.Split(' ')[0]] };
-        var numbers = plan.Alteration.NumbersOf(planned.PartId);
+        string numbers = plan.Alteration.LabelsOf(planned.PartId);
         return new(layer, shapes)
         {
             Id = prefix + "part-" + planned.Box,
             Classes = ["part", change],
-            Data = [("ref", planned.PartId), ("kind", part.Part.Kind.Id), ("change", change), .. numbers.IsEmpty ? Array.Empty<(string, string)>() : [("number", string.Join(",", numbers.Select(Numbers.Whole)))]],
+            Data = [("ref", planned.PartId), ("kind", part.Part.Kind.Id), ("change", change), .. numbers.Length == 0 ? Array.Empty<(string, string)>() : [("number", numbers)]],
             Title = string.Join(", ", new[] { planned.PartId, part.Part.Title, string.Join(", ", part.Part.Ratings.Select(QuantityWords.Of)) }.Where(t => t.Length > 0)),
         };
     }
@@ -224,7 +225,7 @@ internal sealed class CircuitPicture
         Look.TakenOut => "out",
         Look.New => "new",
         Look.Moved => "moved",
-        Look.Renewed => "renewed",
+        Look.Renewed or Look.ToBeRenewed => "renewed",
         Look.WhereItLay => "old-lie",
         _ => "kept",
     };

@@ -12,6 +12,10 @@ internal sealed class LineFigures
     private readonly string setting;
     private readonly SettingFigures? before, after;
     private readonly LivePaths? waysBefore, waysAfter;
+    private readonly LineMarks? marks;
+
+    /// <summary>Other texts and marks than those of a setting.</summary>
+    public LineFigures(LineMarks marks) => (this.marks, setting) = (marks, "");
 
     private LineFigures(Study study, ShownFigures shown, string setting, SettingFigures? before, SettingFigures? after)
     {
@@ -22,7 +26,7 @@ internal sealed class LineFigures
     }
 
     /// <summary>What they are, for the legend.</summary>
-    public string Meaning => shown switch
+    public string Meaning => marks?.Meaning ?? shown switch
     {
         ShownFigures.Currents => $"current in it, {setting}",
         ShownFigures.Drops => $"volts lost along it, {setting}",
@@ -30,7 +34,7 @@ internal sealed class LineFigures
     };
 
     /// <summary>What the band means, for the legend.</summary>
-    public string LiveMeaning => $"carries current, {setting}";
+    public string LiveMeaning => marks?.BandMeaning ?? $"carries current, {setting}";
 
     /// <summary>The figures of a setting; one circuit may lack it.</summary>
     /// <exception cref="ArgumentException">Neither circuit has the setting; the message names the nearest.</exception>
@@ -45,6 +49,7 @@ internal sealed class LineFigures
     /// <summary>What stands at a conductor; empty where there is nothing to tell.</summary>
     public string TextOf(Conductor conductor, bool isBefore)
     {
+        if (marks is not null) return isBefore == marks.IsBefore ? marks.Texts.GetValueOrDefault(conductor.Id, "") : "";
         if ((isBefore ? before : after) is not { } figures) return "";
         var carried = figures.Conductor(conductor.Id);
         return shown switch
@@ -56,14 +61,15 @@ internal sealed class LineFigures
     }
 
     /// <summary>Whether a conductor is a way of the current.</summary>
-    public bool IsLive(string conductor, bool isBefore) => (isBefore ? waysBefore : waysAfter)?.Has(conductor) == true;
+    public bool IsLive(string conductor, bool isBefore) => (marks is not null && isBefore == marks.IsBefore && marks.Banded.Contains(conductor)) || (isBefore ? waysBefore : waysAfter)?.Has(conductor) == true;
 
     /// <summary>Whether what a terminal is bolted to is a way of the current.</summary>
-    public bool IsLive(End joint, bool isBefore) => (isBefore ? waysBefore : waysAfter)?.Has(joint) == true;
+    public bool IsLive(End joint, bool isBefore) => (marks is not null && isBefore == marks.IsBefore && marks.Banded.Contains(joint.ToString())) || (isBefore ? waysBefore : waysAfter)?.Has(joint) == true;
 
     /// <summary>What the sources do, for the headline of a view.</summary>
     public string Note(bool isBefore, Vocabulary words)
     {
+        if (marks is not null) return isBefore == marks.IsBefore ? marks.Note : "";
         if ((isBefore ? before : after) is not { } figures) return $"; nothing here is called \"{setting}\"";
         string[] sources = [.. figures.Sources.Select(s => FigureText.Source(s, figures.Shorted, words)).OfType<string>()];
         return $"; {setting}: {string.Join("; ", sources)}";

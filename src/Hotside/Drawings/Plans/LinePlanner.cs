@@ -6,6 +6,7 @@ using Hotside.Layouts;
 using Hotside.Symbols;
 using Hotside.Symbols.Shapes;
 using Hotside.Symbols.Texts;
+using Hotside.Wording;
 using Change = Hotside.Alterations.ConductorState;
 using Look = Hotside.Drawings.Marks.LineStyle;
 
@@ -92,7 +93,7 @@ internal sealed class LinePlanner
     {
         var numbers = alteration.NumbersOf(conductor.Id);
         var look = LookOf(state, isBefore);
-        var number = numbers.IsEmpty ? null : new ChangeNumber(string.Join(",", numbers.Select(Numbers.Whole)), ConductorLine.ColourOf(state == Change.Renewed && isBefore ? Look.Renewed : look));
+        var number = numbers.IsEmpty ? null : new ChangeNumber(alteration.LabelsOf(conductor.Id), ConductorLine.ColourOf(look));
         string label = conductor.Wire.Label.Length > 0 ? conductor.Wire.Label : conductor.Wire.Name ?? "";
         // An end that hangs bears a tag, and so does the drawing.
         if (conductor.Wire.Role != WireRole.Spare && conductor.Ends.Any(e => e.IsFree)) label = $"{conductor.Id}: {label}";
@@ -108,7 +109,7 @@ internal sealed class LinePlanner
         Change.RunNew => Look.New,
         Change.Moved => Look.Moved,
         Change.MovedAndRenewed => isBefore ? Look.Moved : Look.Renewed,
-        Change.Renewed => isBefore ? Look.Kept : Look.Renewed,
+        Change.Renewed => isBefore ? Look.ToBeRenewed : Look.Renewed,
         Change.UsedElsewhere => isBefore ? Look.TakenOut : Look.New,
         _ => Look.Kept,
     };
@@ -152,7 +153,7 @@ internal sealed class LinePlanner
         string Unused(string name) => planned.Any(p => p.Name == name) ? name + Again : name;
         foreach (var (name, ends, seen, of) in planned)
         {
-            var view = new LineView(of.Terminal == "case" && figures is null ? "case" : "", null, LookOfLead(alteration.StateOf(of.Part!), seen), name);
+            var view = new LineView(of.Terminal == "case" && figures is null ? SheetText.CaseLead : "", null, LookOfLead(alteration.StateOf(of.Part!), seen), name);
             LineView? In(SeenIn which) => (seen & which) == 0 ? null : view with { IsLive = figures?.IsLive(of, which == SeenIn.Before) == true };
             Add(name, null, ends, In(SeenIn.Before), In(SeenIn.After));
         }

@@ -125,8 +125,8 @@ internal sealed class PartPlanner(Alteration alteration, Study study, Lettering 
 
     private ChangeNumber? NumberOf(string id)
     {
-        var numbers = alteration.NumbersOf(id);
-        return numbers.IsEmpty ? null : new(string.Join(",", numbers.Select(Numbers.Whole)), ColourOf(alteration.StateOf(id)));
+        string numbers = alteration.LabelsOf(id);
+        return numbers.Length == 0 ? null : new(numbers, ColourOf(alteration.StateOf(id)));
     }
 
     private static ColourRole ColourOf(Change state) => state switch

@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using Hotside.Circuits;
 using Hotside.Drawings.Marks;
 using Hotside.Drawings.Plans;
 using Hotside.Symbols;
@@ -99,7 +98,7 @@ internal sealed record Furniture(SheetSize Size, double HeadTop, Box Room, Immut
 
     /// <summary>The lines of the change list.</summary>
     public static ImmutableArray<ListLine> Lines(DrawingPlan plan, Vocabulary words) =>
-        [.. plan.Alteration.Changes.Select(c => new ListLine(new(Numbers.Whole(c.Number), ChangeLook.ColourOf(c)), ChangeLook.LineOf(c), ChangeText.Of(c, plan.Alteration.Whole, words)))];
+        [.. plan.Alteration.Changes.Select(c => new ListLine(new(c.Label, ChangeLook.ColourOf(c)), ChangeLook.LineOf(c), ChangeText.Of(c, plan.Alteration.Whole, words)))];
 
     /// <summary>The cautions; nothing where nothing is altered.</summary>
     public static Piece Warnings(DrawingPlan plan, double width, Vocabulary words) =>

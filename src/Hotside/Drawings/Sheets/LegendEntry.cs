@@ -56,6 +56,9 @@ internal sealed record LegendEntry(Piece Sample, string Text)
         return new(new(30, 14, [Shape.Line(pen, 0, 5, 30, 5), Shape.Line(pen, 15, 5, 15, 14), JointDot.At(15, 5)]), text);
     }
 
+    /// <summary>A stud, on which wires are bolted.</summary>
+    public static LegendEntry OfStud(string text) => new(new(8, 8, [new CircleShape((4, 4), 3, new(StrokeRank.Medium, ColourRole.Ink), ColourRole.Paper)]), text);
+
     /// <summary>The flag of a wire that goes on elsewhere.</summary>
     public static LegendEntry OfFlag(string text) => new(
         new(34, 12, [Shape.Polygon(new(StrokeRank.Thin, ColourRole.Ink), ColourRole.Paper, (0, 0), (28, 0), (34, 6), (28, 12), (0, 12))]), text);

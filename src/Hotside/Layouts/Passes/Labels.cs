@@ -12,8 +12,8 @@ internal sealed class Labels
     // Distances of a label from its line, in modules.
     private const double FromVertical = 0.7, FromHorizontal = 0.5;
 
-    // Nearer to a strange line than to its own a label would be read as that line's.
-    private const double FromOthers = 0.9;
+    // Nearer to a strange line than to its own a label would be read as that line's: beside it, and above or below it, wherever there is room.
+    private static readonly (double Beside, double Above)[] FromOthers = [(0.9, 0.7), (0.9, 0), (0, 0)];
 
     private readonly TakenRoom room;
     private readonly Dictionary<(int X, int Y, bool Down, SeenIn View), int> users = [];
@@ -54,16 +54,17 @@ internal sealed class Labels
     {
         // A label belongs where its conductor runs alone; on a shared stretch nobody knows whose it is.
         var label = (shared || alone.Length == 0 ? new[] { alone, [.. Runs(line)] } : [alone])
-            .SelectMany(stretches => new[] { FromOthers, 0 }.Select(air => Candidates(wire, stretches).FirstOrDefault(l => IsFree(l, wire, air)))).FirstOrDefault(l => l is not null);
+            .SelectMany(stretches => FromOthers.Select(air => Candidates(wire, stretches).FirstOrDefault(l => IsFree(l, wire, air)))).FirstOrDefault(l => l is not null);
         if (label is not null) room.Take(label.X, label.Y, label.Width, label.Height, wire.Seen);
         return label;
     }
 
     // With some air at the ends that do not stand at its own line.
-    private bool IsFree(PlacedLabel label, LayoutWire wire, double air)
+    private bool IsFree(PlacedLabel label, LayoutWire wire, (double Beside, double Above) air)
     {
-        double left = label.Side == Side.Right ? 0 : air, right = label.Side == Side.Left ? 0 : air;
-        return room.IsFree(label.X - left, label.Y, label.Width + left + right, label.Height, wire.Seen);
+        double left = label.Side == Side.Right ? 0 : air.Beside, right = label.Side == Side.Left ? 0 : air.Beside;
+        double top = label.Side == Side.Bottom ? 0 : air.Above, bottom = label.Side == Side.Top ? 0 : air.Above;
+        return room.IsFree(label.X - left, label.Y - top, label.Width + left + right, label.Height + top + bottom, wire.Seen);
     }
 
     private void Use(LayoutWire wire, PlacedWire line)

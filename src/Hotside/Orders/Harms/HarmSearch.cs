@@ -29,21 +29,14 @@ internal sealed class HarmSearch
         var own = plan.Acts.Take(plan.Count).ToArray();
         batteryActs = [.. own.Where(a => a.Words.Contains("battery") || a.Words.Contains("cable-on")).Select(a => a.Index)];
         swapped = [.. own.Where(a => a.Type is WorkActType.Swap or WorkActType.Fit or WorkActType.Turn).Select(a => a.Item)];
-        HasNewBattery = own.Any(a => a.Words.Contains("battery") && a.ChangesCircuit);
         NoteSigns();
     }
-
-    /// <summary>Whether the alteration brings another battery, or turns it round.</summary>
-    public bool HasNewBattery { get; }
 
     /// <summary>How many points were solved.</summary>
     public int Solved => context.Solved;
 
     /// <summary>How many settings each state is judged in.</summary>
     public int SettingCount => settings.Length;
-
-    /// <summary>Whether an act puts the battery in, or a wire on its new post.</summary>
-    public bool IsOfBattery(int act) => batteryActs.Contains(act);
 
     /// <summary>What would come to harm with some acts done, gravest first, each thing once in its first setting of that gravity.</summary>
     /// <param name="done">A mark for each act that changes the circuit.</param>
@@ -72,7 +65,7 @@ internal sealed class HarmSearch
         });
         // A wire with both ends off is dead copper.
         var dead = loose.GroupBy(l => l.Wire).Where(g => g.Count() > 1).Select(g => g.Key).ToHashSet(StringComparer.Ordinal);
-        loose.RemoveAll(l => dead.Contains(l.Wire));
+        loose.RemoveAll(l => dead.Contains(l.Wire) || IsInsulated(l.Wire, done));
         circuit = new(system, [.. circuit.Parts.Select(p => Rated(p, done))], [.. circuit.Conductors.Where(c => !dead.Contains(c.Id))], []);
         StateGraph graph = new(circuit, p => plan.States.IsAfter(p.Id, done) ? "+" : "-");
         StateJudge judge = new(graph, loose, context);
@@ -94,6 +87,10 @@ internal sealed class HarmSearch
         }
         return [.. order.Select(o => worst[o]).OrderByDescending(h => h.Harm.Severity)];
     }
+
+    // A job may say that an end is insulated: it is then no harm.
+    private bool IsInsulated(string wire, bool[] done) =>
+        plan.Acts.Take(plan.Count).Any(a => a.Type == WorkActType.Work && a.Item == wire && done[a.Index] && a.Said.Contains("insulat", StringComparison.OrdinalIgnoreCase));
 
     // What a part does not state it has of its own vehicle: a part of before that of before, whatever battery is connected.
     private Part Rated(Part part, bool[] done)

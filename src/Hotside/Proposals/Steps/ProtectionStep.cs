@@ -1,0 +1,38 @@
+using Hotside.Circuits;
+
+namespace Hotside.Proposals.Steps;
+
+/// <summary>A fuse at the beginning of every hot run that has none; starter cables go without, by custom.</summary>
+internal static class ProtectionStep
+{
+    // 33 CFR 183.455(b): within 7 in of the source.
+    private const double MostMetres = 0.178;
+
+    /// <summary>Fits the fuses.</summary>
+    public static void Run(Workbench work)
+    {
+        // Each fuse makes another circuit: one at a time, with a bound against a run that a fuse does not help.
+        for (int round = 0; round < 40; round++)
+        {
+            var branch = work.Now.Checked.Unfused.FirstOrDefault(b => (!b.Loads.IsEmpty || !b.Batteries.IsEmpty || (b.Protections.Any(p => p.Metres > MostMetres) && b.Conductors[0].Wire.Size?.Area < FeedWay.CableArea)) && b.Bare.Any(c => !work.Draft.Note(c.Id).IsFused));
+            if (branch is null) return;
+            var wire = branch.Bare.First(c => !work.Draft.Note(c.Id).IsFused);
+            work.Draft.Note(wire.Id).IsFused = true;
+            End near = NearEnd(work, branch.Source, wire);
+            string fed = string.Join(", ", branch.Loads.Concat(branch.Batteries).Select(p => p.Id).Distinct().Take(3));
+            string reason = fed.Length > 0 ? $"nothing would open if {wire.Id} touched metal; it feeds {fed}" : $"nothing would open if {wire.Id} touched metal, for the next fuse is too far along";
+            string fuse = work.Draft.Fit(new(work.Draft.KindOf("fuse")) { Name = branch.Loads.Select(p => p.Id).Distinct().Count() == 1 && !branch.Loads[0].Kind.TakesAnyTerminal ? branch.Loads[0].Title : "Main fuse", Joints = [new("1", near)] }, reason);
+            work.Draft.Move(wire.Id, near, End.At(fuse, "2"), "the fuse goes where the feed begins, within 0.18 m of it");
+            work.Decide(fuse, DecisionKind.Fit, reason);
+        }
+    }
+
+    // The end that the source reaches without the wire itself.
+    private static End NearEnd(Workbench work, Part source, Conductor wire)
+    {
+        var graph = work.Now.Checked.Graph;
+        var feeds = work.Draft.Circuit.Sources.Where(s => s.Part.Id == source.Id).Select(s => graph.NodeOf(s.Feed));
+        var reached = graph.Reach(feeds, e => e.IsInLine && !e.IsProtection && e.Conductor?.Id != wire.Id);
+        return reached.Contains(graph.NodeOf(wire.From)) ? wire.From : wire.To;
+    }
+}

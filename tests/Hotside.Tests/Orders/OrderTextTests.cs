@@ -1,0 +1,98 @@
+using System.Text.Json;
+using System.Text.RegularExpressions;
+using Hotside.Orders;
+using Hotside.Tests.Support;
+
+namespace Hotside.Tests.Orders;
+
+/// <summary>How the order reads, and its forms.</summary>
+public partial class OrderTextTests
+{
+    public static TheoryData<string> Cases => [.. OrderJobs.Gallery.Where(c => c != "van")];
+
+    [Theory]
+    [InlineData("horn")]
+    [InlineData("headlamps")]
+    public void The_printed_order_is_what_was_read_and_found_good(string name) =>
+        Approve.Text(OrderTable.Of(OrderJobs.OfGallery(name)).ToText(), "tests", "Hotside.Tests", "Orders", name + "-order.approved.txt");
+
+    // The wording of work sheets: imperative, one sentence after the other, no "should", no "carefully".
+    [Theory]
+    [MemberData(nameof(Cases))]
+    public void Lines_are_sentences_in_plain_words(string name)
+    {
+        var order = OrderJobs.OfGallery(name).WorkOrder;
+        string[] lines = [.. order.Steps.SelectMany(s => s.Acts).Select(a => a.Text), .. order.Steps.Select(s => s.Caution).OfType<string>(), .. order.Cautions];
+        Assert.All(lines, l => Assert.EndsWith(".", l, StringComparison.Ordinal));
+        Assert.All(lines, l => Assert.DoesNotMatch(SoftWords(), l));
+        Assert.All(lines, l => Assert.DoesNotContain("..", l, StringComparison.Ordinal));
+        Assert.Contains("workshop manual", order.Cautions[0], StringComparison.Ordinal);
+        Assert.All(OrderTable.Of(OrderJobs.OfGallery(name)).ToText().Split('\n'), l => Assert.True(l.Length <= 101, l));
+    }
+
+    [Fact]
+    public void Each_post_is_named_with_its_sign_and_the_grounded_one_comes_off_first_and_on_last()
+    {
+        string[] acts = [.. OrderJobs.OfGallery("horn").WorkOrder.Steps.SelectMany(s => s.Acts).Where(a => a.Type is WorkActType.CableOff or WorkActType.CableOn).Select(a => a.Text)];
+        Assert.Equal(
+        [
+            "Take w2 (black) off the POSITIVE post of G1 (grounded).", "Take w1 (black) off the NEGATIVE post of G1 (hot).",
+            "Put w1 (black) on the POSITIVE post of G1 (hot).", "Put w2 (black) on the NEGATIVE post of G1 (grounded), through a lamp in series.",
+        ], acts);
+    }
+
+    [Fact]
+    public void British_words_are_earth_and_live()
+    {
+        var order = OrderJobs.OfGallery("horn").OrderWork(Words.British);
+        Assert.Contains("Take w2 (black) off the POSITIVE post of G1 (earthed).", order.Steps.SelectMany(s => s.Acts).Select(a => a.Text));
+        Assert.DoesNotContain(order.Steps.SelectMany(s => s.Acts), a => a.Text.Contains("ground", StringComparison.Ordinal));
+        Assert.Equal(OrderJobs.OfGallery("horn").WorkOrder.Mark, order.Mark);
+    }
+
+    [Fact]
+    public void Csv_has_a_line_an_act_and_json_all_that_the_order_says()
+    {
+        var table = OrderTable.Of(OrderJobs.OfGallery("horn"));
+        string[] lines = table.ToCsv().Split("\r\n", StringSplitOptions.RemoveEmptyEntries);
+        Assert.Equal(1 + table.Order.Steps.Sum(s => s.Acts.Length), lines.Length);
+        Assert.StartsWith("step,phase,place,circuit,change,act,item,at,done,text,because", lines[0], StringComparison.Ordinal);
+        var json = JsonDocument.Parse(table.ToJson()).RootElement;
+        Assert.Equal("hotside-order/1", json.GetProperty("schema").GetString());
+        Assert.Equal(table.Order.Mark, json.GetProperty("order").GetString());
+        Assert.Equal(table.Order.Steps.Length, json.GetProperty("steps").GetArrayLength());
+        Assert.Equal(table.Order.NewBatteryFrom, json.GetProperty("new battery from step").GetInt32());
+    }
+
+    [Fact]
+    public void Electronics_that_stay_are_unplugged_before_the_volts_change_and_plugged_in_last()
+    {
+        var job = Job.Read(HornJob.With("""
+            parts:
+              P9: radio-vibrator, 6 V, 4 A
+            wires:
+              w6: X1 to P9.30, 14 RD, 1 m
+              w7: P9.31 to chassis, 14 BK, 1 m
+            alteration:
+              system: 6 V, negative ground
+              changes:
+                - replace G1 reversed: battery, 6 V, 90 Ah
+            """)).OrThrow();
+        var acts = job.WorkOrder.Steps.SelectMany(s => s.Acts).Select(a => a.Type).ToList();
+        Assert.True(acts.IndexOf(WorkActType.BatteryOut) < acts.IndexOf(WorkActType.Unplug));
+        Assert.True(acts.IndexOf(WorkActType.Unplug) < acts.IndexOf(WorkActType.CableOn));
+        Assert.True(acts.LastIndexOf(WorkActType.PowerUp) < acts.IndexOf(WorkActType.PlugIn));
+    }
+
+    [Fact]
+    public void A_job_that_alters_nothing_has_no_steps()
+    {
+        var order = Job.Read(HornJob.Base).OrThrow().WorkOrder;
+        Assert.Empty(order.Steps);
+        Assert.Empty(order.Findings);
+        Assert.Contains("Nothing is altered.", OrderTable.Of(Job.Read(HornJob.Base).OrThrow()).ToText(), StringComparison.Ordinal);
+    }
+
+    [GeneratedRegex(@"\b(should|carefully|please|try to)\b", RegexOptions.IgnoreCase)]
+    private static partial Regex SoftWords();
+}
