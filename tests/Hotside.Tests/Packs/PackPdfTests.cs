@@ -2,7 +2,6 @@ using System.Text;
 using Hotside.Tests.Outputs;
 using Hotside.Tests.Support;
 using UglyToad.PdfPig;
-using UglyToad.PdfPig.Content;
 using UglyToad.PdfPig.Outline;
 
 namespace Hotside.Tests.Packs;

@@ -32,6 +32,9 @@ internal sealed class PageFlow
     // A section that goes on to the next page begins where so much of a page is left.
     private const double FairShare = 0.25;
 
+    // What is left over is to be worth a page.
+    private const double FairRest = 0.15;
+
     private const double WholeShare = 0.2;
 
     private readonly Func<bool, (double Width, double Height)> room;
@@ -79,7 +82,7 @@ internal sealed class PageFlow
         (width, height) = room(section.IsLying);
         var title = Title(section);
         double left = height - y - Gap, all = title.Height + section.Parts.Sum(p => p.Height), least = title.Height + (section.Parts.IsEmpty ? 0 : Least(section, 0));
-        bool follows = y > 0 && !section.IsApart && last?.IsApart != true && (all <= left || (!section.IsWhole && left > FairShare * height && least <= left));
+        bool follows = y > 0 && !section.IsApart && last?.IsApart != true && (all <= left || (!section.IsWhole && left > FairShare * height && least <= left && all - left > FairRest * height));
         if (!follows) EndPage();
         current = section;
         if (y > 0) y += Gap;
@@ -144,7 +147,7 @@ internal sealed class PageFlow
     private Piece Title(Section section)
     {
         TextStyle style = lettering.Title, beside = lettering.Cell;
-        var lines = TextLines.Break(section.Title, style, width, 3);
+        var lines = TextLines.Break(section.Title, style, width, 5);
         double top = Ascent(style), baseline = top + ((lines.Length - 1) * style.Pitch), end = TextMeasure.Width(lines[^1], style) + 16;
         List<Shape> shapes = [.. lines.Select((l, i) => TextShape.Of(l, style, 0, top + (i * style.Pitch)))];
         double below = baseline;
