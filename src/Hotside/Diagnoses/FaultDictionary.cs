@@ -44,7 +44,8 @@ internal sealed class FaultDictionary
         foreach (var at in healthyAt)
             for (int e = 0; e < amperes.Length; e++) amperes[e] = Math.Max(amperes[e], Math.Abs(bench.Solver.AmperesOf(at, e)));
         SeededDraws draws = new(0x5EED);
-        tolerances = [.. Enumerable.Range(0, Drawn).Select(_ => new Tolerance(bench.Model, amperes, draws))];
+        tolerances = new Tolerance[Drawn];
+        for (int i = 0; i < Drawn; i++) tolerances[i] = new(bench.Model, amperes, draws, mirrored: i % 2 == 0 ? null : tolerances[i - 1]);
         Amperes = amperes;
         blown = [.. Cells.Select(_ => ImmutableArray<int>.Empty)];
         most = new double[Cells.Length];
