@@ -1,5 +1,4 @@
 using System.Text;
-using Hotside.Circuits;
 using Hotside.Orders;
 using Hotside.Outputs;
 using Hotside.Wording;
