@@ -72,6 +72,7 @@ internal sealed class Bands(DiagnosisBench bench)
     {
         VoltsTest volts when bench.Text.Floats(volts, SoundCell) => "drifts near 0 V",
         OhmsTest when SoundOhms(test) >= OpenOhms => "open",
+        VoltsTest volts when OfBattery(volts) is { } scaled => QuantityWords.MeterVolts(scaled.Mean),
         _ => bench.Text.Expected(test, SoundCell),
     };
 

@@ -18,7 +18,7 @@ internal sealed record BenchSetting(string Name, ImmutableArray<SetPosition> Pos
     /// <summary>Whether somebody has to hold something while another measures: a pedal, a button, the starter.</summary>
     public bool NeedsTwo { get; init; }
 
-    /// <summary>What moves or turns in it.</summary>
+    /// <summary>Whether a starter turns in it; known once the setting is solved.</summary>
     public bool Cranks { get; init; }
 
     /// <summary>Whether an engine or a machine runs.</summary>

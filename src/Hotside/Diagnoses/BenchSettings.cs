@@ -54,7 +54,6 @@ internal sealed class BenchSettings
         {
             Stands = texts.Length == 0 || name is null ? "" : string.Join(", ", texts),
             NeedsTwo = own.Any(p => ActuatorOf(p) is { Drive: ActuatorDrive.Foot } or { Drive: ActuatorDrive.Hand, Returns: true }),
-            Cranks = own.Any(p => p.Position is "start" or "crank") || piece.Parts.Any(p => p.Kind.Elements.Any(p.IsStarter) && own.Length > 0),
             Runs = own.Any(p => p is { Part: null, Position: "running" }),
         };
 

@@ -17,7 +17,8 @@ internal sealed class FaultDictionary
     // A fuse opens above so many times its rating; one without a rating is taken for this (own choice).
     private const double OpensAt = 2, UsualRating = 15;
 
-    private const double LeastAmperes = 1e-6;
+    // A starter with more turns, or tries to (own choice).
+    private const double LeastAmperes = 1e-6, CrankingAmperes = 5;
 
     private readonly Bench bench;
     private readonly ImmutableArray<ModelElement> fuses;
@@ -39,12 +40,13 @@ internal sealed class FaultDictionary
         (this.bench, Faults, this.settings) = (bench, faults, [.. settings]);
         Cells = [.. faults.SelectMany((f, i) => f.Mode.Sizes.Select(s => new FaultCell(i, s)))];
         fuses = [.. bench.Model.Elements.Where(e => e.Element.Type is ElementType.Fuse or ElementType.Breaker && e.EdgeCount > 0)];
-        foreach (var setting in settings) healthyAt.Add(bench.Solver.Solve(StateOf(bench.Solver, setting), setting.Values));
+        for (int s = 0; s < settings.Length; s++) SolveHealthy(s);
         double[] amperes = new double[bench.Model.Edges.Length];
         foreach (var at in healthyAt)
             for (int e = 0; e < amperes.Length; e++) amperes[e] = Math.Max(amperes[e], Math.Abs(bench.Solver.AmperesOf(at, e)));
         SeededDraws draws = new(0x5EED);
-        tolerances = [.. Enumerable.Range(0, Drawn).Select(_ => new Tolerance(bench.Model, amperes, draws))];
+        tolerances = new Tolerance[Drawn];
+        for (int i = 0; i < Drawn; i++) tolerances[i] = new(bench.Model, amperes, draws, mirrored: i % 2 == 0 ? null : tolerances[i - 1]);
         Amperes = amperes;
         blown = [.. Cells.Select(_ => ImmutableArray<int>.Empty)];
         most = new double[Cells.Length];
@@ -72,7 +74,7 @@ internal sealed class FaultDictionary
         int known = settings.FindIndex(s => BenchSettings.KeyOf(s) == key);
         if (known >= 0) return known;
         settings.Add(setting);
-        healthyAt.Add(bench.Solver.Solve(StateOf(bench.Solver, setting), setting.Values));
+        SolveHealthy(settings.Count - 1);
         healthy.Add(HealthyIn(settings.Count - 1));
         points.Add(new CellPoint?[Cells.Length]);
         return settings.Count - 1;
@@ -139,6 +141,14 @@ internal sealed class FaultDictionary
                 break;
             }
         return (open, amperes);
+    }
+
+    private void SolveHealthy(int setting)
+    {
+        var at = bench.Solver.Solve(StateOf(bench.Solver, settings[setting]), settings[setting].Values);
+        healthyAt.Add(at);
+        bool turns = bench.Model.Elements.Any(e => e.Part.IsStarter(e.Element) && Math.Abs(bench.Solver.AmperesOf(at, e)) > CrankingAmperes);
+        settings[setting] = settings[setting] with { Cranks = turns };
     }
 
     private void Blow(int cell)

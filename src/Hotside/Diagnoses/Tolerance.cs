@@ -21,7 +21,8 @@ internal sealed class Tolerance
     /// <param name="amperes">The most that each edge carries when all is well.</param>
     /// <param name="draws">What decides.</param>
     /// <param name="times">By what the tolerances are wider.</param>
-    public Tolerance(CircuitModel model, double[] amperes, SeededDraws draws, double times = 1)
+    /// <param name="mirrored">One whose battery is as much the other way off, so that two of them lean to no side; <see langword="null"/>: drawn.</param>
+    public Tolerance(CircuitModel model, double[] amperes, SeededDraws draws, double times = 1, Tolerance? mirrored = null)
     {
         this.model = model;
         int count = model.Edges.Length;
@@ -32,7 +33,7 @@ internal sealed class Tolerance
         foreach (var element in model.Elements)
             for (int e = element.FirstEdge; e < element.FirstEdge + element.EdgeCount; e++)
                 kinds[e] = element.Element.IsSource ? Kind.Source : element.Element.IsLink ? Kind.Piece : Kind.Load;
-        emf = draws.Within(times * Emf);
+        emf = mirrored is null ? draws.Within(times * Emf) : 2 - mirrored.emf;
         foreach (var element in model.Elements.Where(e => e.EdgeCount > 0)) factors[element.FirstEdge] = draws.Within(times * Load);
         for (int e = 0; e < count; e++)
         {
