@@ -1,17 +1,12 @@
 using Hotside.Alterations;
 using Hotside.CheckSheets;
 using Hotside.Diagnoses;
-using Hotside.Drawings.Sets;
-using Hotside.Drawings.Sheets;
-using Hotside.Notation;
 using Hotside.Orders;
 using Hotside.Outputs;
 using Hotside.Packs;
 using Hotside.Proposals;
 using Hotside.Reading;
-using Hotside.Symbols;
 using Hotside.Wording;
-
 namespace Hotside;
 
 /// <content>What is worked from a job: the order of work, the vehicle between steps, sheets, the fault finder, proposals, the pack.</content>
