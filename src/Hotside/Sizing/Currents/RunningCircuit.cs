@@ -19,6 +19,9 @@ internal sealed class RunningCircuit
     // What the loads take together at most, and some: beyond it a source feeds a short circuit.
     private const double ShortTimes = 1.2, ShortMore = 10;
 
+    // By so much the volts must rise for a battery to stand on another.
+    private const double Series = 0.1;
+
     private readonly StateSolver solver;
     private readonly double mostOfLoads;
     private readonly ImmutableArray<SetValue> values;
@@ -31,8 +34,10 @@ internal sealed class RunningCircuit
         solver = new(model);
         values = LeastSenders(model);
         double[] nominal = [.. model.Circuit.Sources.Select(s => s.Volts).Distinct()];
-        HasSeveralVoltages = nominal.Length > 1;
-        HighestVolts = nominal.Length == 0 ? SourceLaws.SetPoint(model.Circuit.System.Volts.Max()) : Math.Max(nominal.Max(SourceLaws.SetPoint), Span());
+        double most = nominal.Length == 0 ? SourceLaws.SetPoint(model.Circuit.System.Volts.Max()) : nominal.Max(SourceLaws.SetPoint), span = Span();
+        // Of batteries in series one may feed loads of its own.
+        HasSeveralVoltages = nominal.Length > 1 || span > most * (1 + Series);
+        HighestVolts = Math.Max(most, span);
         mostOfLoads = model.Elements.Where(e => e.Element.IsConsumer).Sum(AtHighest);
     }
 
