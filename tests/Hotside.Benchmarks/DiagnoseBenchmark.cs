@@ -2,7 +2,6 @@ using System.Diagnostics;
 using System.Collections.Immutable;
 using System.Globalization;
 using Hotside.CheckSheets;
-using Hotside.Circuits;
 using Hotside.Tests.Diagnoses;
 
 namespace Hotside.Benchmarks;

@@ -1,5 +1,4 @@
 using System.Text.Json;
-using Hotside.Circuits;
 using Hotside.Diagnoses;
 using Hotside.Solving;
 using Hotside.Tests.Outputs;
