@@ -64,7 +64,7 @@ internal static class ConvertCommand
         }
         foreach (var note in proposal.Notes) error.WriteLine(Colouring.Of(read.Print(note), note.Severity, error));
         if (target is null or "-") output.Write(proposal.ToYaml());
-        else File.WriteAllText(target, proposal.ToYaml());
+        else proposal.SaveYaml(target);
         return proposal.Questions.IsEmpty ? ExitCode.Done : ExitCode.Findings;
     }
 }

@@ -45,8 +45,13 @@ internal static class SheetsCommand
             try
             {
                 var sheet = read.CheckSheet(extent, parsed.GetValue(view) ?? (extent == SheetExtent.Intake ? View.Before : View.After), parsed.GetValue(only), WordsOption.Of(parsed.GetValue(words)));
-                string text = target.Format switch { "csv" => sheet.ToCsv(), "json" => sheet.ToJson(), _ => sheet.ToText() };
-                target.Write(() => text, path => File.WriteAllText(path, text));
+                var (text, save) = target.Format switch
+                {
+                    "csv" => ((Func<string>)sheet.ToCsv, (Action<string>)sheet.SaveCsv),
+                    "json" => (sheet.ToJson, sheet.SaveJson),
+                    _ => (sheet.ToText, sheet.SaveText),
+                };
+                target.Write(text, save);
                 return ExitCode.Done;
             }
             catch (ArgumentException e)

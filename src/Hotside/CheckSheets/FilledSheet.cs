@@ -27,7 +27,7 @@ public static class FilledSheet
         // "F2.2, F2 pulled" is a point and what is done to a fuse.
         string[] point = red.Split(", ", 2);
         string pulled = point.Length > 1 ? ", " + point[1] : "";
-        string unit = !char.IsAsciiDigit(reading[^1]) ? "" : expected.EndsWith('V') ? " V" : expected.EndsWith('Ω') || expected == "open" ? " ohm" : "";
+        string unit = !char.IsAsciiDigit(reading[^1]) ? "" : expected.EndsWith('V') ? " V" : expected.EndsWith("kΩ", StringComparison.Ordinal) ? " kohm" : expected.EndsWith('Ω') || expected == "open" ? " ohm" : "";
         string to = black.Length == 0 || black.EndsWith("chassis", StringComparison.Ordinal) || black.StartsWith("clean chassis", StringComparison.Ordinal) ? "" : " to " + black;
         string at = setting.Length == 0 ? "" : " @ " + setting;
         return $"{point[0]}{to} = {reading}{unit}{pulled}{at}";

@@ -45,7 +45,7 @@ internal sealed class MandatoryRows(DiagnosisBench bench)
     // With its fuse pulled: the way behind it by itself.
     private IEnumerable<Test> FuseSides()
     {
-        for (int f = 0; f < bench.Dictionary.Fuses.Length; f++)
+        foreach (int f in bench.Dictionary.Pullable)
         {
             int load = LoadSide(bench.Dictionary.Fuses[f]);
             if (load >= 0 && !piece.IsShared(load) && bench.Tests.PointOf(load) is not null) yield return new OhmsTest(0, load, f);

@@ -23,13 +23,13 @@ internal sealed class PowerUpRows(DiagnosisBench bench, Vocabulary words)
     {
         if (Lead() is not { } lead) yield break;
         string red = $"a {Numbers.Plain(piece.Volts, 0)} V, {Numbers.Plain(Watts, 0)} W lamp between {piece.Circuit.TextOf(lead.Post)} and {lead.Conductor.Id}";
-        ImmutableArray<int> all = [.. Enumerable.Range(0, bench.Dictionary.Fuses.Length)];
+        ImmutableArray<int> all = [.. bench.Dictionary.Pullable];
         if (!all.IsEmpty)
         {
             double volts = Across(lead.Index, 0, all);
             yield return Row("fuses out, all at rest", red, volts, $"lit: a short, or a load before the fuses; take the {words.Ground} lead off");
             double closed = Across(lead.Index, 0, []);
-            yield return Row($"{string.Join(", ", bench.Dictionary.Fuses.Select(f => f.Part.Id).Distinct())} in one by one, all at rest", red, closed, "lit by one of them: the fault is behind that fuse");
+            yield return Row($"{string.Join(", ", bench.Dictionary.PullableParts)} in one by one, all at rest", red, closed, "lit by one of them: the fault is behind that fuse");
         }
         else yield return Row("all at rest", red, Across(lead.Index, 0, []), $"lit: a short; take the {words.Ground} lead off");
         for (int s = 1, told = 0; s < bench.Dictionary.Settings.Count && told < MostSettings; s++)

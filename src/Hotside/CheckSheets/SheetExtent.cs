@@ -3,7 +3,7 @@ namespace Hotside.CheckSheets;
 /// <summary>How much a check sheet covers.</summary>
 public enum SheetExtent
 {
-    /// <summary>The few readings that show nineteen of twenty faults.</summary>
+    /// <summary>The few readings that show most faults; a note of the sheet says what part of them.</summary>
     Short,
 
     /// <summary>All that any reading can show.</summary>

@@ -53,7 +53,7 @@ internal sealed class ColdOhms(FaultDictionary dictionary)
         FaultLaws.Apply(laws, fault, size.Middle, model, isPowered: false);
         foreach (int fuse in dictionary.BlownBy(cell)) laws[dictionary.Fuses[fuse].FirstEdge] = null;
         if (pulled == OhmsTest.AllFuses)
-            foreach (var fuse in dictionary.Fuses) laws[fuse.FirstEdge] = null;
+            foreach (int fuse in dictionary.Pullable) laws[dictionary.Fuses[fuse].FirstEdge] = null;
         if (pulled >= 0) laws[dictionary.Fuses[pulled].FirstEdge] = null;
         return Solve(solver, laws);
     }

@@ -16,7 +16,7 @@ internal sealed class DiagnosisRules(DiagnosisBench bench, Beliefs beliefs, Immu
     public ImmutableArray<int> Blown { get; } = [.. observations.Where(o => o is { Test: FuseTest, Value: > 0.5 }).Select(o => ((FuseTest)o.Test).Fuse).Distinct()];
 
     /// <summary>Whether a reading may be asked for.</summary>
-    public bool Allows(Test test) => test is FuseTest || (test is OhmsTest ? true : !IsUnpowered && Blown.IsEmpty);
+    public bool Allows(Test test) => test is FuseTest or OhmsTest || (!IsUnpowered && Blown.IsEmpty);
 
     /// <summary>What must be said.</summary>
     public IEnumerable<string> Notes()
@@ -40,7 +40,7 @@ internal sealed class DiagnosisRules(DiagnosisBench bench, Beliefs beliefs, Immu
     {
         var setting = bench.Dictionary.Settings[test.Setting];
         if (test is OhmsTest && bench.Dictionary.Bench.IsPiece)
-            yield return $"Fuses in: {(bench.Dictionary.Fuses.IsEmpty ? "none" : string.Join(", ", bench.Dictionary.Fuses.Select(f => f.Part.Id).Distinct()))}; all others out.";
+            yield return $"Fuses in: {(bench.Dictionary.PullableParts.Any() ? string.Join(", ", bench.Dictionary.PullableParts) : "none")}; all others out.";
         if (test is OhmsTest) yield return $"Battery out before an ohmmeter touches anything: {Cautions.GroundedFirst(bench.Study.Circuit, words)}. Electronics unplugged, leads zeroed.";
         if (setting.Cranks && test is VoltsTest) yield return "Engine may crank: neutral, brake on, ignition coil fed by nothing, hands and clothes off belts and fan.";
         if (setting.Runs && test is VoltsTest or LookTest) yield return "Engine runs: air out the exhaust, keep off belts, fan and the ignition's high voltage.";

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Hotside.Circuits;
+using Hotside.Sizing.Guards;
 using Hotside.Solving;
 using Hotside.Solving.Relays;
 
@@ -98,6 +99,13 @@ internal sealed class FaultDictionary
     /// <summary>The fuses.</summary>
     public ImmutableArray<ModelElement> Fuses => fuses;
 
+    /// <summary>The numbers of those that a hand takes out of their way: fuses, and breakers that are parts by themselves; not the one within a switch.</summary>
+    public IEnumerable<int> Pullable => Enumerable.Range(0, fuses.Length)
+        .Where(f => fuses[f].Element.Type == ElementType.Fuse || fuses[f].Part.Kind.Elements.All(e => e.Type is ElementType.Fuse or ElementType.Breaker));
+
+    /// <summary>Their parts.</summary>
+    public IEnumerable<string> PullableParts => Pullable.Select(f => fuses[f].Part.Id).Distinct();
+
     /// <summary>The positions of a setting, relays released.</summary>
     public static int[] StateOf(StateSolver solver, BenchSetting setting) => solver.StateOf(setting.Positions);
 
@@ -131,11 +139,14 @@ internal sealed class FaultDictionary
             {
                 var at = Solve(settings[s], fault, size, open, null, healthyAt.Count > s ? healthyAt[s].Point.Volts : null);
                 var solver = fault.Crossed ?? bench.Solver;
-                var now = open;
-                for (int f = 0; f < fuses.Length; f++)
-                    if (!now.Contains(f) && Math.Abs(solver.AmperesOf(at, fuses[f])) > OpensAt * (fuses[f].Part.Rated(fuses[f].Element.Name, Unit.Ampere) ?? UsualRating))
-                        open = open.Add(f);
-                if (open.Length > now.Length) continue;
+                // The one that carries most of its rating opens first, and spares those before it.
+                double Multiple(int fuse) => Math.Abs(solver.AmperesOf(at, fuses[fuse])) / (Protection.RatingOf(fuses[fuse]) ?? UsualRating);
+                int[] over = [.. Enumerable.Range(0, fuses.Length).Where(f => !open.Contains(f) && Multiple(f) > OpensAt)];
+                if (over.Length > 0)
+                {
+                    open = open.Add(over.MaxBy(Multiple));
+                    continue;
+                }
                 if (!settings[s].Cranks)
                     foreach (var source in solver.Model.Elements.Where(e => e.Element.IsSource)) amperes = Math.Max(amperes, Math.Abs(solver.AmperesOf(at, source)));
                 break;

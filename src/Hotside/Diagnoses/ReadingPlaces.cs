@@ -81,9 +81,9 @@ internal sealed class ReadingPlaces
     /// <summary>The number of a fuse by its part.</summary>
     public int FuseOf(string text, string name)
     {
-        for (int f = 0; f < dictionary.Fuses.Length; f++)
+        foreach (int f in dictionary.Pullable)
             if (dictionary.Fuses[f].Part.Id == name) return f;
-        throw new PlaceException(UnknownPoint.At(null, text, name) with { Hint = Names.Meant(name, dictionary.Fuses.Select(f => f.Part.Id)) });
+        throw new PlaceException(UnknownPoint.At(null, text, name) with { Hint = Names.Meant(name, dictionary.PullableParts) });
     }
 
     private Observation Measured(ReadingLine line)

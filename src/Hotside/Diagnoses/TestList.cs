@@ -40,13 +40,13 @@ internal sealed class TestList
             foreach (var point in bench.Points) yield return (new VoltsTest(s, point.Node, -1), effort.Volts + point.Reach + person);
             foreach (var (a, b) in Drops(s)) yield return (new VoltsTest(s, a, b), effort.Drop + Math.Max(Reach(a), Reach(b)) + person);
         }
-        for (int f = 0; f < dictionary.Fuses.Length; f++) yield return (new FuseTest(f), effort.Fuse);
+        foreach (int f in dictionary.Pullable) yield return (new FuseTest(f), effort.Fuse);
         for (int s = 0; s < dictionary.Settings.Count; s++)
         {
             if (dictionary.Settings[s].Cranks || dictionary.Settings[s].Runs) continue;
             double person = dictionary.Settings[s].NeedsTwo ? effort.SecondPerson : 0;
             foreach (var point in bench.Points.Where(p => !bench.IsShared(p.Node))) yield return (new OhmsTest(s, point.Node, -1), effort.Ohms + point.Reach + person);
-            for (int f = 0; f < dictionary.Fuses.Length; f++)
+            foreach (int f in dictionary.Pullable)
                 foreach (int node in new[] { dictionary.Fuses[f].A, dictionary.Fuses[f].B }.Where(n => points.ContainsKey(n) && !bench.IsShared(n)))
                     yield return (new OhmsTest(s, node, f), effort.OhmsPulled + person);
         }

@@ -60,6 +60,8 @@ internal sealed record OrderBook(ImmutableArray<(string Name, ActClass Acts)> Ph
         if (old is null && keys.Take(4).Append("reason").FirstOrDefault(k => Said(map, k) is null) is { } missing) return Wrong(node, $"{id} lacks \"{missing}\"", problems);
         Common same = old?.Same ?? Common.None;
         if (Said(map, "same") is { } common && !Enum.TryParse(common, ignoreCase: true, out same)) return Wrong(node, $"\"{common}\" is nothing that two acts can have in common", problems);
+        if (!Enum.IsDefined(same)) return Wrong(node, $"\"{Said(map, "same")}\" is nothing that two acts can have in common", problems);
+        if (new[] { "hard", "told" }.FirstOrDefault(k => Said(map, k) is not (null or "yes" or "no")) is { } flag) return Wrong(node, $"\"{flag}\" is yes or no, not \"{Said(map, flag)}\"", problems);
         return new(
             id, Said(map, "before") is { } before ? ActClass.Parse(before) : old!.Before, Said(map, "after") is { } after ? ActClass.Parse(after) : old!.After, same,
             Flag(map, "hard", old?.IsHard ?? false), Flag(map, "told", old?.IsTold ?? true), Said(map, "reason") ?? old!.Reason, Said(map, "source") ?? old?.Source ?? "the job");

@@ -52,11 +52,7 @@ public static class CheckSheetTable
     public static string ToCsv(this CheckSheet sheet)
     {
         ArgumentNullException.ThrowIfNull(sheet);
-        StringBuilder text = new();
-        Line(text, Head);
-        foreach (var row in sheet.Rows)
-            Line(text, [Numbers.Whole(row.Number), HeadOf(row.Stage), row.Setting, row.RedOn, row.BlackOn, row.Expected, row.OfBattery, row.Band, "", "", row.IfNot]);
-        return text.ToString();
+        return CsvText.Of([Head, .. sheet.Rows.Select(r => new[] { Numbers.Whole(r.Number), HeadOf(r.Stage), r.Setting, r.RedOn, r.BlackOn, r.Expected, r.OfBattery, r.Band, "", "", r.IfNot })]);
     }
 
     /// <summary>The sheet as JSON of the contract <c>hotside-check-sheet/1</c>.</summary>
@@ -67,6 +63,42 @@ public static class CheckSheetTable
         using MemoryStream stream = new();
         using (Utf8JsonWriter json = new(stream, new() { Indented = true, NewLine = "\n", Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping })) Write(json, sheet);
         return Encoding.UTF8.GetString(stream.ToArray()) + "\n";
+    }
+
+    /// <summary>Writes the text to a file in UTF-8: beside it first, then renamed, so that a failed run leaves what was there.</summary>
+    /// <param name="sheet">The sheet.</param>
+    /// <param name="path">The file; its folder exists.</param>
+    /// <exception cref="ArgumentException"><paramref name="path"/> is empty.</exception>
+    /// <exception cref="IOException">The file cannot be written, its folder does not exist, or the path is a folder.</exception>
+    /// <exception cref="UnauthorizedAccessException">The file may not be written.</exception>
+    public static void SaveText(this CheckSheet sheet, string path)
+    {
+        ArgumentNullException.ThrowIfNull(sheet);
+        SafeFile.Write(path, sheet.ToText);
+    }
+
+    /// <summary>Writes the comma-separated values to a file in UTF-8, as <see cref="SaveText"/> does.</summary>
+    /// <param name="sheet">The sheet.</param>
+    /// <param name="path">The file; its folder exists.</param>
+    /// <exception cref="ArgumentException"><paramref name="path"/> is empty.</exception>
+    /// <exception cref="IOException">The file cannot be written, its folder does not exist, or the path is a folder.</exception>
+    /// <exception cref="UnauthorizedAccessException">The file may not be written.</exception>
+    public static void SaveCsv(this CheckSheet sheet, string path)
+    {
+        ArgumentNullException.ThrowIfNull(sheet);
+        SafeFile.Write(path, sheet.ToCsv);
+    }
+
+    /// <summary>Writes the JSON to a file in UTF-8, as <see cref="SaveText"/> does.</summary>
+    /// <param name="sheet">The sheet.</param>
+    /// <param name="path">The file; its folder exists.</param>
+    /// <exception cref="ArgumentException"><paramref name="path"/> is empty.</exception>
+    /// <exception cref="IOException">The file cannot be written, its folder does not exist, or the path is a folder.</exception>
+    /// <exception cref="UnauthorizedAccessException">The file may not be written.</exception>
+    public static void SaveJson(this CheckSheet sheet, string path)
+    {
+        ArgumentNullException.ThrowIfNull(sheet);
+        SafeFile.Write(path, sheet.ToJson);
     }
 
     /// <summary>What stands above the rows of a stage.</summary>
@@ -114,7 +146,4 @@ public static class CheckSheetTable
         foreach (string text in texts) json.WriteStringValue(text);
         json.WriteEndArray();
     }
-
-    private static void Line(StringBuilder text, string[] cells) =>
-        text.AppendJoin(',', cells.Select(c => c.AsSpan().IndexOfAny(",\"\r\n") < 0 ? c : "\"" + c.Replace("\"", "\"\"", StringComparison.Ordinal) + "\"")).Append("\r\n");
 }

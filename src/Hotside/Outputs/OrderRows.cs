@@ -15,17 +15,12 @@ internal static class OrderRows
 
     public static string WriteCsv(WorkOrder order)
     {
-        StringBuilder text = new();
-        Line(text, Head);
-        foreach (var step in order.Steps)
-        foreach (var act in step.Acts)
-            Line(text,
-            [
+        return CsvText.Of([Head, .. order.Steps.SelectMany(step => step.Acts.Select(act => new[]
+            {
                 Numbers.Whole(step.Number), step.Phase, step.Place ?? "", step.Circuit, act.Label, Word(act.Type), act.Item, act.At ?? "",
                 act.IsDone ? "yes" : "", act.Text, string.Join("; ", step.Reasons), step.Caution ?? "", Yes(step.SafeWithOld), Yes(step.SafeWithNew),
                 string.Join("; ", step.Harms.Select(h => $"{Word(h.Battery)}: {h.Text}")),
-            ]);
-        return text.ToString();
+            }))]);
     }
 
     public static string WriteJson(WorkOrder order, string supply)
@@ -111,9 +106,4 @@ internal static class OrderRows
     private static string Word(Enum value) => string.Concat(value.ToString().Select((c, i) => char.IsUpper(c) ? (i > 0 ? " " : "") + char.ToLowerInvariant(c) : c.ToString()));
 
     private static string Yes(bool? value) => value switch { true => "yes", false => "no", _ => "" };
-
-    private static void Line(StringBuilder text, string[] cells) => text.AppendJoin(',', cells.Select(Quoted)).Append("\r\n");
-
-    private static string Quoted(string cell) =>
-        cell.AsSpan().IndexOfAny(",\"\r\n") < 0 ? cell : "\"" + cell.Replace("\"", "\"\"", StringComparison.Ordinal) + "\"";
 }

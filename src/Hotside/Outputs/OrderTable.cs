@@ -1,4 +1,3 @@
-using System.Text;
 using Hotside.Orders;
 using Hotside.Outputs;
 using Hotside.Wording;
@@ -39,25 +38,19 @@ public sealed class OrderTable
     /// <exception cref="ArgumentException"><paramref name="path"/> is empty.</exception>
     /// <exception cref="IOException">The file cannot be written, its folder does not exist, or the path is a folder.</exception>
     /// <exception cref="UnauthorizedAccessException">The file may not be written.</exception>
-    public void SaveText(string path) => Save(path, ToText);
+    public void SaveText(string path) => SafeFile.Write(path, ToText);
 
     /// <summary>Writes the comma-separated values to a file in UTF-8, as <see cref="SaveText"/> does.</summary>
     /// <param name="path">The file; its folder exists.</param>
     /// <exception cref="ArgumentException"><paramref name="path"/> is empty.</exception>
     /// <exception cref="IOException">The file cannot be written, its folder does not exist, or the path is a folder.</exception>
     /// <exception cref="UnauthorizedAccessException">The file may not be written.</exception>
-    public void SaveCsv(string path) => Save(path, ToCsv);
+    public void SaveCsv(string path) => SafeFile.Write(path, ToCsv);
 
     /// <summary>Writes the JSON to a file in UTF-8, as <see cref="SaveText"/> does.</summary>
     /// <param name="path">The file; its folder exists.</param>
     /// <exception cref="ArgumentException"><paramref name="path"/> is empty.</exception>
     /// <exception cref="IOException">The file cannot be written, its folder does not exist, or the path is a folder.</exception>
     /// <exception cref="UnauthorizedAccessException">The file may not be written.</exception>
-    public void SaveJson(string path) => Save(path, ToJson);
-
-    private static void Save(string path, Func<string> text)
-    {
-        ArgumentException.ThrowIfNullOrWhiteSpace(path);
-        SafeFile.Write(path, Encoding.UTF8.GetBytes(text()));
-    }
+    public void SaveJson(string path) => SafeFile.Write(path, ToJson);
 }

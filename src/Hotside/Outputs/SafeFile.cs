@@ -1,8 +1,16 @@
+using System.Text;
+
 namespace Hotside.Outputs;
 
 /// <summary>Writes a file beside its place and renames it, so that a failed run leaves what was there.</summary>
 internal static class SafeFile
 {
+    public static void Write(string path, Func<string> text)
+    {
+        ArgumentException.ThrowIfNullOrWhiteSpace(path);
+        Write(path, Encoding.UTF8.GetBytes(text()));
+    }
+
     public static void Write(string path, byte[] content)
     {
         // Said here, for the system would speak of the file beside.

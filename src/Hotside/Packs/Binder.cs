@@ -34,7 +34,7 @@ internal sealed class Binder
         bool hasCover = source.Options.Asks(CoverPage.Key), hasSchematics = source.Options.Asks(SchematicPage.Key);
         int cautions = written.Count > 0 && written[0].Key == CautionPage.Key ? 1 : 0;
         // The cover lists what is in the pack, so its height is known before the numbers of the sheets are.
-        IEnumerable<ListedPage> Listed(IReadOnlyList<PackPage>? pages) => (pages?.Select(p => new ListedPage(p.Title, Range(p))) ?? [.. written.Select(s => new ListedPage(s.Title, "")), .. hasSchematics ? [new ListedPage("Schematics", "")] : Array.Empty<ListedPage>()]).Where(p => p.Title != source.Job.Title);
+        IEnumerable<ListedPage> Listed(IReadOnlyList<PackPage>? pages) => pages?.Where(p => p.Key != CoverPage.Key).Select(p => new ListedPage(p.Title, Range(p))) ?? [.. written.Select(s => new ListedPage(s.Title, "")), .. hasSchematics ? [new ListedPage("Schematics", "")] : Array.Empty<ListedPage>()];
         IEnumerable<Section> All(IReadOnlyList<PackPage>? pages) => [.. hasCover ? [CoverPage.Of(source, Listed(pages))] : Array.Empty<Section>(), .. written];
 
         if (hasSchematics)

@@ -7,9 +7,6 @@ namespace Hotside.Wording;
 /// <summary>The words of a sheet that belong to no single part.</summary>
 internal static class SheetText
 {
-    /// <summary>What stands at the lead of a case.</summary>
-    public const string CaseLead = "case";
-
     /// <summary>The supply, for the note beside a headline.</summary>
     public static string System(ElectricalSystem system, Vocabulary words) =>
         system.ToString().Replace("ground", words.Ground, StringComparison.Ordinal);

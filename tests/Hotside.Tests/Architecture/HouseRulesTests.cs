@@ -24,12 +24,12 @@ public partial class HouseRulesTests
         ["Proposals"] = ["Circuits", "Diagnostics", "Notation", "Kinds", "Alterations", "Reading", "Solving", "Studies", "Sizing", "Checks"],
         ["Wording"] = ["Circuits", "Alterations", "Studies"],
         ["Orders"] = ["Circuits", "Alterations", "Diagnostics", "Notation", "Solving", "Studies", "Sizing", "Wording"],
-        ["Diagnoses"] = ["Circuits", "Alterations", "Diagnostics", "Notation", "Solving", "Studies", "Wording"],
+        ["Diagnoses"] = ["Circuits", "Alterations", "Diagnostics", "Notation", "Solving", "Studies", "Sizing", "Wording"],
         ["CheckSheets"] = ["Circuits", "Alterations", "Diagnostics", "Solving", "Studies", "Wording", "Diagnoses"],
         ["Symbols"] = [],
         ["Layouts"] = ["Symbols"],
         ["Drawings"] = ["Circuits", "Alterations", "Studies", "Symbols", "Layouts", "Wording"],
-        ["Outputs"] = ["Circuits", "Alterations", "Diagnostics", "Solving", "Studies", "Sizing", "Faults", "Wording", "Orders", "Diagnoses", "CheckSheets", "Symbols", "Drawings"],
+        ["Outputs"] = ["Circuits", "Alterations", "Diagnostics", "Solving", "Studies", "Sizing", "Faults", "Wording", "Orders", "Diagnoses", "CheckSheets", "Proposals", "Symbols", "Drawings"],
         ["Packs"] = ["Circuits", "Alterations", "Diagnostics", "Solving", "Studies", "Sizing", "Wording", "Symbols", "Drawings", "Outputs", "Orders", "CheckSheets", "Diagnoses"],
     };
 
@@ -81,7 +81,7 @@ public partial class HouseRulesTests
     }
 
     // Public outputs and views live in the root namespace though their files stand in their rooms.
-    private static readonly string[] DoorFiles = ["DrawingSvg.cs", "DrawingPng.cs", "DrawingPdf.cs", "WireList.cs", "WireRow.cs", "DrawnBox.cs", "Drawing.cs", "DrawingOptions.cs", "LoadText.cs", "KindSheet.cs", "Explanation.cs", "SettingTable.cs", "BudgetTable.cs", "SizeTable.cs", "FaultTable.cs", "OrderTable.cs", "CheckSheetTable.cs", "DiagnosisReport.cs", "PackOptions.cs", "PackSheet.cs", "WorkPack.cs"];
+    private static readonly string[] DoorFiles = ["DrawingSvg.cs", "DrawingPng.cs", "DrawingPdf.cs", "WireList.cs", "WireRow.cs", "DrawnBox.cs", "Drawing.cs", "DrawingOptions.cs", "LoadText.cs", "KindSheet.cs", "Explanation.cs", "SettingTable.cs", "BudgetTable.cs", "SizeTable.cs", "FaultTable.cs", "OrderTable.cs", "CheckSheetTable.cs", "DiagnosisReport.cs", "ProposalFile.cs", "PackOptions.cs", "PackSheet.cs", "WorkPack.cs"];
 
     private static IEnumerable<string> Sources() =>
         Directory.EnumerateFiles(Repository.Path("src", "Hotside"), "*.cs", SearchOption.AllDirectories)

@@ -109,6 +109,8 @@ public class NullArgumentTests
         [typeof(Predicate<PositionSet>)] = () => new Predicate<PositionSet>(_ => true),
         [typeof(Drawing)] = () => Drawn,
         [typeof(WireList)] = () => WireList.Of(Made),
+        [typeof(Hotside.CheckSheets.CheckSheet)] = () => Made.CheckSheet(),
+        [typeof(Hotside.Proposals.Proposal)] = () => Made.Proposal(new() { To = "24 V negative" }),
         [typeof(OrderTable)] = () => OrderTable.Of(Made),
         [typeof(WorkPack)] = () => Made.Pack(new() { Only = ["wires"] }),
         [typeof(Stream)] = () => new MemoryStream(),

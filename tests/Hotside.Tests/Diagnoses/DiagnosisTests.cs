@@ -16,15 +16,14 @@ public class DiagnosisTests
 
     // Volts in series circuits: all of them across one piece, that piece is open (Ohm's law).
     [Theory]
-    [InlineData("H1.1", "H1 open inside", "H1.1 = -6.3 V @ horn pressed", "H1.2 = 0 V @ horn pressed")]
-    [InlineData("F2", "F2 blown by itself, or open", "F2.1 = -6.3 V @ horn pressed", "F2.2 = 0 V @ horn pressed", "F2 = blown")]
-    [InlineData("w5", "w5 open, or off a terminal", "S1.1 = -6.3 V @ horn pressed", "S1.2 = -6.3 V @ horn pressed")]
-    [InlineData("w4", "w4 open, or off a terminal", "H1.2 = -6.3 V @ horn pressed", "S1.1 = 0 V @ horn pressed")]
-    public void All_the_volts_across_a_piece_mean_that_it_is_open(string what, string text, params string[] readings)
+    [InlineData("H1 open inside", "H1.1 = -6.3 V @ horn pressed", "H1.2 = 0 V @ horn pressed")]
+    [InlineData("F2 blown by itself, or open", "F2.1 = -6.3 V @ horn pressed", "F2.2 = 0 V @ horn pressed", "F2 = blown")]
+    [InlineData("w5 open, or off a terminal", "S1.1 = -6.3 V @ horn pressed", "S1.2 = -6.3 V @ horn pressed")]
+    [InlineData("w4 open, or off a terminal", "H1.2 = -6.3 V @ horn pressed", "S1.1 = 0 V @ horn pressed")]
+    public void All_the_volts_across_a_piece_mean_that_it_is_open(string text, params string[] readings)
     {
         var suspects = Dead(readings).Suspects;
         Assert.Contains(text, suspects.Take(3).SelectMany(s => s.Others.Prepend(s.Text)));
-        Assert.NotEmpty(what);
     }
 
     [Fact]

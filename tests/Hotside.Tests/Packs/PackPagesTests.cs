@@ -32,7 +32,7 @@ public sealed class PackPagesTests
     public void The_grounded_post_is_named_for_each_polarity()
     {
         string text = string.Join(" ", PackJobs.TextsOf(PackJobs.Horn, "cautions"));
-        // The van was positive ground: its positive post comes off first, and the negative one goes on last (TM 10-3930-671-24 for negative ground).
+        // It was positive ground: its positive post comes off first, and the negative one goes on last (TM 10-3930-671-24 for negative ground).
         Assert.Contains("First off: the cable of the POSITIVE post", text, StringComparison.Ordinal);
         Assert.Contains("Last on: the cable of the NEGATIVE post", text, StringComparison.Ordinal);
     }
@@ -46,6 +46,17 @@ public sealed class PackPagesTests
         Assert.Contains("body must not touch", Owner(kept), StringComparison.Ordinal);
         Assert.Contains("The NEGATIVE post is the one on ground", Owner(PackJobs.HornText), StringComparison.Ordinal);
         Assert.DoesNotContain("body must not touch", Owner(PackJobs.HornText), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_stack_of_batteries_is_charged_as_a_whole()
+    {
+        // Two batteries of 6 V, one on the other: from common practice, what is in series is charged in series.
+        string text = PackJobs.HornText.Split("alteration:")[0].Replace("  G1: battery, 6 V, 90 Ah", "  G1: battery, 6 V, 90 Ah\n  G9: battery, 6 V, 90 Ah", StringComparison.Ordinal)
+            .Replace("system: 6 V", "system: 12 V", StringComparison.Ordinal).Replace("w2: G1.pos to chassis", "w2: G9.pos to chassis", StringComparison.Ordinal).Replace("wires:", "wires:\n  w99: G1.pos to G9.neg, 2 BK, 0.2 m", StringComparison.Ordinal);
+        string owner = string.Join(" ", PackJobs.TextsOf(Job.Read(text + "alteration:\n  title: A fuse\n  changes:\n    - replace F2: fuse, 10 A\n").OrThrow().Pack(new() { Only = ["owner"] }), "owner"));
+        Assert.Contains("Charger: 12 V, across the whole stack of batteries", owner, StringComparison.Ordinal);
+        Assert.Contains("The POSITIVE post is the one on ground", owner, StringComparison.Ordinal);
     }
 
     [Theory]
@@ -147,7 +158,7 @@ public sealed class PackPagesTests
         string title = GalleryJobs.Read("horn").Alteration.Title;
         string text = string.Join(" ", PackJobs.Written.SelectMany(p => PackJobs.TextsOf(pack, p)).Where(t => t != title));
         Assert.Contains("earth", text, StringComparison.Ordinal);
-        Assert.DoesNotContain("color", text, StringComparison.Ordinal);
+        Assert.DoesNotContain("color", text, StringComparison.OrdinalIgnoreCase);
         Assert.DoesNotMatch(@"\bground", text);
     }
 

@@ -9,7 +9,7 @@ namespace Hotside.Tests.Solving;
 /// </summary>
 public class WorkedExampleTests
 {
-    private const string Text = """
+    internal const string Text = """
         hotside: 1
         title: Two lamps
         system: 12 V, negative ground, sizes in AWG

@@ -17,6 +17,9 @@ internal static class ConductorLine
         _ => ColourRole.Wire,
     };
 
+    /// <summary>Whether its line has gaps.</summary>
+    public static bool IsDashed(LineStyle state) => state is LineStyle.TakenOut or LineStyle.ToBeRenewed or LineStyle.WhereItLay;
+
     /// <summary>Whether its line has the width of a change.</summary>
     public static bool IsThick(LineStyle state) => state is LineStyle.New or LineStyle.Renewed or LineStyle.Moved;
 

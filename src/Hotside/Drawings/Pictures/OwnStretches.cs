@@ -5,7 +5,8 @@ using Hotside.Layouts;
 namespace Hotside.Drawings.Pictures;
 
 /// <summary>
-/// Where conductors of different looks share a stretch, on the way to one stud, it is drawn once: as the wire that stays, if one does.
+/// Where conductors of different looks share a stretch, on the way to one stud, it is drawn once: as the wire that stays, if one does. Dashed ones of one look are drawn once, too, for
+/// over each other they would fill each other's gaps.
 /// </summary>
 internal static class OwnStretches
 {
@@ -18,25 +19,27 @@ internal static class OwnStretches
     public static ImmutableArray<ImmutableArray<ImmutableArray<(int X, int Y)>>> Of(ImmutableArray<(ImmutableArray<(int X, int Y)> Points, LineStyle Style)> lines, IEnumerable<PlacedRail> rails)
     {
         var bars = rails.SelectMany(r => Steps([(r.X1, r.Y), (r.X2, r.Y)])).Select(s => Key(s.From, s.To)).ToHashSet();
-        var shown = new Dictionary<(int X, int Y, bool Down), LineStyle>();
-        foreach (var (points, style) in lines)
-            foreach (var (from, to) in Steps(points))
+        var shown = new Dictionary<(int X, int Y, bool Down), int>();
+        for (int line = 0; line < lines.Length; line++)
+            foreach (var (from, to) in Steps(lines[line].Points))
             {
                 var key = Key(from, to);
-                if (!shown.TryGetValue(key, out var other) || Rank(style) < Rank(other)) shown[key] = style;
+                if (!shown.TryGetValue(key, out int other) || Rank(lines[line].Style) < Rank(lines[other].Style)) shown[key] = line;
             }
-        return [.. lines.Select(l => Own(l.Points, l.Style, shown, bars))];
+        bool IsOwn(int line, (int X, int Y, bool Down) step) =>
+            !bars.Contains(step) && (shown[step] == line || (lines[line].Style == lines[shown[step]].Style && !ConductorLine.IsDashed(lines[line].Style)));
+        return [.. lines.Select((l, line) => Own(l.Points, step => IsOwn(line, step)))];
     }
 
     private static int Rank(LineStyle style) => Array.IndexOf(Order, style);
 
-    private static ImmutableArray<ImmutableArray<(int X, int Y)>> Own(ImmutableArray<(int X, int Y)> points, LineStyle style, Dictionary<(int X, int Y, bool Down), LineStyle> shown, HashSet<(int X, int Y, bool Down)> bars)
+    private static ImmutableArray<ImmutableArray<(int X, int Y)>> Own(ImmutableArray<(int X, int Y)> points, Predicate<(int X, int Y, bool Down)> isOwn)
     {
         var stretches = new List<List<(int X, int Y)>>();
         bool open = false;
         foreach (var (from, to) in Steps(points))
         {
-            bool own = shown[Key(from, to)] == style && !bars.Contains(Key(from, to));
+            bool own = isOwn(Key(from, to));
             if (own && !open) stretches.Add([from]);
             if (own) Extend(stretches[^1], to);
             open = own;

@@ -6,7 +6,6 @@ using Hotside.Layouts;
 using Hotside.Symbols;
 using Hotside.Symbols.Shapes;
 using Hotside.Symbols.Texts;
-using Hotside.Wording;
 using Change = Hotside.Alterations.ConductorState;
 using Look = Hotside.Drawings.Marks.LineStyle;
 
@@ -153,7 +152,7 @@ internal sealed class LinePlanner
         string Unused(string name) => planned.Any(p => p.Name == name) ? name + Again : name;
         foreach (var (name, ends, seen, of) in planned)
         {
-            var view = new LineView(of.Terminal == "case" && figures is null ? SheetText.CaseLead : "", null, LookOfLead(alteration.StateOf(of.Part!), seen), name);
+            var view = new LineView(of.Terminal == "case" && figures is null ? "case" : "", null, LookOfLead(alteration.StateOf(of.Part!), seen), name);
             LineView? In(SeenIn which) => (seen & which) == 0 ? null : view with { IsLive = figures?.IsLive(of, which == SeenIn.Before) == true };
             Add(name, null, ends, In(SeenIn.Before), In(SeenIn.After));
         }

@@ -25,7 +25,6 @@ internal static class UsedOnSheet
         if (parts.Any(p => p.Part.Kind.TakesAnyTerminal)) entries.Add(LegendEntry.OfFlag("goes on elsewhere"));
         if (plan.Parts.Any(p => p.Box.StartsWith("flag ", StringComparison.Ordinal))) entries.Add(LegendEntry.Flagged("2.C4", "goes on: sheet 2, zone C4", plan.Lettering));
         if (plan.Parts.Any(p => p.Role == PlannedRole.Stud && views.Any(v => p.In(v) is not null))) entries.Add(LegendEntry.OfStud("stud"));
-        if (lines.Any(l => l.Label == SheetText.CaseLead)) entries.Add(LegendEntry.Written(SheetText.CaseLead, "on metal by its case", plan.Lettering));
         if (parts.Any(p => p.IsReversed)) entries.Add(LegendEntry.OfReversal("leads swapped"));
         if (lines.Any(l => l.Number is not null) || plan.Alteration.Changes.Length > 0) entries.Add(LegendEntry.OfTriangle("line n of the change list", plan.Lettering));
         if (plan.Figures is { } figures)

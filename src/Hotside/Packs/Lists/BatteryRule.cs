@@ -1,4 +1,5 @@
 using Hotside.Circuits;
+using Hotside.Orders;
 using Hotside.Wording;
 
 namespace Hotside.Packs.Lists;
@@ -13,14 +14,17 @@ internal static class BatteryRule
         var words = source.Words;
         var batteries = Batteries(after);
         if (batteries.Length == 0) yield break;
-        string volts = PartWords.And([.. batteries.Select(b => Numbers.Plain(b.Volts) + " V").Distinct()]), kind = PartWords.And([.. batteries.Select(b => string.Join(", ", QuantityWords.Of(b.Part.Ratings))).Distinct()]);
-        yield return $"{(batteries.Length == 1 ? $"The battery is {kind}" : $"The batteries: {string.Join("; ", batteries.Select(b => $"{PartWords.Named(b.Part, words)} {string.Join(", ", QuantityWords.Of(b.Part.Ratings))}"))}")}. Buy no other volts, and look at the posts before you drop one in.";
-        if (IsGrounded(after))
+        var grounding = Grounding(after);
+        // What stands on another battery is charged and helped with it.
+        bool isStack = grounding.Length > 0 && batteries.Length > grounding.Length;
+        string volts = isStack ? Numbers.Plain(after.System.Volts[0]) + " V" : PartWords.And([.. batteries.Select(b => Numbers.Plain(b.Volts) + " V").Distinct()]), kind = PartWords.And([.. batteries.Select(b => string.Join(", ", QuantityWords.Of(b.Part.Ratings))).Distinct()]);
+        yield return $"{(batteries.DistinctBy(b => b.Part.Id).Count() == 1 ? $"The battery is {kind}" : $"The batteries: {string.Join("; ", batteries.Select(b => $"{PartWords.Named(b.Part, words)} {string.Join(", ", QuantityWords.Of(b.Part.Ratings))}"))}")}. Buy no other volts, and look at the posts before you drop one in.";
+        if (IsGrounded(after) && grounding.Length > 0)
         {
-            string grounded = Grounded(batteries), hot = Hot(batteries);
+            string grounded = Pole(grounding, isFeed: false), hot = Pole(grounding, isFeed: true), whole = isStack ? ", across the whole stack of batteries" : "";
             yield return $"The {grounded.ToUpperInvariant()} post is the one on {words.Ground}. Its cable comes off first and goes on last: {FirstOff(source)}.";
-            yield return $"Charger: {volts}; red clamp on the POSITIVE post, black on the NEGATIVE post, whatever is on {words.Ground}. Switch it on last and off first.";
-            yield return $"Jump start: from a {volts} battery only, plus to plus, minus to minus. First the {hot} posts, then the helper's {grounded} post, the last clamp on bare engine metal away from the battery. "
+            yield return $"Charger: {volts}{whole}; red clamp on the POSITIVE post, black on the NEGATIVE post, whatever is on {words.Ground}. Switch it on last and off first.";
+            yield return $"Jump start: from a {volts} battery only{whole}, plus to plus, minus to minus. First the {hot} posts, then the helper's {grounded} post, the last clamp on bare engine metal away from the battery. "
                 + (grounded == "positive" ? "The helper's body must not touch this vehicle: on most vehicles the negative post is on the body, and the two would short the batteries." : "Off in the reverse order.");
         }
         else
@@ -33,15 +37,18 @@ internal static class BatteryRule
     /// <summary>Which cable comes off first.</summary>
     public static string FirstOff(PackSource source)
     {
-        var batteries = Batteries(source.Alteration.After);
-        return batteries.Length == 0 ? "the source first" : IsGrounded(source.Alteration.After) ? $"the {Grounded(batteries)} cable first" : $"the {Grounded(batteries)} cable, then the other";
+        var after = source.Alteration.After;
+        var grounding = Grounding(after);
+        return Batteries(after).Length == 0 ? "the source first" : grounding.Length == 0 ? "one cable, then the other"
+            : $"the {Pole(grounding, isFeed: false)} cable" + (IsGrounded(after) ? " first" : ", then the other");
     }
 
     private static SourcePoles[] Batteries(Circuit circuit) => [.. circuit.Sources.Where(s => s.Part.IsStandingSource)];
 
     private static bool IsGrounded(Circuit circuit) => circuit.System.Return is null && circuit.System.Ground != Ground.Isolated;
 
-    private static string Grounded(SourcePoles[] batteries) => PartWords.And([.. batteries.Select(b => b.PlusIsFeed ? "negative" : "positive").Distinct()]);
+    // The batteries that stand on the return; of a stack the lowest.
+    private static SourcePoles[] Grounding(Circuit circuit) => [.. BatteryPosts.Of(circuit).Where(p => p.IsGround).Select(p => p.Source)];
 
-    private static string Hot(SourcePoles[] batteries) => PartWords.And([.. batteries.Select(b => b.PlusIsFeed ? "positive" : "negative").Distinct()]);
+    private static string Pole(SourcePoles[] batteries, bool isFeed) => PartWords.And([.. batteries.Select(b => b.PlusIsFeed == isFeed ? "positive" : "negative").Distinct()]);
 }

@@ -15,7 +15,7 @@ internal static class FaultPage
         if (entries.IsEmpty) return null;
         var (width, lettering) = (source.Width, source.Lettering);
         int most = entries.Max(e => e.Readings.Length);
-        Column[] columns = [new("Dead") { IsBold = true }, new("") { Share = 1 }, new("Switched on") { Share = 1 }, .. Enumerable.Range(1, most).Select(n => new Column(n switch { 1 => "Measure first", 2 => "then", _ => "then" }) { Least = 70 }), new("To go on, type") { Share = 1 }];
+        Column[] columns = [new("Dead") { IsBold = true }, new("") { Share = 1 }, new("Switched on") { Share = 1 }, .. Enumerable.Range(1, most).Select(n => new Column(n == 1 ? "Measure first" : "then") { Least = 70 }), new("To go on, type") { Share = 1 }];
         var rows = entries.Select(e => TableRow.Of(
         [
             e.Load.Name, source.Words.Title(e.Load.Part), e.Setting, .. e.Readings.Select(r => new Cell($"{r.At}: {QuantityWords.MeterVolts(r.Volts)}")), .. Enumerable.Repeat(Cell.Empty, most - e.Readings.Length), $"diagnose --dead {e.Load.Name}",

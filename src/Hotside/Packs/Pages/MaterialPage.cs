@@ -1,3 +1,4 @@
+using Hotside.Wording;
 using System.Collections.Immutable;
 using Hotside.Packs.Lists;
 using Hotside.Packs.Papers;
@@ -24,7 +25,7 @@ internal static class MaterialPage
         if (cuts.Length > 0)
         {
             parts.Add(Prose.Heading("Cut list", width, lettering));
-            parts.Add(Cuts(cuts, width, lettering));
+            parts.Add(Cuts(cuts, source.Words, width, lettering));
             parts.Add(Prose.Paragraph("Cut: the run and 150 mm more at each end for service and error; a braid and a lead with ends of its own as they run. \"Measure\": the job file states no length; lay a string along the way. "
                 + "Order: thick wire first, one color after the other, long pieces first.".Replace("color", source.Words.Color, StringComparison.Ordinal), lettering.Fine, width));
         }
@@ -44,8 +45,8 @@ internal static class MaterialPage
         return Table.Of([new("What") { Share = 1 }, new("How much") { IsBold = true }, new("For") { Share = 1 }, Column.Tick("Have"), Column.Tick("Bought")], rows, width, lettering);
     }
 
-    private static FlowPart Cuts(ImmutableArray<CutLine> cuts, double width, PackLettering lettering) =>
+    private static FlowPart Cuts(ImmutableArray<CutLine> cuts, Vocabulary words, double width, PackLettering lettering) =>
         Table.Of(
-            [Column.Tick(), new("Wire") { IsBold = true }, new("Size"), new("Color"), new("Cut") { IsRight = true, IsBold = true }, new("Runs") { IsRight = true }, new("From"), new("Terminal") { Share = 1 }, new("To"), new("Terminal") { Share = 1 }, Column.Blank("Cut to", 16)],
+            [Column.Tick(), new("Wire") { IsBold = true }, new("Size"), new(Vocabulary.Capital(words.Color)), new("Cut") { IsRight = true, IsBold = true }, new("Runs") { IsRight = true }, new("From"), new("Terminal") { Share = 1 }, new("To"), new("Terminal") { Share = 1 }, Column.Blank("Cut to", 16)],
             cuts.Select(c => TableRow.Of(Cell.Tick, c.Wire, c.SizeText, c.Colour, Lengths.Text(c.Cut), c.Length is { } run ? Lengths.Text(run) : "", c.From, c.TerminalFrom, c.To, c.TerminalTo, Cell.Empty)), width, lettering);
 }

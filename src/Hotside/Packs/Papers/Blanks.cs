@@ -18,8 +18,4 @@ internal static class Blanks
         var rows = names.Chunk(beside).Select(row => new Piece(width, 34, [.. row.SelectMany((n, i) => n.Length == 0 ? [] : Marks.Blank(n, each, lettering).At(i * (each + Between), 0))]));
         return new([.. rows]) { After = 12 };
     }
-
-    /// <summary>Empty lines to write on under a heading.</summary>
-    public static FlowPart Lines(int count, double width) =>
-        new([.. Enumerable.Range(0, count).Select(_ => new Piece(width, 32, [Shape.Line(new(StrokeRank.Thin, ColourRole.Ink), 0, 31, width, 31)]))]) { After = 10 };
 }

@@ -59,11 +59,16 @@ internal static class AlternatorStep
         End outlet = Outlet(work, place, output);
         string fuse = draft.Fit(new(draft.KindOf("fuse"))
         {
-            Name = "Charge lead", Ratings = [new("A", new(FuseLadder.Ratings.First(r => r >= FuseShare * output), Unit.Ampere))], Joints = [new("1", outlet)],
+            Name = "Charge lead", Ratings = [new("A", new(FuseFor(output), Unit.Ampere))], Joints = [new("1", outlet)],
         }, "the battery would feed a fault of the charge wire");
         work.Decide(fuse, DecisionKind.Fit, "the battery would feed a fault of the charge wire");
+        if (FuseFor(output) < FuseShare * output)
+            work.Ask(fuse, $"a bolted fuse? {Numbers.Plain(FuseShare * output, 0)} A at least are to be carried, and the blades listed here end at {Numbers.Plain(FuseFor(output), 0)} A");
         work.Run(End.At(fuse, "2"), End.At(place.Id, "B+"), Workbench.NewWire("RD", place.Metres), $"it carries {Numbers.Brief(output)} A");
     }
+
+    // The largest that is made, where a machine gives more: a bolted fuse is asked for then.
+    private static double FuseFor(double output) => FuseLadder.Ratings.FirstOrDefault(r => r >= FuseShare * output, FuseLadder.Ratings[^1]);
 
     // Through the ammeter as before, unless its scale or a wire on the way is too small; then straight from the battery.
     private static End Outlet(Workbench work, AlternatorPlace place, double output)
@@ -73,7 +78,7 @@ internal static class AlternatorStep
         var way = FeedWay.Of(work.Now, outlet);
         string choice = work.Choices["ammeter"];
         Part[] meters = [.. way.Parts.Where(p => p.Kind.Elements.Any(e => e.Type == ElementType.Shunt))];
-        bool carries = way.Wires.All(w => work.Now.Sizes.Conductor(w.Id).Allowed is not { } allowed || allowed.Amperes >= FuseLadder.Ratings.First(r => r >= FuseShare * output))
+        bool carries = way.Wires.All(w => work.Now.Sizes.Conductor(w.Id).Allowed is not { } allowed || allowed.Amperes >= FuseFor(output))
             && meters.All(m => m.Rated(m.Kind.Elements[0].Name, Unit.Ampere) >= output);
         if (choice == "by rule" && carries) return outlet;
         if (way.Parts.Length + way.Wires.Length == 0) return outlet;

@@ -11,34 +11,7 @@ namespace Hotside.Tests.Studies.Figures;
 /// </summary>
 public class SettingFiguresTests
 {
-    private const string Text = """
-        hotside: 1
-        title: Two lamps
-        system: 12 V, negative ground, sizes in AWG
-        kinds:
-          measured-switch:
-            like: switch
-            ratings:
-              ohm: contact
-        parts:
-          G1: battery, 12 V, 8 mohm
-          F1: fuse, 10 A
-          S1: measured-switch, 10 mohm
-          J1: splice
-          E1: lamp, 12 V, 35 W
-          E2: lamp, 12 V, 35 W
-        wires:
-          w1: G1.pos to F1.1, 10 RD, 0.4 m
-          w2: F1.2 to S1.1, 14 RD, 2.6 m
-          w3: S1.2 to J1, 14 RD, 3.1 m
-          w4: J1 to E1.1, 16 RD, 0.9 m
-          w5: J1 to E2.1, 16 RD, 0.9 m
-          w6: E1.2 to chassis, 16 BK, 0.5 m
-          w7: E2.2 to chassis, 16 BK, 0.5 m
-          w8: chassis to G1.neg, 4 BK, 0.3 m
-        settings:
-          lights: S1 on
-        """;
+    private const string Text = Hotside.Tests.Solving.WorkedExampleTests.Text;
 
     private static readonly string Turned = Text.Replace("negative ground", "positive ground", StringComparison.Ordinal)
         .Replace("G1.pos to F1.1", "G1.neg to F1.1", StringComparison.Ordinal).Replace("chassis to G1.neg", "chassis to G1.pos", StringComparison.Ordinal);
