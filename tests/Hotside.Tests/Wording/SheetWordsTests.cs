@@ -98,6 +98,16 @@ public class SheetWordsTests
     }
 
     [Fact]
+    public void What_a_pointer_is_told_has_the_reader_s_words()
+    {
+        var job = Job.ReadFile(Support.Repository.Path("gallery", "charging", "job.yaml")).OrThrow();
+        Assert.Contains("<title>G2, Generator, 6 V, 30 A</title>", job.Draw(View.Pair).ToSvg(), StringComparison.Ordinal);
+        string british = job.Draw(View.Pair, new() { Words = Words.British }).ToSvg();
+        Assert.Contains("<title>G2, Dynamo, 6 V, 30 A</title>", british, StringComparison.Ordinal);
+        Assert.DoesNotContain("Generator, 6 V", british, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void Polarize_is_spelt_as_its_reader_does() =>
         Assert.Equal(("polarize", "polarise"), (Vocabulary.Of(Words.American).Polarize, Vocabulary.Of(Words.British).Polarize));
 

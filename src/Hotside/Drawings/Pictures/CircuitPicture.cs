@@ -69,7 +69,7 @@ internal sealed class CircuitPicture
             double[] ends = [.. Ends(EndKind.Chassis).Select(e => x + (e.X * M))];
             double busY = y + (layout.ChassisY * M);
             if (ends.Length > 0)
-                yield return Group(Layer.Boxes, bus, bus.In(view)!, [Rail.Line(ends.Min(), ends.Max(), busY), .. Rail.Label(bus.In(view)!.Part.Title, "return", null, plan.Lettering).At(ends.Min() - Rail.Overhang, busY + 6)]);
+                yield return Group(Layer.Boxes, bus, bus.In(view)!, [Rail.Line(ends.Min(), ends.Max(), busY), .. Rail.Label(plan.Words.Title(bus.In(view)!.Part), "return", null, plan.Lettering).At(ends.Min() - Rail.Overhang, busY + 6)]);
         }
     }
 
@@ -77,7 +77,7 @@ internal sealed class CircuitPicture
     private ImmutableArray<Shape> FeedName(PlannedPart planned, PartView part, double first, double railY)
     {
         var number = plan.Alteration.LabelsOf(planned.PartId) is { Length: > 0 } numbers ? new ChangeNumber(numbers, PartLook.ColourOf(part.Look)) : null;
-        var label = Rail.Label(part.Part.Title, Potential(), number, plan.Lettering);
+        var label = Rail.Label(plan.Words.Title(part.Part), Potential(), number, plan.Lettering);
         return [.. label.At(first - Rail.Overhang, railY - 7 - label.Height)];
     }
 
@@ -216,7 +216,7 @@ internal sealed class CircuitPicture
             Id = prefix + "part-" + planned.Box,
             Classes = ["part", change],
             Data = [("ref", planned.PartId), ("kind", part.Part.Kind.Id), ("change", change), .. numbers.Length == 0 ? Array.Empty<(string, string)>() : [("number", numbers)]],
-            Title = string.Join(", ", new[] { planned.PartId, part.Part.Title, string.Join(", ", part.Part.Ratings.Select(QuantityWords.Of)) }.Where(t => t.Length > 0)),
+            Title = string.Join(", ", new[] { planned.PartId, plan.Words.Title(part.Part), string.Join(", ", part.Part.Ratings.Select(QuantityWords.Of)) }.Where(t => t.Length > 0)),
         };
     }
 
