@@ -22,7 +22,7 @@ internal static class ExplainCommand
         command.SetAction(parsed =>
         {
             var error = parsed.InvocationConfiguration.Error;
-            if (JobArgument.Read(parsed.GetRequiredValue(job), error) is not { } whole) return ExitCode.InputUnreadable;
+            if (JobArgument.ReadAbout((parsed.GetValue(load) ?? "").Split('.')[0], parsed.GetRequiredValue(job), error) is not { } whole) return ExitCode.InputUnreadable;
             if (AsOfOption.Of(whole, parsed.GetValue(asOf), error) is not { } read) return ExitCode.WrongUsage;
             var output = parsed.InvocationConfiguration.Output;
             var whose = WordsOption.Of(parsed.GetValue(words));

@@ -20,11 +20,18 @@ internal static class JobArgument
     }
 
     /// <summary>Reads the file; prints what is wrong with it, but for notes and what it accepts. <see langword="null"/> when nothing can be made of it.</summary>
-    public static Job? Read(string path, TextWriter error)
+    public static Job? Read(string path, TextWriter error) => Read(path, _ => true, error);
+
+    /// <summary>Reads the file for one item's sake: what is wrong elsewhere is counted only.</summary>
+    public static Job? ReadAbout(string item, string path, TextWriter error) => Read(path, d => d.Items.Contains(item), error);
+
+    private static Job? Read(string path, Func<Diagnostic, bool> concerns, TextWriter error)
     {
         if (Load(path, error) is not { } result) return null;
-        var shown = (result.Job?.Findings ?? result.Diagnostics).Where(d => d is { Severity: >= Severity.Warning, Accepted: null });
+        var found = (result.Job?.Findings ?? result.Diagnostics).Where(d => d is { Severity: >= Severity.Warning, Accepted: null }).ToArray();
+        var shown = result.Job is null ? found : [.. found.Where(concerns)];
         foreach (var diagnostic in shown) error.WriteLine(Colouring.Of(result.Print(diagnostic), diagnostic.Severity, error));
+        if (found.Length - shown.Length is > 0 and var more) error.WriteLine($"{more} other finding{(more == 1 ? "" : "s")}: hotside check {path}");
         return result.Job;
     }
 

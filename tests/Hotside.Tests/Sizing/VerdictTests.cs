@@ -39,6 +39,27 @@ public class VerdictTests
         Assert.Equal(0.5, sizes.Conductor("w4").DropLimit!.Value.Volts, 1e-9);
     }
 
+    [Theory]
+    [InlineData(15, 25, 15, "F1")]
+    [InlineData(25, 15, 15, "F2")]
+    [InlineData(20, 20, 20, "F2")]
+    public void Of_two_fuses_one_behind_the_other_the_smaller_guards(int first, int second, double amperes, string guards)
+    {
+        var w3 = Sized($"F1: fuse, {first} A\nF2: fuse, {second} A\nE1: lamp, 12 V, 21 W, 2 on chassis", "w1: G1.pos to F1.1, 12 RD, 0.1 m\nw2: F1.2 to F2.1, 12 RD, 1 m\nw3: F2.2 to E1.1, 14 RD, 1 m").Conductor("w3");
+        Assert.Equal((guards, amperes), (string.Join(' ', w3.ProtectedBy), w3.Protection!.Value.Amperes));
+    }
+
+    // A ring: current comes from both sides, each through a fuse of its own, and both through the first.
+    [Theory]
+    [InlineData(30, 20, "F2 F3")]
+    [InlineData(10, 10, "F1")]
+    public void Fuses_beside_each_other_let_through_what_both_do_but_no_more_than_the_one_before_them(int first, double amperes, string guards)
+    {
+        var w5 = Sized($"F1: fuse, {first} A\nF2: fuse, 10 A\nF3: fuse, 10 A\nX1: splice\nE1: lamp, 12 V, 21 W, 2 on chassis",
+            "w1: G1.pos to F1.1, 12 RD, 0.1 m\nw2: F1.2 to F2.1, 12 RD, 1 m\nw3: F1.2 to F3.1, 12 RD, 1 m\nw4: F2.2 to X1, 14 RD, 1 m\nw6: F3.2 to X1, 14 RD, 1 m\nw5: X1 to E1.1, 14 RD, 1 m").Conductor("w5");
+        Assert.Equal((guards, amperes), (string.Join(' ', w5.ProtectedBy), w5.Protection!.Value.Amperes));
+    }
+
     [Fact]
     public void A_horn_may_use_the_whole_rating_of_its_fuse()
     {

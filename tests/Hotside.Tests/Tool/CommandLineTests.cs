@@ -107,6 +107,25 @@ public sealed class CommandLineTests : IDisposable
     public void Every_command_shows_an_example(string command) => Assert.Contains("Example:", Run(command, "--help").Output, StringComparison.Ordinal);
 
     [Fact]
+    public void Explaining_one_load_counts_what_is_wrong_elsewhere()
+    {
+        File.WriteAllText(Path.Combine(folder, "two.yaml"), """
+            hotside: 1
+            system: 12 V, negative ground, sizes in AWG
+            parts:
+              G1: battery, 12 V, 60 Ah, neg on chassis
+              F1: fuse, 10 A, 1 on G1.pos
+              E1: lamp, 12 V, 21 W, 1 on F1.2, 2 on chassis
+              E2: lamp, 12 V, 21 W, 1 on F1.2
+            wires: {}
+            """);
+        var about = Run("explain", "two.yaml", "E1");
+        Assert.DoesNotContain("E2", about.Error, StringComparison.Ordinal);
+        Assert.EndsWith("1 other finding: hotside check two.yaml\n", about.Error, StringComparison.Ordinal);
+        Assert.Contains("HS3005: E2", Run("explain", "two.yaml", "E2").Error, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void Standard_output_takes_the_drawing()
     {
         Run("new", "van");

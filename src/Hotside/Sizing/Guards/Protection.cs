@@ -5,7 +5,7 @@ using Hotside.Solving;
 namespace Hotside.Sizing.Guards;
 
 /// <summary>What opens before too much current flows in a conductor.</summary>
-/// <param name="Devices">The fuses, breakers and links through which a source reaches it, from the side from which most can come.</param>
+/// <param name="Devices">The fuses, breakers and links that let the least through on the way from the sources, from the side from which most can come.</param>
 internal sealed record Protection(ImmutableArray<ModelElement> Devices)
 {
     /// <summary>Whether a source reaches it without passing a consumer: whether a short to the return is a short of the source.</summary>

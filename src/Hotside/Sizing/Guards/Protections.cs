@@ -45,17 +45,24 @@ internal sealed class Protections
     {
         if (end == graph.Return) return null;
         bool[] near = graph.ReachedFrom(end, e => e == conductor || IsDevice(e));
-        var devices = ImmutableArray.CreateBuilder<ModelElement>();
-        for (int e = 0; e < graph.Edges.Length; e++)
-        {
-            if (!IsDevice(e) || e == conductor) continue;
-            var (a, b, element) = graph.Edges[e];
-            if (near[a] == near[b]) continue;
-            int far = near[a] ? b : a;
-            if (far != graph.Return && Any(feeds, graph.ReachedFrom(far, x => x == e || x == conductor || near[graph.Edges[x].A] || near[graph.Edges[x].B]))) devices.Add(element!);
-        }
         bool direct = Any(batteries, near);
-        return new(devices.ToImmutable()) { IsUnprotected = direct, IsHot = direct || devices.Count > 0 || Any(feeds, near) };
+        var devices = LetThrough(conductor, end, near);
+        return new(devices) { IsUnprotected = direct, IsHot = direct || devices.Length > 0 || Any(feeds, near) };
+    }
+
+    // Zones are what is joined without passing a device, the conductor or the return.
+    private ImmutableArray<ModelElement> LetThrough(int conductor, int end, bool[] near)
+    {
+        DisjointSets zones = new(graph.Return + 1);
+        for (int e = 0; e < graph.Edges.Length; e++)
+            if (e != conductor && !IsDevice(e) && graph.Edges[e].A != graph.Return && graph.Edges[e].B != graph.Return)
+                zones.Join(graph.Edges[e].A, graph.Edges[e].B);
+        var between = (
+            from edge in graph.Edges.Where((e, i) => i != conductor)
+            where edge.Element is { } element && IsDevice(element) && edge.A != graph.Return && edge.B != graph.Return && !zones.AreOne(edge.A, edge.B)
+            select (zones.Find(edge.A), zones.Find(edge.B), edge.Element!)).ToArray();
+        int[] sources = [.. Enumerable.Range(0, graph.Return).Where(v => feeds[v] && !near[v]).Select(zones.Find).Distinct()];
+        return between.Length == 0 || sources.Length == 0 ? [] : LeastCut.Of(between, sources, zones.Find(end));
     }
 
     private bool Any(bool[] marked, bool[] reached)

@@ -15,7 +15,10 @@ internal sealed class LoadFindings(SwitchingStudy study)
         string[] items = [load.Part.Id];
         if (verdict.Side == SwitchedSide.Dead && !load.Element.IsInternal)
             yield return verdict.IsTurnedRound ? SwitchingFindings.TurnedRound.Of(items, name) with { Hint = "turn its leads, and check first that it has survived" }
-                : SwitchingFindings.DeadLoad.Of(items, name, verdict.DeadBecause ?? "") with { Hint = "look for a wire, a feed or a return that is missing" };
+                : SwitchingFindings.DeadLoad.Of(items, name, verdict.DeadBecause ?? "") with
+                {
+                    Hint = "look for a wire, a feed or a return that is missing" + (LooseEnds.Of(study.Graph, load) is { Length: > 0 } loose ? ": nothing is on " + loose : ""),
+                };
         if (verdict is { Side: SwitchedSide.InSeries, IsMomentary: false } && !load.Element.IsInternal && !IsChargeWarning(verdict))
             yield return (HasLostReturn(load) ? SwitchingFindings.LostReturn : SwitchingFindings.OnlyInSeries)
                 .Of([.. items, .. verdict.InSeriesWith.Select(w => w.Split('.')[0]).Except(items)], name, string.Join(" and ", verdict.InSeriesWith));

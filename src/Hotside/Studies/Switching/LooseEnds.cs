@@ -1,0 +1,39 @@
+using Hotside.Circuits;
+using QuikGraph;
+
+namespace Hotside.Studies.Switching;
+
+/// <summary>Terminals with nothing on them that a load would reach through contacts, on the side where it finds neither feed nor return: where a wire is missing, most likely.</summary>
+internal static class LooseEnds
+{
+    // More than these are no hint any more.
+    private const int Told = 3;
+
+    /// <summary>Such terminals with what they are for, as a hint names them; empty when there are none, or too many.</summary>
+    public static string Of(ContactGraph graph, Branch load)
+    {
+        var used = graph.Circuit.Conductors.SelectMany(c => c.Ends)
+            .Concat(graph.Circuit.Parts.SelectMany(p => p.Joints.SelectMany(j => new[] { Nodes.NodeOf(p, j.Terminal), j.On })))
+            .ToHashSet();
+        var poles = graph.Sources.SelectMany(s => new[] { s.Plus, s.Minus }).Append(graph.Return).ToHashSet();
+        var lacking = new[] { load.Source, load.Target }.Select(end => Reached(graph, load, end)).Where(points => !points.Overlaps(poles)).SelectMany(p => p).ToHashSet();
+        var loose =
+            from part in graph.Circuit.Parts
+            from terminal in part.Kind.Terminals
+            where !used.Contains(End.At(part.Id, terminal.Name)) && lacking.Contains(graph.PointOf(End.At(part.Id, terminal.Name)))
+            select $"{part.Id}.{terminal.Name}" + (terminal.Meaning.Length > 0 ? $" ({terminal.Meaning})" : "");
+        string[] told = [.. loose];
+        return told.Length is 0 or > Told ? "" : string.Join(" and ", told);
+    }
+
+    private static HashSet<int> Reached(ContactGraph graph, Branch load, int from)
+    {
+        HashSet<int> reached = [from];
+        Queue<int> open = new(reached);
+        while (open.TryDequeue(out int point))
+            foreach (var branch in graph.At(point))
+                if (branch != load && branch.Role != BranchRole.Consumer && branch.GetOtherVertex(point) is var next && reached.Add(next))
+                    open.Enqueue(next);
+        return reached;
+    }
+}
