@@ -64,6 +64,7 @@ internal static class CheckList
         CrowdedStud.Of,
         BadWire.Of,
         HalfConnector.Of,
+        OneEndOnly.Of,
         LiveMagneto.Of,
         UnsuppressedCoil.Of,
     ];

@@ -62,6 +62,14 @@ public sealed record Circuit
     /// <param name="end">The terminal.</param>
     public IEnumerable<Conductor> ConductorsAt(End end) => Conductors.Where(c => c.From == end || c.To == end);
 
+    /// <summary>Whether something is on a terminal of a part: a conductor, another part, or the metal that it stands on.</summary>
+    internal bool IsUsed(Part part, string terminal)
+    {
+        var end = End.At(part.Id, terminal);
+        return ConductorsAt(end).Any() || part.Joints.Any(j => j.Terminal == terminal) || Parts.Any(p => p.Joints.Any(j => j.On == end) || p.CaseOn == end)
+            || (Nodes.CaseOf(part) == end && part.CaseOn is not null);
+    }
+
     /// <summary>The variable of a part's actuator, or of the condition it shares.</summary>
     /// <param name="part">The part.</param>
     /// <param name="actuator">The actuator's name within its kind.</param>

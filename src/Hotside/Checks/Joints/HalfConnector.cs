@@ -25,8 +25,7 @@ internal static class HalfConnector
         }
     }
 
+    // A terminal that several ways share is no end.
     private static bool IsUsed(Circuit circuit, Part part, string terminal) =>
-        circuit.ConductorsAt(End.At(part.Id, terminal)).Any() || part.Joints.Any(j => j.Terminal == terminal)
-        || circuit.Parts.Any(p => p.Joints.Any(j => j.On == End.At(part.Id, terminal)) || p.CaseOn == End.At(part.Id, terminal))
-        || part.Kind.Elements.Count(e => e.From == terminal || e.To == terminal) > 1;
+        circuit.IsUsed(part, terminal) || part.Kind.Elements.Count(e => e.From == terminal || e.To == terminal) > 1;
 }

@@ -12,15 +12,12 @@ internal static class LooseEnds
     /// <summary>Such terminals with what they are for, as a hint names them; empty when there are none, or too many.</summary>
     public static string Of(ContactGraph graph, Branch load)
     {
-        var used = graph.Circuit.Conductors.SelectMany(c => c.Ends)
-            .Concat(graph.Circuit.Parts.SelectMany(p => p.Joints.SelectMany(j => new[] { Nodes.NodeOf(p, j.Terminal), j.On })))
-            .ToHashSet();
         var poles = graph.Sources.SelectMany(s => new[] { s.Plus, s.Minus }).Append(graph.Return).ToHashSet();
         var lacking = new[] { load.Source, load.Target }.Select(end => Reached(graph, load, end)).Where(points => !points.Overlaps(poles)).SelectMany(p => p).ToHashSet();
         var loose =
             from part in graph.Circuit.Parts
             from terminal in part.Kind.Terminals
-            where !used.Contains(End.At(part.Id, terminal.Name)) && lacking.Contains(graph.PointOf(End.At(part.Id, terminal.Name)))
+            where !graph.Circuit.IsUsed(part, terminal.Name) && lacking.Contains(graph.PointOf(End.At(part.Id, terminal.Name)))
             select $"{part.Id}.{terminal.Name}" + (terminal.Meaning.Length > 0 ? $" ({terminal.Meaning})" : "");
         string[] told = [.. loose];
         return told.Length is 0 or > Told ? "" : string.Join(" and ", told);
