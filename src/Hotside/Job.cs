@@ -147,17 +147,21 @@ public sealed partial class Job
     /// <exception cref="OperationCanceledException"><paramref name="cancel"/> was called for.</exception>
     public Drawing Draw(View view = View.Pair, DrawingOptions? options = null, CancellationToken cancel = default) => Drawn(view, options ?? new(), null, cancel);
 
-    private Drawing Drawn(View view, DrawingOptions options, LineFigures? marks, CancellationToken cancel)
+    private Drawing Drawn(View view, DrawingOptions options, LineFigures? marks, CancellationToken cancel) => new(Sheet(view, options, marks, cancel).Draw(), view, options.Theme);
+
+    private Sheet Sheet(View view, DrawingOptions options, LineFigures? marks, CancellationToken cancel)
     {
         var (plan, request) = Planned(view, options, cancel, marks);
         PaperSearch search = new(plan, plan.WithCloseRelays, request, cancel);
-        var sheet = options.Page switch
-        {
-            Page.Smallest => search.Smallest(),
-            Page.Fit => search.Fitted(),
-            var page => search.On(SheetSize.Of(page)) ?? throw new ArgumentException($"The drawing does not fit on one {page}; it needs {search.Smallest().Furniture.Size.Called}, or several sheets.", nameof(options)),
-        };
-        return new(sheet.Draw(), view, options.Theme);
+        return Resembling(search, view, options, cancel) ?? search.On(options.Page)
+            ?? throw new ArgumentException($"The drawing does not fit on one {options.Page}; it needs {search.Smallest().Furniture.Size.Called}, or several sheets.", nameof(options));
+    }
+
+    private static Sheet? Resembling(PaperSearch search, View view, DrawingOptions options, CancellationToken cancel)
+    {
+        if (options.Like is not { } like) return null;
+        var (plan, request) = like.Planned(view, options, cancel);
+        return new PaperSearch(plan, plan.WithCloseRelays, request, cancel).On(options.Page) is { } before ? search.Like(before, options.Page == Page.Fit) : null;
     }
 
     /// <summary>
@@ -180,7 +184,8 @@ public sealed partial class Job
         if (options.Page is Page.Smallest or Page.Fit) return [Draw(view, options, cancel)];
         var (plan, request) = Planned(view, options, cancel);
         var paper = SheetSize.Of(options.Page);
-        if (new PaperSearch(plan, plan.WithCloseRelays, request, cancel).On(paper) is { } one) return [new(one.Draw(), view, options.Theme)];
+        PaperSearch search = new(plan, plan.WithCloseRelays, request, cancel);
+        if (search.On(paper) is { } one) return [new((Resembling(search, view, options, cancel) ?? one).Draw(), view, options.Theme)];
         var scenes = SheetSet.Of(plan, request, paper, cancel);
         return !scenes.IsEmpty ? [.. scenes.Select(s => new Drawing(s, view, options.Theme))]
             : throw new ArgumentException($"{options.Page} is too small for parts of the drawing; take a larger paper.", nameof(options));

@@ -31,6 +31,7 @@ internal static class DrawCommand
         var setting = new Option<string?>("--setting") { Description = "The setting of these figures: one that the job names, or one such as \"everything on\", \"cranking\", \"H1 alone\"." };
         var words = new Option<string>("--words") { Description = "Ground (us) or earth (uk).", DefaultValueFactory = _ => "us" };
         words.AcceptOnlyFromAmong("us", "uk");
+        var like = new Option<string?>("--like") { Description = "Another job file, such as this one before it was edited: what need not move stands where it stands in its drawing.", HelpName = "JOB" };
         var asOf = AsOfOption.Make();
         var command = new Command("draw", """
             Draws the schematic: before, after, both side by side, or both over each other, with the changes marked and listed.
@@ -41,7 +42,7 @@ internal static class DrawCommand
               hotside draw gallery/horn/job.yaml -o horn.pdf --view before after
               hotside draw gallery/van/job.yaml -o horn.svg --figure H1
               hotside draw gallery/horn/job.yaml -o amperes.svg --with currents --setting "horn pressed"
-            """) { job, output, format, view, figure, page, text, theme, with, setting, resolution, words, asOf };
+            """) { job, output, format, view, figure, page, text, theme, with, setting, resolution, words, like, asOf };
         command.SetAction(parsed =>
         {
             string path = parsed.GetRequiredValue(job);
@@ -59,8 +60,15 @@ internal static class DrawCommand
             }
             if (JobArgument.Read(path, error) is not { } whole) return ExitCode.InputUnreadable;
             if (AsOfOption.Of(whole, parsed.GetValue(asOf), error) is not { } read) return ExitCode.WrongUsage;
+            Job? alike = null;
+            if (parsed.GetValue(like) is { } other && (alike = JobArgument.Load(other, error)?.Job) is null)
+            {
+                error.WriteLine($"hotside: {other} makes no drawing that this one could resemble: hotside check {other}");
+                return ExitCode.InputUnreadable;
+            }
             var options = new DrawingOptions
             {
+                Like = alike,
                 Figure = [.. parsed.GetRequiredValue(figure)],
                 Page = parsed.GetRequiredValue(page),
                 Text = parsed.GetRequiredValue(text),

@@ -36,6 +36,12 @@ public sealed record DrawingOptions
     /// <summary>The setting of these figures, by its name; needed where figures are shown, and of no effect else.</summary>
     public string? Setting { get; init; }
 
+    /// <summary>
+    /// A job whose drawing this one resembles, such as the same one before it was edited: drawn with the same options, what need not move stands where it stands there, on the same
+    /// paper. Where that makes no sound drawing, or does not fit, and on sheets that take several, it has no effect.
+    /// </summary>
+    public Job? Like { get; init; }
+
     /// <summary>The letters of that size.</summary>
     internal Lettering Lettering => Text == TextSize.Large ? Lettering.Large : Lettering.Normal;
 

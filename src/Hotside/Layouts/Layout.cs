@@ -21,10 +21,13 @@ internal sealed record Layout(
     public LayoutMemory? Memory { get; init; }
 
     /// <summary>The layout of one input at one spacing; what stood in a previous layout stays where it was unless something needs it to move.</summary>
-    public static Layout Of(LayoutInput input, LayoutOptions options, Layout? previous = null, CancellationToken cancel = default)
-    {
-        var layout = Arrangement.Of(input, previous, cancel).At(options, cancel);
+    public static Layout Of(LayoutInput input, LayoutOptions options, Layout? previous = null, CancellationToken cancel = default) =>
         // Where what stood leaves no sound place for what is new, everything is laid out anew.
-        return previous is null || !Check.Of(input, layout).Any() ? layout : Arrangement.Of(input, cancel: cancel).At(options, cancel);
-    }
+        (previous is null ? null : Sound(input, previous, options, cancel)) ?? Arrangement.Of(input, cancel: cancel).At(options, cancel);
+
+    /// <summary>The layout of an input at the spacing of a previous one, with all that need not move where it stood; <see langword="null"/> where that leaves no sound place for what is new.</summary>
+    public static Layout? Like(LayoutInput input, Layout previous, CancellationToken cancel = default) => Sound(input, previous, previous.Memory!.Asked, cancel);
+
+    private static Layout? Sound(LayoutInput input, Layout previous, LayoutOptions options, CancellationToken cancel) =>
+        Arrangement.Of(input, previous, cancel).At(options, cancel) is var layout && !Check.Of(input, layout).Any() ? layout : null;
 }

@@ -14,6 +14,9 @@ internal sealed record DrawingPlan(
     /// <summary>The figures at its lines; <see langword="null"/> where their labels are sizes and colours.</summary>
     public LineFigures? Figures { get; private init; }
 
+    /// <summary>Whether relays are drawn narrow.</summary>
+    public bool HasCloseRelays { get; private init; }
+
     /// <summary>The same with narrow relays, for a drawing that finds no room otherwise.</summary>
     public DrawingPlan WithCloseRelays() =>
         Of(Alteration, Study, Lettering, Words, Figures, closeRelays: true) is var close && Input.IsOverlaid ? OverlayPlan.Of(close) : close;
@@ -31,6 +34,6 @@ internal sealed record DrawingPlan(
         var parts = new PartPlanner(alteration, study, lettering, words, feedRail, closeRelays).All().ToImmutableArray();
         var lines = new LinePlanner(alteration, feedRail, parts, lettering, figures);
         var planned = lines.All().ToImmutableArray();
-        return new(alteration, study, lettering, words, [.. parts, .. lines.FreeEnds], planned, new([.. BoxPlanner.Boxes([.. parts, .. lines.FreeEnds])], lines.Wires), feedRail) { Figures = figures };
+        return new(alteration, study, lettering, words, [.. parts, .. lines.FreeEnds], planned, new([.. BoxPlanner.Boxes([.. parts, .. lines.FreeEnds])], lines.Wires), feedRail) { Figures = figures, HasCloseRelays = closeRelays };
     }
 }

@@ -16,6 +16,8 @@ internal sealed class PaperSearch
     // Channels need three modules for a triangle beside a run.
     private static readonly LayoutOptions[] Spacings = [new(), new(Channel: 5), new(Channel: 4), new(Channel: 3)];
 
+    private readonly DrawingPlan plan;
+    private readonly Func<DrawingPlan> close;
     private readonly SheetRequest request;
     private readonly CancellationToken cancel;
     private readonly Lazy<Candidate>[] candidates;
@@ -26,9 +28,17 @@ internal sealed class PaperSearch
     /// <param name="cancel">Stops the work.</param>
     public PaperSearch(DrawingPlan plan, Func<DrawingPlan> close, SheetRequest request, CancellationToken cancel)
     {
-        (this.request, this.cancel) = (request, cancel);
+        (this.plan, this.close, this.request, this.cancel) = (plan, close, request, cancel);
         candidates = [new(() => Candidate.Of(plan, cancel)), new(() => Candidate.Of(close(), cancel))];
     }
+
+    /// <summary>The sheet on a page that is asked for; <see langword="null"/> where it does not hold the drawing.</summary>
+    public Sheet? On(Page page) => page switch
+    {
+        Page.Smallest => Smallest(),
+        Page.Fit => Fitted(),
+        _ => On(SheetSize.Of(page)),
+    };
 
     /// <summary>The smallest paper of the A series that holds all; where none does the sheet grows beyond them.</summary>
     public Sheet Smallest() => SheetSize.Series.Select(On).FirstOrDefault(s => s is not null) ?? Grown();
@@ -60,15 +70,27 @@ internal sealed class PaperSearch
     public Sheet Fitted()
     {
         var natural = candidates[0].Value;
-        var layout = natural.Arrangement.At(new(), cancel);
-        return Standings().Select(standing =>
-        {
-            // First as wide as it must be; the lists then say how high.
-            SheetSize paper = new("", LeastWidth, LeastHeight);
-            for (int pass = 0; pass < 2; pass++) paper = Enough(paper, On(paper, natural.Plan, layout, standing).Rooms);
-            return On(paper with { Name = paper.InMillimetres }, natural.Plan, layout, standing);
-        }).MinBy(s => s.Furniture.Size.Width * s.Furniture.Size.Height)!;
+        return Fitted(natural.Plan, natural.Arrangement.At(new(), cancel), Standings());
     }
+
+    /// <summary>
+    /// As a sheet that was drawn before, on its paper or, if asked, on one that fits: what need not move stands where it stood; <see langword="null"/> where that makes no sound drawing.
+    /// </summary>
+    public Sheet? Like(Sheet before, bool isFitted)
+    {
+        var alike = before.Plan.HasCloseRelays ? close() : plan;
+        if (Layout.Like(alike.Input, before.Layout, cancel) is not { } layout) return null;
+        var sheet = isFitted ? Fitted(alike, layout, [before.Standing]) : On(before.Furniture.Size, alike, layout, before.Standing);
+        return sheet.Rooms.Hold ? sheet with { Kept = before.Origins } : null;
+    }
+
+    private Sheet Fitted(DrawingPlan natural, Layout layout, Standing[] standings) => standings.Select(standing =>
+    {
+        // First as wide as it must be; the lists then say how high.
+        SheetSize paper = new("", LeastWidth, LeastHeight);
+        for (int pass = 0; pass < 2; pass++) paper = Enough(paper, On(paper, natural, layout, standing).Rooms);
+        return On(paper with { Name = paper.InMillimetres }, natural, layout, standing);
+    }).MinBy(s => s.Furniture.Size.Width * s.Furniture.Size.Height)!;
 
     // Larger than any paper of the series: as large as it must be.
     private Sheet Grown()

@@ -14,12 +14,25 @@ internal sealed record Sheet(SheetRequest Request, Furniture Furniture, DrawingP
     /// <summary>Where its views stand.</summary>
     public ViewRooms Rooms => ViewRooms.Of(Furniture.Room, [.. Request.Views.Select(v => PictureBounds.Of(Plan, Layout, v))], Standing, Furniture.HeadlineRoom(Plan.Lettering));
 
+    /// <summary>Where the origins of the views stand on a sheet that this one resembles; empty where it resembles none.</summary>
+    public ImmutableArray<(double X, double Y)> Kept { get; init; } = [];
+
+    /// <summary>Where the origins of the views' layout stand: where they stood if that is still within their rooms.</summary>
+    public ImmutableArray<(double X, double Y)> Origins
+    {
+        get
+        {
+            var rooms = Rooms;
+            return Kept.Length == Request.Views.Length && Kept.Select((o, i) => rooms.Holds(i, o)).All(held => held) ? Kept : [.. Request.Views.Select((_, i) => rooms.Origin(i))];
+        }
+    }
+
     /// <summary>The zone of the middle of what is drawn in a box in a view; <see langword="null"/> where the view does not show it.</summary>
     public string? ZoneOf(string box, SeenIn view)
     {
         int index = Plan.Input.Boxes.Select((b, i) => (b, i)).Where(p => p.b.Id == box && (p.b.Seen & view) != 0).Select(p => p.i).DefaultIfEmpty(-1).First(), shown = Array.IndexOf(Request.Views, view);
         if (index < 0 || shown < 0) return null;
-        var (x, y) = Rooms.Origin(shown);
+        var (x, y) = Origins[shown];
         var (size, placed) = (Plan.Input.Boxes[index], Layout.Boxes[index]);
         var symbol = Plan.Parts.FirstOrDefault(p => p.Box == box)?.In(view)?.Symbol;
         var drawn = (placed.Turned ? symbol?.TurnedOver() : symbol)?.Shapes.Where(s => s is not TextShape).ToArray() is { Length: > 0 } shapes ? Box.Around(shapes.Select(s => s.Bounds)) : new(0, 0, size.Width * Symbol.Module, size.Height * Symbol.Module);
@@ -38,13 +51,13 @@ internal sealed record Sheet(SheetRequest Request, Furniture Furniture, DrawingP
     {
         var rooms = Rooms;
         var views = Request.Views;
+        var origins = Origins;
         var groups = ImmutableArray.CreateBuilder<SceneGroup>();
         groups.AddRange(Furniture.Groups);
         for (int i = 0; i < views.Length; i++)
         {
             groups.Add(Furniture.Head(Plan, views[i], rooms.Room(i), Request.Words));
-            var (x, y) = rooms.Origin(i);
-            groups.AddRange(CircuitPicture.Of(Plan, Layout, views[i], x, y));
+            groups.AddRange(CircuitPicture.Of(Plan, Layout, views[i], origins[i].X, origins[i].Y));
         }
         if (views.Length > 1) groups.Add(Furniture.Divider(rooms));
         return new(Furniture.Size.Width, Furniture.Size.Height, TitleRow.Value(Request.TitleBlock, "title") + What + (Request.IsInSet ? ", sheet " + TitleRow.Value(Request.TitleBlock, "sheet") : ""), SheetText.Description(Plan.Alteration, Plan.Study, Request.Words), groups.ToImmutable());

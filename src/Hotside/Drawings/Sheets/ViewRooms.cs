@@ -46,6 +46,13 @@ internal abstract class ViewRooms
     /// <param name="top">Where a line down the sheet begins.</param>
     public abstract (double X1, double Y1, double X2, double Y2) Divider(double top);
 
+    /// <summary>Whether a view lies within its room when the origin of its layout stands at a point.</summary>
+    public bool Holds(int view, (double X, double Y) origin)
+    {
+        Box room = Room(view), at = Views[view];
+        return origin.X + at.Left >= room.Left && origin.X + at.Right <= room.Right && origin.Y + at.Top >= room.Top && origin.Y + at.Bottom <= room.Bottom;
+    }
+
     /// <summary>Where the origin of a view's layout stands on the sheet.</summary>
     public (double X, double Y) Origin(int view)
     {
