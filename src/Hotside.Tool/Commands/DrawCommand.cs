@@ -61,10 +61,14 @@ internal static class DrawCommand
             if (JobArgument.Read(path, error) is not { } whole) return ExitCode.InputUnreadable;
             if (AsOfOption.Of(whole, parsed.GetValue(asOf), error) is not { } read) return ExitCode.WrongUsage;
             Job? alike = null;
-            if (parsed.GetValue(like) is { } other && (alike = JobArgument.Load(other, error)?.Job) is null)
+            if (parsed.GetValue(like) is { } other)
             {
-                error.WriteLine($"hotside: {other} makes no drawing that this one could resemble: hotside check {other}");
-                return ExitCode.InputUnreadable;
+                if (JobArgument.Load(other, error) is not { } old) return ExitCode.InputUnreadable;
+                if ((alike = old.Job) is null)
+                {
+                    error.WriteLine($"hotside: {other} makes no drawing that this one could resemble: hotside check {other}");
+                    return ExitCode.InputUnreadable;
+                }
             }
             var options = new DrawingOptions
             {

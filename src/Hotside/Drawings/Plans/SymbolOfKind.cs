@@ -43,7 +43,7 @@ internal static class SymbolOfKind
         if (element.When is not { } when) return "";
         bool driven = kind.Actuators.Count(a => a.Drive == ActuatorDrive.Driven) > 1;
         var words = driven ? when.Tests.Select(t => t.Actuator.Split(' ')[0]) : when.Tests.SelectMany(t => t.Positions);
-        return string.Join("·", words.Take(3).Select(p => p.Length > 6 ? p[..5] + "." : p));
+        return string.Join("·", words.Take(3).Select(p => p.Length > 6 ? p[..5].TrimEnd('a', 'e', 'i', 'o', 'u') + "." : p));
     }
 
     private static SymbolGlyph GlyphOf(Element element, PartKind kind) => element.Type switch
