@@ -18,20 +18,8 @@ internal static class DrawCommand
         {
             Description = "Which circuit is shown; several for a .pdf, which has a page for each.", DefaultValueFactory = _ => [View.Pair], AllowMultipleArgumentsPerToken = true,
         };
-        var figure = new Option<string[]>("--figure")
-        {
-            Description = "The loads to draw, each with what feeds and controls it and nothing else, such as H1 or E3.tail; may be repeated.", DefaultValueFactory = _ => [],
-        };
-        var page = new Option<Page>("--page") { Description = "The paper; fit is as large as the drawing. What does not fit on one goes on several: pages of a .pdf, files van-1.svg, van-2.svg. Default: the smallest of A4 to A0.", DefaultValueFactory = _ => Page.Smallest };
-        var text = new Option<TextSize>("--text") { Description = "How large the letters are: large is read at arm's length.", DefaultValueFactory = _ => TextSize.Normal };
-        var theme = new Option<string>("--theme") { Description = "Colours: for print, for a dark page, for a copier, for bad light.", DefaultValueFactory = _ => "paper" };
-        theme.AcceptOnlyFromAmong([.. Theme.Names]);
         var resolution = new Option<double>("--resolution") { Description = "Dots per inch of a .png, 10 to 4800.", DefaultValueFactory = _ => 300 };
-        var with = new Option<ShownFigures>("--with") { Description = "Figures at the wires in the place of sizes and colours, of the setting named with --setting.", DefaultValueFactory = _ => ShownFigures.None };
-        var setting = new Option<string?>("--setting") { Description = "The setting of these figures: one that the job names, or one such as \"everything on\", \"cranking\", \"H1 alone\"." };
-        var words = new Option<string>("--words") { Description = "Ground (us) or earth (uk).", DefaultValueFactory = _ => "us" };
-        words.AcceptOnlyFromAmong("us", "uk");
-        var like = new Option<string?>("--like") { Description = "Another job file, such as this one before it was edited: what need not move stands where it stands in its drawing.", HelpName = "JOB" };
+        PictureOptions picture = new();
         var asOf = AsOfOption.Make();
         var command = new Command("draw", """
             Draws the schematic: before, after, both side by side, or both over each other, with the changes marked and listed.
@@ -42,7 +30,8 @@ internal static class DrawCommand
               hotside draw gallery/horn/job.yaml -o horn.pdf --view before after
               hotside draw gallery/van/job.yaml -o horn.svg --figure H1
               hotside draw gallery/horn/job.yaml -o amperes.svg --with currents --setting "horn pressed"
-            """) { job, output, format, view, figure, page, text, theme, with, setting, resolution, words, like, asOf };
+            """) { job, output, format, view, resolution, asOf };
+        foreach (var option in picture.All) command.Add(option);
         command.SetAction(parsed =>
         {
             string path = parsed.GetRequiredValue(job);
@@ -51,8 +40,7 @@ internal static class DrawCommand
             var target = TargetOf(path, parsed.GetValue(output), parsed.GetValue(format), out string? wrong);
             if (views.Length > 1 && target is { Format: not "pdf" }) wrong = $"a .{target.Format} shows one view; several go into a .pdf, a page each.";
             if (parsed.GetValue(resolution) is not (>= 10 and <= 4800)) wrong = "a resolution is 10 to 4800 dots per inch.";
-            if (parsed.GetValue(with) != ShownFigures.None == parsed.GetValue(setting) is null)
-                wrong = parsed.GetValue(setting) is null ? "--with shows the figures of a setting; name it with --setting." : "--setting goes with --with: currents, drops or voltages.";
+            wrong ??= picture.Wrong(parsed);
             if (wrong is not null)
             {
                 error.WriteLine("hotside: " + wrong);
@@ -60,27 +48,7 @@ internal static class DrawCommand
             }
             if (JobArgument.Read(path, error) is not { } whole) return ExitCode.InputUnreadable;
             if (AsOfOption.Of(whole, parsed.GetValue(asOf), error) is not { } read) return ExitCode.WrongUsage;
-            Job? alike = null;
-            if (parsed.GetValue(like) is { } other)
-            {
-                if (JobArgument.Load(other, error) is not { } old) return ExitCode.InputUnreadable;
-                if ((alike = old.Job) is null)
-                {
-                    error.WriteLine($"hotside: {other} makes no drawing that this one could resemble: hotside check {other}");
-                    return ExitCode.InputUnreadable;
-                }
-            }
-            var options = new DrawingOptions
-            {
-                Like = alike,
-                Figure = [.. parsed.GetRequiredValue(figure)],
-                Page = parsed.GetRequiredValue(page),
-                Text = parsed.GetRequiredValue(text),
-                Show = parsed.GetValue(with),
-                Setting = parsed.GetValue(setting),
-                Theme = Theme.Named(parsed.GetValue(theme)!),
-                Words = parsed.GetValue(words) == "uk" ? Words.British : Words.American,
-            };
+            if (picture.Of(parsed, error) is not { } options) return ExitCode.InputUnreadable;
             try
             {
                 Drawing[] drawings = [.. views.SelectMany(v => read.DrawSheets(v, options))];
