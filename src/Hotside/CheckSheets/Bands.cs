@@ -20,7 +20,7 @@ internal sealed class Bands(DiagnosisBench bench)
     private const double Cold = 0.30, LeastOhms = 0.3, Joined = 0.5, OpenOhms = 10_000, Drifting = 0.1;
 
     /// <summary>The cell in which nothing is wrong.</summary>
-    public int SoundCell { get; } = Enumerable.Range(0, bench.Dictionary.Cells.Length).First(c => bench.Dictionary.Faults[bench.Dictionary.Cells[c].Fault].Mode.Change == FaultChange.None);
+    public int SoundCell => bench.Dictionary.SoundCell;
 
     /// <summary>The least and the most of a reading that is right: volts, or ohms.</summary>
     public (double Least, double Most) Of(Test test)

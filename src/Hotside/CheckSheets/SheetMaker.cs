@@ -38,7 +38,7 @@ internal sealed class SheetMaker(CircuitStudy study, Alteration? alteration, str
     {
         List<CheckRow> rows = [];
         List<(string Fault, CheckRow? FoundBy)> silent = [];
-        double shown = 0, all = 0;
+        List<(string Fault, double Shown, double All)> counted = [];
         var pieces = SheetPieces.Of(study, loads).ToArray();
         if (pieces.Length > 1 || !loads.IsEmpty) rows.AddRange(new SheetRows(DiagnosisBench.Sound(study), extent, null, words).Rows);
         // Pieces know nothing of each other, so they may be worked at together; their order stays.
@@ -46,9 +46,11 @@ internal sealed class SheetMaker(CircuitStudy study, Alteration? alteration, str
         {
             rows.AddRange(of.Rows.Where(r => rows.TrueForAll(o => KeyOf(o) != KeyOf(r))));
             silent.AddRange(of.Silent().Where(s => silent.TrueForAll(o => o.Fault != s.Fault)));
-            var (part, whole) = of.Coverage();
-            (shown, all) = (shown + part, all + whole);
+            counted.AddRange(of.Coverage());
         }
+        // What lies in several pieces counts once, as the piece has it that shows most of it.
+        var faults = counted.GroupBy(f => f.Fault, StringComparer.Ordinal).Select(g => g.MaxBy(f => f.Shown / f.All)).ToArray();
+        double shown = faults.Sum(f => f.Shown), all = faults.Sum(f => f.All);
         var numbered = rows.Select((r, i) => (Row: r, Index: i)).OrderBy(r => r.Row.Stage).ThenBy(r => r.Index).Select((r, i) => r.Row with { Number = i + 1 }).ToImmutableArray();
         return new($"{(extent == SheetExtent.Short ? "Short check sheet" : "Check sheet")}: {title}", numbered)
         {

@@ -13,6 +13,7 @@ internal sealed class SheetRows
     private readonly RowSearch search;
     private readonly Bands bands;
     private readonly Deviations deviations;
+    private readonly DiagnosisRules rules;
     private readonly Vocabulary words;
 
     /// <summary>The rows of a piece.</summary>
@@ -22,6 +23,7 @@ internal sealed class SheetRows
         search = new(bench);
         bands = new(bench);
         deviations = new(bench, search);
+        rules = new(bench, new Beliefs(bench.Meter, []), [], false, words);
         MandatoryRows mandatory = new(bench);
         if (bench.Dictionary.Faults.All(f => f.Mode.On == "nothing"))
         {
@@ -52,24 +54,25 @@ internal sealed class SheetRows
         }
     }
 
-    /// <summary>Which part of the faults that are counted the rows show, by their weights.</summary>
-    public (double Shown, double All) Coverage()
+    /// <summary>The faults that are counted, each with its weight and how much of it the rows show.</summary>
+    public IEnumerable<(string Fault, double Shown, double All)> Coverage()
     {
         double Weight(int cell) => bench.Dictionary.Faults[bench.Dictionary.Cells[cell].Fault].Weight / bench.Dictionary.Faults[bench.Dictionary.Cells[cell].Fault].Mode.Sizes.Length;
         HashSet<int> shown = [.. Tests.SelectMany(search.ShownBy)];
-        return (shown.Sum(Weight), search.Counted.Sum(Weight));
+        return search.Counted.GroupBy(c => bench.Dictionary.Cells[c].Fault).Select(g => (bench.Dictionary.Faults[g.Key].Text, g.Where(shown.Contains).Sum(Weight), g.Sum(Weight)));
     }
 
     private CheckRow Row(Test test)
     {
         string red = bench.Text.Red(test);
         if (test is OhmsTest { Pulled: not -1 } o) red += ", " + bench.Text.Pulled(o);
-        var caution = new DiagnosisRules(bench, new Beliefs(bench.Meter, []), [], false, words).CautionsOf(test).Where(c => test is not OhmsTest || c.StartsWith("Fuses in", StringComparison.Ordinal));
+        // That the battery is out stands above all rows in ohms.
+        IEnumerable<string> cautions = test is OhmsTest ? [rules.FusesIn(test)] : rules.CautionsOf(test);
         return new(0, StageOf(test), bench.Dictionary.Settings[test.Setting].Name, red, bench.Text.Black(test), bands.Expected(test), bands.Text(test), deviations.Of(test))
         {
             OfBattery = test is VoltsTest v && !bench.Text.Floats(v, bands.SoundCell) && bands.OfBattery(v) is not null ? Percent(v) : "",
             Stands = bench.Dictionary.Settings[test.Setting].Stands,
-            Caution = string.Join(" ", caution),
+            Caution = string.Join(" ", cautions),
         };
     }
 

@@ -154,7 +154,7 @@ public sealed class Diagnosis
             loads.AddRange(named.IsEmpty ? [study.Load(name)] : named);
         }
         foreach (string fuse in complaint.Blown)
-            loads.AddRange(study.Circuit.FindPart(fuse) is null ? throw new ArgumentException($"There is no fuse \"{fuse}\"" + NearestName.Suggestion(fuse, study.Circuit.Parts.Select(p => p.Id)), nameof(complaint)) : DiagnosisBench.LoadsAt(study, fuse));
+            loads.AddRange(study.Circuit.FindPart(fuse.Split('.')[0]) is not { } part ? throw new ArgumentException($"There is no fuse \"{fuse}\"" + NearestName.Suggestion(fuse, study.Circuit.Parts.Select(p => p.Id)), nameof(complaint)) : DiagnosisBench.LoadsAt(study, part.Id));
         if (loads.Count > 0) return [.. loads.Distinct()];
         foreach (string reading in complaint.Readings)
             if (ReadingLine.Read(reading, out _) is { } line)

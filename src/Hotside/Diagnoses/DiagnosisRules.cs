@@ -24,7 +24,7 @@ internal sealed class DiagnosisRules(DiagnosisBench bench, Beliefs beliefs, Immu
         if (IsUnpowered) yield return $"A short that nothing limits is likely. Take the battery's {words.Ground}ed cable off now; measure ohms only, with fuses pulled, until it is found.";
         foreach (int fuse in Blown)
         {
-            string id = bench.Dictionary.Fuses[fuse].Part.Id;
+            string id = bench.Dictionary.FuseName(fuse);
             yield return $"{id} is blown, and that is not the fault: a fuse blows for a reason. Measure ohms at its load side before a new one of the same rating goes in.";
         }
         if (observations.IsEmpty) yield break;
@@ -35,12 +35,14 @@ internal sealed class DiagnosisRules(DiagnosisBench bench, Beliefs beliefs, Immu
             yield return "No single fault explains all that was read. Repeat the reading that surprises most; else there are two faults: mend what leads, then look again.";
     }
 
+    /// <summary>Which fuses are in while ohms of a piece are measured; empty where it makes no difference.</summary>
+    public string FusesIn(Test test) => test is OhmsTest && bench.Dictionary.Bench.IsPiece ? $"Fuses in: {string.Join(", ", bench.Dictionary.PullableNames.DefaultIfEmpty("none"))}; all others out." : "";
+
     /// <summary>What to mind before a reading.</summary>
     public IEnumerable<string> CautionsOf(Test test)
     {
         var setting = bench.Dictionary.Settings[test.Setting];
-        if (test is OhmsTest && bench.Dictionary.Bench.IsPiece)
-            yield return $"Fuses in: {(bench.Dictionary.PullableParts.Any() ? string.Join(", ", bench.Dictionary.PullableParts) : "none")}; all others out.";
+        if (FusesIn(test) is { Length: > 0 } fuses) yield return fuses;
         if (test is OhmsTest) yield return $"Battery out before an ohmmeter touches anything: {Cautions.GroundedFirst(bench.Study.Circuit, words)}. Electronics unplugged, leads zeroed.";
         if (setting.Cranks && test is VoltsTest) yield return "Engine may crank: neutral, brake on, ignition coil fed by nothing, hands and clothes off belts and fan.";
         if (setting.Runs && test is VoltsTest or LookTest) yield return "Engine runs: air out the exhaust, keep off belts, fan and the ignition's high voltage.";

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using Hotside.Circuits;
 using Hotside.Sizing.Guards;
 using Hotside.Solving;
+using Hotside.Solving.Laws;
 using Hotside.Solving.Relays;
 
 namespace Hotside.Diagnoses;
@@ -40,6 +41,7 @@ internal sealed class FaultDictionary
     {
         (this.bench, Faults, this.settings) = (bench, faults, [.. settings]);
         Cells = [.. faults.SelectMany((f, i) => f.Mode.Sizes.Select(s => new FaultCell(i, s)))];
+        SoundCell = Enumerable.Range(0, Cells.Length).First(c => faults[Cells[c].Fault].Mode.Change == FaultChange.None);
         fuses = [.. bench.Model.Elements.Where(e => e.Element.Type is ElementType.Fuse or ElementType.Breaker && e.EdgeCount > 0)];
         for (int s = 0; s < settings.Length; s++) SolveHealthy(s);
         double[] amperes = new double[bench.Model.Edges.Length];
@@ -62,6 +64,9 @@ internal sealed class FaultDictionary
 
     /// <summary>The faults by size; those of one fault follow each other.</summary>
     public ImmutableArray<FaultCell> Cells { get; }
+
+    /// <summary>The cell in which nothing is wrong.</summary>
+    public int SoundCell { get; }
 
     public IReadOnlyList<BenchSetting> Settings => settings;
 
@@ -100,11 +105,13 @@ internal sealed class FaultDictionary
     public ImmutableArray<ModelElement> Fuses => fuses;
 
     /// <summary>The numbers of those that a hand takes out of their way: fuses, and breakers that are parts by themselves; not the one within a switch.</summary>
-    public IEnumerable<int> Pullable => Enumerable.Range(0, fuses.Length)
-        .Where(f => fuses[f].Element.Type == ElementType.Fuse || fuses[f].Part.Kind.Elements.All(e => e.Type is ElementType.Fuse or ElementType.Breaker));
+    public IEnumerable<int> Pullable => Enumerable.Range(0, fuses.Length).Where(f => FuseWay.IsPulled(fuses[f].Part, fuses[f].Element));
 
-    /// <summary>Their parts.</summary>
-    public IEnumerable<string> PullableParts => Pullable.Select(f => fuses[f].Part.Id).Distinct();
+    /// <summary>The name of a fuse: its part, with the way where the part has several.</summary>
+    public string FuseName(int fuse) => FuseWay.NameOf(fuses[fuse].Part, fuses[fuse].Element);
+
+    /// <summary>The names of those that are taken out by hand.</summary>
+    public IEnumerable<string> PullableNames => Pullable.Select(FuseName);
 
     /// <summary>The positions of a setting, relays released.</summary>
     public static int[] StateOf(StateSolver solver, BenchSetting setting) => solver.StateOf(setting.Positions);
@@ -181,16 +188,20 @@ internal sealed class FaultDictionary
         var (number, size) = Cells[cell];
         var fault = Faults[number];
         if (IsIdle(fault, setting) && blown[cell].IsEmpty) return healthy[setting];
+        if (fault.Mode.Change == FaultChange.Out && IsCurrentless(fault, setting)) return Removed(fault, setting);
         var near = healthyAt[setting].Point.Volts;
         SeededDraws draws = new((ulong)cell + 1);
         float[][] volts = new float[CellPoint.Samples][], sound = new float[CellPoint.Samples][];
         var stated = Solve(settings[setting], fault, size.Middle, blown[cell], null, near);
         (volts[0], sound[0]) = (Narrow(stated), healthy[setting].Volts[0]);
+        double[] start = new double[near.Length];
         for (int i = 1; i < volts.Length; i++)
         {
             int which = ((cell * CellPoint.Samples) + i) % Drawn;
-            volts[i] = Narrow(Solve(settings[setting], fault, size.At(draws.Share()), blown[cell], tolerances[which], stated.Point.Volts));
             sound[i] = drawn[setting][which];
+            // The fault moves potentials here about as it does where all is as stated.
+            for (int n = 0; n < start.Length; n++) start[n] = sound[i][n] + stated.Point.Volts[n] - near[n];
+            volts[i] = Narrow(Solve(settings[setting], fault, size.At(draws.Share()), blown[cell], tolerances[which], start));
         }
         return new(volts, Ties.FloatingAt(fault.Crossed ?? bench.Solver, stated), stated.State) { Sound = sound };
     }
@@ -199,10 +210,26 @@ internal sealed class FaultDictionary
     private bool IsIdle(Fault fault, int setting) => fault.Mode.Change switch
     {
         FaultChange.None or FaultChange.Unknown => true,
-        FaultChange.Series or FaultChange.Times => Enumerable.Range(fault.FirstEdge, fault.EdgeCount).All(e => Math.Abs(HealthyAmperes(setting, e)) < LeastAmperes),
+        FaultChange.Series or FaultChange.Times => IsCurrentless(fault, setting),
         FaultChange.Closed => healthyAt[setting].Laws[fault.FirstEdge] is not null,
         _ => false,
     };
+
+    private bool IsCurrentless(Fault fault, int setting)
+    {
+        for (int e = fault.FirstEdge; e < fault.FirstEdge + fault.EdgeCount; e++)
+            if (Math.Abs(HealthyAmperes(setting, e)) >= LeastAmperes) return false;
+        return true;
+    }
+
+    // What carries no current may be taken out: no potential changes but of what then floats.
+    private CellPoint Removed(Fault fault, int setting)
+    {
+        var at = healthyAt[setting];
+        Law?[] laws = [.. at.Laws];
+        for (int e = fault.FirstEdge; e < fault.FirstEdge + fault.EdgeCount; e++) laws[e] = null;
+        return new(healthy[setting].Volts, Ties.FloatingAt(bench.Solver, at with { Laws = laws }), at.State);
+    }
 
     private static float[] Narrow(StatePoint at)
     {

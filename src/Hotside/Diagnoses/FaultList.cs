@@ -56,7 +56,7 @@ internal sealed class FaultList
             ElementType.Contact when part.Kind.Letter == "X" => ("way", $"way {element.From}-{element.To} of {part.Id}", 1),
             ElementType.Contact => (IsMovedByHand(part, element) ? "hand contact" : "relay contact", contact, 1.0 / contacts),
             ElementType.Link or ElementType.Shunt => ("way", $"{part.Id} inside", 1),
-            ElementType.Fuse or ElementType.Breaker => ("fuse", part.Id, 1),
+            ElementType.Fuse or ElementType.Breaker => ("fuse", FuseWay.NameOf(part, element), 1),
             ElementType.Lamp => ("lamp", load, 1),
             ElementType.Motor or ElementType.Horn or ElementType.Gauge or ElementType.Heater => ("motor", load, 1),
             ElementType.Coil => ("coil", $"the {element.Name} of {part.Id}", 1),
@@ -124,7 +124,7 @@ internal sealed class FaultList
     private void Add(string on, string name, string item, int edge, int count, double share)
     {
         foreach (var mode in modes.On(on))
-            faults.Add(new(mode, Said(mode, name), [item], mode.Weight * share * factorOf(item)) { Piece = name, FirstEdge = edge, EdgeCount = count, Fuse = on == "fuse" && mode.Change == FaultChange.Out ? item : "" });
+            faults.Add(new(mode, Said(mode, name), [item], mode.Weight * share * factorOf(item)) { Piece = name, FirstEdge = edge, EdgeCount = count });
     }
 
     private static string Said(FaultMode mode, string name) => string.Format(System.Globalization.CultureInfo.InvariantCulture, mode.Says, name);

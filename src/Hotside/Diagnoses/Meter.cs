@@ -74,7 +74,7 @@ internal sealed class Meter
 
     /// <summary>Whether a fuse is blown with a fault.</summary>
     public bool IsBlown(int fuse, int cell) =>
-        Dictionary.BlownBy(cell).Contains(fuse) || Dictionary.Faults[Dictionary.Cells[cell].Fault].Fuse == Dictionary.Fuses[fuse].Part.Id;
+        Dictionary.BlownBy(cell).Contains(fuse) || Dictionary.Faults[Dictionary.Cells[cell].Fault].IsBlown(Dictionary.Fuses[fuse]);
 
     private Expectation Volts(VoltsTest test, CellPoint point)
     {
