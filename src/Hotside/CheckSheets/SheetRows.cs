@@ -43,23 +43,20 @@ internal sealed class SheetRows
     /// <summary>The rows, not yet numbered.</summary>
     public ImmutableArray<CheckRow> Rows { get; }
 
-    /// <summary>The faults that no look shows in any setting, each with the reading of the sheet that finds it; <see langword="null"/> where none does.</summary>
-    public IEnumerable<(string Fault, CheckRow? FoundBy)> Silent()
-    {
-        foreach (var cells in search.Counted.GroupBy(c => bench.Dictionary.Cells[c].Fault))
-        {
-            if (cells.Any(search.IsSeen)) continue;
-            var found = Tests.FirstOrDefault(t => t is not LookTest && cells.Any(c => search.ShownBy(t).Contains(c)));
-            yield return (bench.Dictionary.Faults[cells.Key].Text, found is null ? null : Row(found));
-        }
-    }
-
-    /// <summary>The faults that are counted, each with its weight and how much of it the rows show.</summary>
-    public IEnumerable<(string Fault, double Shown, double All)> Coverage()
+    /// <summary>The faults that are counted, each with what becomes of it here.</summary>
+    public IEnumerable<CountedFault> Faults()
     {
         double Weight(int cell) => bench.Dictionary.Faults[bench.Dictionary.Cells[cell].Fault].Weight / bench.Dictionary.Faults[bench.Dictionary.Cells[cell].Fault].Mode.Sizes.Length;
-        HashSet<int> shown = [.. Tests.SelectMany(search.ShownBy)];
-        return search.Counted.GroupBy(c => bench.Dictionary.Cells[c].Fault).Select(g => (bench.Dictionary.Faults[g.Key].Text, g.Where(shown.Contains).Sum(Weight), g.Sum(Weight)));
+        var shownBy = Tests.Select(t => (Test: t, Cells: search.ShownBy(t).ToHashSet())).ToArray();
+        HashSet<int> shown = [.. shownBy.SelectMany(t => t.Cells)];
+        Dictionary<Test, CheckRow> rows = [];
+        foreach (var cells in search.Counted.GroupBy(c => bench.Dictionary.Cells[c].Fault))
+        {
+            bool isSeen = cells.Any(search.IsSeen);
+            var found = isSeen ? null : Array.Find(shownBy, t => t.Test is not LookTest && cells.Any(t.Cells.Contains)).Test;
+            if (found is not null && !rows.ContainsKey(found)) rows[found] = Row(found);
+            yield return new(bench.Dictionary.Faults[cells.Key].Text, cells.Sum(Weight), cells.Where(shown.Contains).Sum(Weight)) { IsSeen = isSeen, FoundBy = found is null ? null : rows[found] };
+        }
     }
 
     private CheckRow Row(Test test)

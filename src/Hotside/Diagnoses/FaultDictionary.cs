@@ -187,8 +187,7 @@ internal sealed class FaultDictionary
     {
         var (number, size) = Cells[cell];
         var fault = Faults[number];
-        if (IsIdle(fault, setting) && blown[cell].IsEmpty) return healthy[setting];
-        if (fault.Mode.Change == FaultChange.Out && IsCurrentless(fault, setting)) return Removed(fault, setting);
+        if (Unmoved(setting, cell) is { } known) return known;
         var near = healthyAt[setting].Point.Volts;
         SeededDraws draws = new((ulong)cell + 1);
         float[][] volts = new float[CellPoint.Samples][], sound = new float[CellPoint.Samples][];
@@ -206,30 +205,39 @@ internal sealed class FaultDictionary
         return new(volts, Ties.FloatingAt(fault.Crossed ?? bench.Solver, stated), stated.State) { Sound = sound };
     }
 
-    // Without a current through it a resistance changes nothing, nor does a contact that is closed anyway.
+    // A fault that leaves every current as it is when all is well (a break where none flows, a short where there are no volts) changes no potential; another node may float.
+    private CellPoint? Unmoved(int setting, int cell)
+    {
+        var (number, size) = Cells[cell];
+        var fault = Faults[number];
+        if (fault.Crossed is not null) return null;
+        if (blown[cell].IsEmpty && IsIdle(fault, setting)) return healthy[setting];
+        var at = healthyAt[setting];
+        Law?[] laws = [.. at.Laws];
+        FaultLaws.Apply(laws, fault, size.Middle, bench.Model, isPowered: true);
+        foreach (int fuse in blown[cell]) laws[fuses[fuse].FirstEdge] = null;
+        for (int e = fault.FirstEdge; e < fault.FirstEdge + fault.EdgeCount; e++)
+            if (IsMoved(e)) return null;
+        foreach (int fuse in blown[cell])
+            if (IsMoved(fuses[fuse].FirstEdge)) return null;
+        bool[] floats = Ties.FloatingAt(bench.Solver, at with { Laws = laws });
+        return floats.AsSpan().SequenceEqual(healthy[setting].Floats) ? healthy[setting] : new(healthy[setting].Volts, floats, at.State);
+
+        bool IsMoved(int edge)
+        {
+            double volts = at.Point.Across(bench.Solver.Network.Edges[edge]);
+            return Math.Abs((laws[edge]?.At(volts).Amperes ?? 0) - (at.Laws[edge]?.At(volts).Amperes ?? 0)) >= LeastAmperes;
+        }
+    }
+
+    // Known without a look at what floats: a resistance where no current flows, a contact that is closed anyway.
     private bool IsIdle(Fault fault, int setting) => fault.Mode.Change switch
     {
         FaultChange.None or FaultChange.Unknown => true,
-        FaultChange.Series or FaultChange.Times => IsCurrentless(fault, setting),
+        FaultChange.Series or FaultChange.Times => Enumerable.Range(fault.FirstEdge, fault.EdgeCount).All(e => Math.Abs(HealthyAmperes(setting, e)) < LeastAmperes),
         FaultChange.Closed => healthyAt[setting].Laws[fault.FirstEdge] is not null,
         _ => false,
     };
-
-    private bool IsCurrentless(Fault fault, int setting)
-    {
-        for (int e = fault.FirstEdge; e < fault.FirstEdge + fault.EdgeCount; e++)
-            if (Math.Abs(HealthyAmperes(setting, e)) >= LeastAmperes) return false;
-        return true;
-    }
-
-    // What carries no current may be taken out: no potential changes but of what then floats.
-    private CellPoint Removed(Fault fault, int setting)
-    {
-        var at = healthyAt[setting];
-        Law?[] laws = [.. at.Laws];
-        for (int e = fault.FirstEdge; e < fault.FirstEdge + fault.EdgeCount; e++) laws[e] = null;
-        return new(healthy[setting].Volts, Ties.FloatingAt(bench.Solver, at with { Laws = laws }), at.State);
-    }
 
     private static float[] Narrow(StatePoint at)
     {
