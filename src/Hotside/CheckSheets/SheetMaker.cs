@@ -38,10 +38,10 @@ internal sealed class SheetMaker(CircuitStudy study, Alteration? alteration, str
     {
         List<CheckRow> rows = [];
         List<CountedFault> counted = [];
-        var pieces = SheetPieces.Of(study, loads).ToArray();
+        var pieces = SheetPieces.Of(study, loads);
         if (pieces.Length > 1 || !loads.IsEmpty) rows.AddRange(new SheetRows(DiagnosisBench.Sound(study), extent, null, words).Rows);
         // Pieces know nothing of each other, so they may be worked at together; their order stays.
-        foreach (var of in pieces.AsParallel().AsOrdered().Select(l => new SheetRows(DiagnosisBench.Of(study, alteration, l), extent, alteration, words)))
+        foreach (var of in pieces.AsParallel().AsOrdered().Select(p => new SheetRows(DiagnosisBench.Of(study, alteration, p.Loads, p.Elsewhere), extent, alteration, words)))
         {
             rows.AddRange(of.Rows.Where(r => rows.TrueForAll(o => KeyOf(o) != KeyOf(r))));
             counted.AddRange(of.Faults());
