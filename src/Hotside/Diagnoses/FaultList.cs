@@ -110,7 +110,9 @@ internal sealed class FaultList
                     var crossed = Circuit.Conductors.SetItem(a.Index, Moved(a.Conductor, a.End, b.End)).SetItem(b.Index, Moved(b.Conductor, b.End, a.End));
                     if (bench.With(crossed) is not { } solver) continue;
                     double factor = Math.Max(factorOf(a.Conductor.Id), factorOf(b.Conductor.Id));
-                    faults.Add(new(mode, Said(mode, $"{a.Conductor.Id} and {b.Conductor.Id} at {part.Id}"), [a.Conductor.Id, b.Conductor.Id, part.Id], mode.Weight * factor / pairs.Length) { Crossed = solver, Piece = $"{a.Conductor.Id} and {b.Conductor.Id}" });
+                    // A wire with both ends on the part is crossed in two ways.
+                    string at = pairs.Count(p => p.A.Conductor == a.Conductor && p.B.Conductor == b.Conductor) > 1 ? $"{Circuit.TextOf(a.End)} and {Circuit.TextOf(b.End)}" : part.Id;
+                    faults.Add(new(mode, Said(mode, $"{a.Conductor.Id} and {b.Conductor.Id} at {at}"), [a.Conductor.Id, b.Conductor.Id, part.Id], mode.Weight * factor / pairs.Length) { Crossed = solver, Piece = $"{a.Conductor.Id} and {b.Conductor.Id}" });
                 }
         }
     }
