@@ -23,7 +23,7 @@ internal sealed class SheetRows
         search = new(bench);
         bands = new(bench);
         deviations = new(bench, search);
-        rules = new(bench, new Beliefs(bench.Meter, []), [], false, words);
+        rules = new(bench, bench.Meter, new Beliefs(bench.Meter, []), [], false, words);
         MandatoryRows mandatory = new(bench);
         if (bench.Dictionary.Faults.All(f => f.Mode.On == "nothing"))
         {
@@ -67,7 +67,7 @@ internal sealed class SheetRows
         IEnumerable<string> cautions = test is OhmsTest ? [rules.FusesIn(test)] : rules.CautionsOf(test);
         return new(0, StageOf(test), bench.Dictionary.Settings[test.Setting].Name, red, bench.Text.Black(test), bands.Expected(test), bands.Text(test), deviations.Of(test))
         {
-            OfBattery = test is VoltsTest v && !bench.Text.Floats(v, bands.SoundCell) && bands.OfBattery(v) is not null ? Percent(v) : "",
+            OfBattery = test is VoltsTest v && !bench.Text.Floats(v, bands.SoundCell) && bench.Meter.Battery.Of(v) is not null ? Percent(v) : "",
             Stands = bench.Dictionary.Settings[test.Setting].Stands,
             Caution = string.Join(" ", cautions),
         };
@@ -78,7 +78,7 @@ internal sealed class SheetRows
         .Select(t => Row(t) with { Stage = CheckStage.Hot, IfNot = "more than cold: a joint warms; feel it, and mend what is too hot to hold" });
 
     // A drop is told in volts; a hundredth of the battery's is none.
-    private string Percent(VoltsTest test) => bands.ShareOfBattery(test) is var share && share >= 0.01 && test.Black < 0 ? Numbers.Plain(100 * share, 0) + " %" : "";
+    private string Percent(VoltsTest test) => bench.Meter.Battery.ShareOf(test) is var share && share >= 0.01 && test.Black < 0 ? Numbers.Plain(100 * share, 0) + " %" : "";
 
     private CheckStage StageOf(Test test)
     {
