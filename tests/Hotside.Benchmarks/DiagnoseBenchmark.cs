@@ -27,7 +27,7 @@ internal static class DiagnoseBenchmark
                 var study = Job.ReadFile(Path.Combine(gallery, name, "job.yaml")).OrThrow().Study;
                 var circuit = view == "before" ? study.Before : study.After;
                 // A vehicle is looked at through the piece of what is complained of.
-                var pieces = SheetPieces.Of(circuit, []).ToArray();
+                var pieces = SheetPieces.Of(circuit, []).SelectMany(p => p.Loads.IsEmpty ? [p.Loads] : p.Loads.Select(l => ImmutableArray.Create(l))).ToArray();
                 foreach (var loads in pieces) all.Add(One(circuit, loads, view + " " + (pieces.Length == 1 ? name : loads[0].Name), pieces.Length == 1 ? some : Math.Max(16, some / pieces.Length), output));
             }
         output.WriteLine(FormattableString.Invariant($"in half-split {all.Half:0.0} %, within two readings, circuits averaged {all.Two:0.0} %, rough world {all.Rough:0.0} %"));

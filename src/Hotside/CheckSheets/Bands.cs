@@ -11,16 +11,12 @@ namespace Hotside.CheckSheets;
 /// </summary>
 internal sealed class Bands(DiagnosisBench bench)
 {
-    private readonly SourcePoles? source = bench.Dictionary.Bench.Circuit.Sources.FirstOrDefault(s => s.Part.IsStandingSource);
-
-    private readonly int feed = PoleOf(bench, s => s.Feed), back = PoleOf(bench, s => s.Return);
-
     private const double Sigmas = 3, Share = 0.02, Digits = 0.02, DropTimes = 1.5, LeastDrop = 0.05, JointDrop = 0.1, SwitchDrop = 0.2, MostOfDrop = 0.75;
 
     private const double Cold = 0.30, LeastOhms = 0.3, Joined = 0.5, OpenOhms = 10_000, Drifting = 0.1;
 
     /// <summary>The cell in which nothing is wrong.</summary>
-    public int SoundCell { get; } = Enumerable.Range(0, bench.Dictionary.Cells.Length).First(c => bench.Dictionary.Faults[bench.Dictionary.Cells[c].Fault].Mode.Change == FaultChange.None);
+    public int SoundCell => bench.Dictionary.SoundCell;
 
     /// <summary>The least and the most of a reading that is right: volts, or ohms.</summary>
     public (double Least, double Most) Of(Test test)
@@ -35,7 +31,7 @@ internal sealed class Bands(DiagnosisBench bench)
                 double most = Math.Max(Math.Min(Math.Max(DropTimes * worked, LeastDrop), Limit(drop)), worked + LeastDrop);
                 return bench.Meter.Sound(drop).Mean < 0 ? (-most, LeastDrop) : (-LeastDrop, most);
             case VoltsTest volts:
-                var sound = OfBattery(volts) ?? bench.Meter.Sound(volts);
+                var sound = bench.Meter.Battery.Of(volts) ?? bench.Meter.Sound(volts);
                 double half = Math.Max(Sigmas * sound.Sigma, (Share * Math.Abs(sound.Mean)) + Digits);
                 return (sound.Mean - half, sound.Mean + half);
             default:
@@ -44,22 +40,6 @@ internal sealed class Bands(DiagnosisBench bench)
                 return ohms <= Joined ? (0, ohms + LeastOhms) : (Math.Max(0, ohms - Math.Max(Cold * ohms, LeastOhms)), ohms + Math.Max(Cold * ohms, LeastOhms));
         }
     }
-
-    /// <summary>What a sound circuit shows, the battery's own tolerance left out, where the reading goes with the battery's volts; <see langword="null"/> where something holds it.</summary>
-    public Expectation? OfBattery(VoltsTest test)
-    {
-        if (source is null) return null;
-        var point = bench.Dictionary.Healthy(test.Setting);
-        double[] ratios = [.. point.Volts.Select(v => Across(v, test.Red, test.Black) / Across(v, feed, back))];
-        double nominal = Across(point.Volts[0], feed, back), mean = ratios.Average(), variance = ratios.Sum(r => (r - mean) * (r - mean)) / (ratios.Length - 1);
-        var absolute = bench.Meter.Sound(test);
-        Expectation scaled = new(mean * nominal, Math.Abs(nominal) * Math.Sqrt(variance));
-        return double.IsFinite(scaled.Mean) && scaled.Sigma <= absolute.Sigma ? scaled : null;
-    }
-
-    /// <summary>The volts of a sound circuit as a part of what the battery's posts have in the setting; 0 where there is no battery.</summary>
-    public double ShareOfBattery(VoltsTest test) =>
-        source is null ? 0 : Math.Abs(Across(bench.Dictionary.Healthy(test.Setting).Volts[0], test.Red, test.Black) / Across(bench.Dictionary.Healthy(test.Setting).Volts[0], feed, back));
 
     /// <summary>Whether a reading is right.</summary>
     public bool Holds(Test test, double value) => Of(test) is var (least, most) && value >= least && value <= most;
@@ -72,7 +52,7 @@ internal sealed class Bands(DiagnosisBench bench)
     {
         VoltsTest volts when bench.Text.Floats(volts, SoundCell) => "drifts near 0 V",
         OhmsTest when SoundOhms(test) >= OpenOhms => "open",
-        VoltsTest volts when OfBattery(volts) is { } scaled => QuantityWords.MeterVolts(scaled.Mean),
+        VoltsTest volts when bench.Meter.Battery.Of(volts) is { } scaled => QuantityWords.MeterVolts(scaled.Mean),
         _ => bench.Text.Expected(test, SoundCell),
     };
 
@@ -85,11 +65,6 @@ internal sealed class Bands(DiagnosisBench bench)
         if (test is VoltsTest { Black: >= 0 } drop && IsDrop(drop)) return bench.Meter.Sound(drop).Mean < 0 ? $"{QuantityWords.MeterVolts(least)} to 0" : $"0 to {QuantityWords.MeterVolts(most)}";
         return $"{QuantityWords.MeterVolts(least)[..^2]} to {QuantityWords.MeterVolts(most)}";
     }
-
-    private static double Across(float[] volts, int a, int b) => (a < 0 ? 0 : volts[a]) - (b < 0 ? 0 : volts[b]);
-
-    private static int PoleOf(DiagnosisBench bench, Func<SourcePoles, End> pole) =>
-        bench.Dictionary.Bench.Circuit.Sources.FirstOrDefault(s => s.Part.IsStandingSource) is { } source ? bench.Dictionary.Bench.Model.Nodes.NodeOf(pole(source)) : -1;
 
     private static string Ohms(double ohms) => Numbers.Fixed(ohms, ohms < 10 ? 1 : 0);
 

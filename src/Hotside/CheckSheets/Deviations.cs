@@ -13,7 +13,7 @@ internal sealed class Deviations(DiagnosisBench bench, RowSearch search)
         var dictionary = bench.Dictionary;
         var moved = search.ShownBy(test).Select(c => (Cell: c, Fault: dictionary.Cells[c].Fault, Weight: dictionary.Faults[dictionary.Cells[c].Fault].Weight / dictionary.Faults[dictionary.Cells[c].Fault].Mode.Sizes.Length)).ToArray();
         if (moved.Length == 0) return "";
-        var groups = Grouped(test, moved.Select(m => m.Cell)).Select(g => (Cells: g, Weight: moved.Where(m => g.Contains(m.Cell)).Sum(m => m.Weight))).OrderByDescending(g => g.Weight).ToArray();
+        var groups = Grouped(test, moved.Select(m => m.Cell)).Select(g => (Cells: g, Weight: moved.Where(m => g.AsSpan().Contains(m.Cell)).Sum(m => m.Weight))).OrderByDescending(g => g.Weight).ToArray();
         var told = groups.Take(MostGroups).Select(g => $"{Value(test, g.Cells)}: {Faults(g.Cells, moved)}");
         return string.Join(" · ", told);
     }

@@ -29,7 +29,7 @@ internal sealed class PowerUpRows(DiagnosisBench bench, Vocabulary words)
             double volts = Across(lead.Index, 0, all);
             yield return Row("fuses out, all at rest", red, volts, $"lit: a short, or a load before the fuses; take the {words.Ground} lead off");
             double closed = Across(lead.Index, 0, []);
-            yield return Row($"{string.Join(", ", bench.Dictionary.PullableParts)} in one by one, all at rest", red, closed, "lit by one of them: the fault is behind that fuse");
+            yield return Row($"{string.Join(", ", bench.Dictionary.PullableNames)} in one by one, all at rest", red, closed, "lit by one of them: the fault is behind that fuse");
         }
         else yield return Row("all at rest", red, Across(lead.Index, 0, []), $"lit: a short; take the {words.Ground} lead off");
         for (int s = 1, told = 0; s < bench.Dictionary.Settings.Count && told < MostSettings; s++)

@@ -13,6 +13,8 @@ internal static class ReadingCheck
         Source = "bands: tolerances of parts and of a common meter, common practice, no source",
     };
 
+    private const string CaseOf = "case of ";
+
     /// <summary>What is wrong with readings, or with the netlist.</summary>
     /// <param name="study">The circuit that the vehicle had.</param>
     /// <param name="readings">The readings with their places.</param>
@@ -22,29 +24,39 @@ internal static class ReadingCheck
         if (all.Length == 0) yield break;
         var bench = DiagnosisBench.Sound(study);
         Bands bands = new(bench);
+        // Volts go with the battery, where it was read, too.
+        var taken = all.Select(r => ReadingLine.Read(r.Text, out _)).OfType<ReadingLine>().SelectMany(l => bench.Places.Of(l, out _)).ToArray();
         foreach (var (text, span) in all)
         {
             var line = ReadingLine.Read(text, out var problem);
             var observations = line is null ? [] : bench.Places.Of(line, out problem);
             if (problem is not null) yield return problem with { Span = span };
             foreach (var observation in observations)
-                if (Contradiction(bench, bands, observation) is { } found) yield return found with { Span = span };
+                if (Contradiction(bench, bands, line!, observation, AsStated(bench, observation, taken)) is { } found) yield return found with { Span = span };
         }
     }
 
-    private static Diagnostic? Contradiction(DiagnosisBench bench, Bands bands, Observation observation)
+    private static Diagnostic? Contradiction(DiagnosisBench bench, Bands bands, ReadingLine line, Observation observation, Observation stated)
     {
-        string what = bench.Text.Red(observation.Test), setting = bench.Dictionary.Settings[observation.Test.Setting].Name;
-        if (observation.Test is VoltsTest { Black: >= 0 } drop) what += " to " + bench.Text.Black(drop);
+        string what = observation.Test is LookTest ? bench.Text.Red(observation.Test) : line.Red, setting = bench.Dictionary.Settings[observation.Test.Setting].Name;
+        if (observation.Test is VoltsTest { Black: >= 0 }) what += " to " + line.Black;
         (bool isRight, string read, string expected) = observation.Test switch
         {
             LookTest look => Seen(bench, look, (LookState)(int)observation.Value),
             FuseTest => (observation.Value < 0.5, "blown", "a whole fuse"),
-            OhmsTest => (bands.Holds(observation.Test, observation.Value), ReadingText.Ohms(observation.Value), $"{bands.Expected(observation.Test)} ({bands.Text(observation.Test)})"),
-            _ => (bands.Holds(observation.Test, observation.Value), QuantityWords.MeterVolts(observation.Value), $"{bands.Expected(observation.Test)} ({bands.Text(observation.Test)})"),
+            OhmsTest => (bands.Holds(stated.Test, stated.Value), ReadingText.Ohms(observation.Value), $"{bands.Expected(observation.Test)} ({bands.Text(observation.Test)})"),
+            _ => (bands.Holds(stated.Test, stated.Value), QuantityWords.MeterVolts(observation.Value), $"{bands.Expected(observation.Test)} ({bands.Text(observation.Test)})"),
         };
-        return isRight ? null : Contradicts.Of([what.Split('.', ' ')[0]], what, read, setting, expected) with { Hint = "the record is wrong, or the vehicle is: diagnose with this reading, or correct the netlist" };
+        return isRight ? null : Contradicts.Of([PartOf(what)], what, read, setting, expected) with { Hint = "the record is wrong, or the vehicle is: diagnose with this reading, or correct the netlist" };
     }
+
+    // As it would have been with the battery as stated.
+    private static Observation AsStated(DiagnosisBench bench, Observation observation, Observation[] taken) =>
+        observation.Test is VoltsTest volts && bench.Meter.Battery.ReadIn(taken) is { } read && volts != read.Test && bench.Meter.Battery.Of(volts) is not null
+            ? observation with { Value = observation.Value / bench.Meter.Battery.ScaleOf(read, bench.Dictionary.SoundCell) } : observation;
+
+    // "H1.1", "case of E1", "E3.tail", "F2".
+    private static string PartOf(string point) => (point.StartsWith(CaseOf, StringComparison.Ordinal) ? point[CaseOf.Length..] : point).Split('.', ' ')[0];
 
     private static (bool IsRight, string Read, string Expected) Seen(DiagnosisBench bench, LookTest look, LookState state)
     {

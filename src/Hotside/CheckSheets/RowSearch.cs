@@ -24,6 +24,7 @@ internal sealed class RowSearch
     private readonly double[] weights;
     private readonly Dictionary<Test, int[]> shown = [];
     private readonly int[] counted;
+    private HashSet<int>? seen;
 
     /// <summary>A search on a bench.</summary>
     public RowSearch(DiagnosisBench bench)
@@ -78,7 +79,7 @@ internal sealed class RowSearch
     }
 
     /// <summary>Whether a fault shows without a meter, in any setting.</summary>
-    public bool IsSeen(int cell) => tests.Any(t => t.Test is LookTest && ShownBy(t.Test).Contains(cell));
+    public bool IsSeen(int cell) => (seen ??= [.. tests.Where(t => t.Test is LookTest).SelectMany(t => ShownBy(t.Test))]).Contains(cell);
 
     private void Cover(List<Test> rows, bool[] covered, Predicate<Test> isAllowed, Predicate<int> isMeant, double enough, double least)
     {
@@ -87,7 +88,8 @@ internal sealed class RowSearch
         foreach (int cell in allowed.SelectMany(t => t.Cells)) possible[cell] = meant[cell];
         double goal = enough * counted.Where(c => possible[c]).Sum(c => weights[c]);
         HashSet<int> settings = [.. rows.Select(r => r.Setting)];
-        while (counted.Where(c => covered[c] && possible[c]).Sum(c => weights[c]) < goal)
+        double reached = counted.Where(c => covered[c] && possible[c]).Sum(c => weights[c]);
+        while (reached < goal)
         {
             (Test Test, double Effort, int[] Cells)? best = null;
             double most = 0, gained = 0;
@@ -103,6 +105,7 @@ internal sealed class RowSearch
             if (best is not { } row || gained < least) return;
             rows.Add(row.Test);
             settings.Add(row.Test.Setting);
+            reached += gained;
             foreach (int cell in row.Cells) covered[cell] = true;
         }
     }

@@ -37,18 +37,18 @@ internal sealed class SheetMaker(CircuitStudy study, Alteration? alteration, str
     public CheckSheet Check(SheetExtent extent, ImmutableArray<LoadStudy> loads)
     {
         List<CheckRow> rows = [];
-        List<(string Fault, CheckRow? FoundBy)> silent = [];
-        double shown = 0, all = 0;
-        var pieces = SheetPieces.Of(study, loads).ToArray();
+        List<CountedFault> counted = [];
+        var pieces = SheetPieces.Of(study, loads);
         if (pieces.Length > 1 || !loads.IsEmpty) rows.AddRange(new SheetRows(DiagnosisBench.Sound(study), extent, null, words).Rows);
         // Pieces know nothing of each other, so they may be worked at together; their order stays.
-        foreach (var of in pieces.AsParallel().AsOrdered().Select(l => new SheetRows(DiagnosisBench.Of(study, alteration, l), extent, alteration, words)))
+        foreach (var of in pieces.AsParallel().AsOrdered().Select(p => new SheetRows(DiagnosisBench.Of(study, alteration, p.Loads, p.Elsewhere), extent, alteration, words)))
         {
             rows.AddRange(of.Rows.Where(r => rows.TrueForAll(o => KeyOf(o) != KeyOf(r))));
-            silent.AddRange(of.Silent().Where(s => silent.TrueForAll(o => o.Fault != s.Fault)));
-            var (part, whole) = of.Coverage();
-            (shown, all) = (shown + part, all + whole);
+            counted.AddRange(of.Faults());
         }
+        // What lies in several pieces counts once.
+        CountedFault[] faults = [.. counted.GroupBy(f => f.Text, StringComparer.Ordinal).Select(CountedFault.Of)];
+        double shown = faults.Sum(f => f.Shown), all = faults.Sum(f => f.Weight);
         var numbered = rows.Select((r, i) => (Row: r, Index: i)).OrderBy(r => r.Row.Stage).ThenBy(r => r.Index).Select((r, i) => r.Row with { Number = i + 1 }).ToImmutableArray();
         return new($"{(extent == SheetExtent.Short ? "Short check sheet" : "Check sheet")}: {title}", numbered)
         {
@@ -58,7 +58,7 @@ internal sealed class SheetMaker(CircuitStudy study, Alteration? alteration, str
             Notes =
             [
                 $"These rows show {Numbers.Plain(100 * shown / Math.Max(all, 1e-9), 0)} % of the single faults that are counted, by weights of common practice from memory. Resistances below an ohm and two faults at once may hide.",
-                .. SilentNotes(silent, numbered),
+                .. SilentNotes([.. faults.Where(f => !f.IsSeen)], numbered),
             ],
         };
     }
@@ -81,11 +81,11 @@ internal sealed class SheetMaker(CircuitStudy study, Alteration? alteration, str
     }
 
     // What nobody sees or hears, by the row that finds it.
-    private static IEnumerable<string> SilentNotes(List<(string Fault, CheckRow? FoundBy)> silent, ImmutableArray<CheckRow> rows)
+    private static IEnumerable<string> SilentNotes(CountedFault[] silent, ImmutableArray<CheckRow> rows)
     {
         foreach (var group in silent.Where(s => s.FoundBy is not null).GroupBy(s => rows.First(r => KeyOf(r) == KeyOf(s.FoundBy!)).Number).OrderBy(g => g.Key))
-            yield return $"Seen and heard by nobody, found by row {Numbers.Whole(group.Key)}: {Listed(group.Select(s => s.Fault))}";
-        if (silent.Exists(s => s.FoundBy is null)) yield return $"Found by no row of this sheet: {Listed(silent.Where(s => s.FoundBy is null).Select(s => s.Fault))}";
+            yield return $"Seen and heard by nobody, found by row {Numbers.Whole(group.Key)}: {Listed(group.Select(s => s.Text))}";
+        if (Array.Exists(silent, s => s.FoundBy is null)) yield return $"Found by no row of this sheet: {Listed(silent.Where(s => s.FoundBy is null).OrderByDescending(s => s.Weight).Select(s => s.Text))}";
     }
 
     private static string Listed(IEnumerable<string> faults)

@@ -13,6 +13,7 @@ internal sealed class SheetRows
     private readonly RowSearch search;
     private readonly Bands bands;
     private readonly Deviations deviations;
+    private readonly DiagnosisRules rules;
     private readonly Vocabulary words;
 
     /// <summary>The rows of a piece.</summary>
@@ -22,6 +23,7 @@ internal sealed class SheetRows
         search = new(bench);
         bands = new(bench);
         deviations = new(bench, search);
+        rules = new(bench, bench.Meter, new Beliefs(bench.Meter, []), [], false, words);
         MandatoryRows mandatory = new(bench);
         if (bench.Dictionary.Faults.All(f => f.Mode.On == "nothing"))
         {
@@ -41,35 +43,33 @@ internal sealed class SheetRows
     /// <summary>The rows, not yet numbered.</summary>
     public ImmutableArray<CheckRow> Rows { get; }
 
-    /// <summary>The faults that no look shows in any setting, each with the reading of the sheet that finds it; <see langword="null"/> where none does.</summary>
-    public IEnumerable<(string Fault, CheckRow? FoundBy)> Silent()
-    {
-        foreach (var cells in search.Counted.GroupBy(c => bench.Dictionary.Cells[c].Fault))
-        {
-            if (cells.Any(search.IsSeen)) continue;
-            var found = Tests.FirstOrDefault(t => t is not LookTest && cells.Any(c => search.ShownBy(t).Contains(c)));
-            yield return (bench.Dictionary.Faults[cells.Key].Text, found is null ? null : Row(found));
-        }
-    }
-
-    /// <summary>Which part of the faults that are counted the rows show, by their weights.</summary>
-    public (double Shown, double All) Coverage()
+    /// <summary>The faults that are counted, each with what becomes of it here.</summary>
+    public IEnumerable<CountedFault> Faults()
     {
         double Weight(int cell) => bench.Dictionary.Faults[bench.Dictionary.Cells[cell].Fault].Weight / bench.Dictionary.Faults[bench.Dictionary.Cells[cell].Fault].Mode.Sizes.Length;
-        HashSet<int> shown = [.. Tests.SelectMany(search.ShownBy)];
-        return (shown.Sum(Weight), search.Counted.Sum(Weight));
+        var shownBy = Tests.Select(t => (Test: t, Cells: search.ShownBy(t).ToHashSet())).ToArray();
+        HashSet<int> shown = [.. shownBy.SelectMany(t => t.Cells)];
+        Dictionary<Test, CheckRow> rows = [];
+        foreach (var cells in search.Counted.GroupBy(c => bench.Dictionary.Cells[c].Fault))
+        {
+            bool isSeen = cells.Any(search.IsSeen);
+            var found = isSeen ? null : Array.Find(shownBy, t => t.Test is not LookTest && cells.Any(t.Cells.Contains)).Test;
+            if (found is not null && !rows.ContainsKey(found)) rows[found] = Row(found);
+            yield return new(bench.Dictionary.Faults[cells.Key].Text, cells.Sum(Weight), cells.Where(shown.Contains).Sum(Weight)) { IsSeen = isSeen, FoundBy = found is null ? null : rows[found] };
+        }
     }
 
     private CheckRow Row(Test test)
     {
         string red = bench.Text.Red(test);
         if (test is OhmsTest { Pulled: not -1 } o) red += ", " + bench.Text.Pulled(o);
-        var caution = new DiagnosisRules(bench, new Beliefs(bench.Meter, []), [], false, words).CautionsOf(test).Where(c => test is not OhmsTest || c.StartsWith("Fuses in", StringComparison.Ordinal));
+        // That the battery is out stands above all rows in ohms.
+        IEnumerable<string> cautions = test is OhmsTest ? [rules.FusesIn(test)] : rules.CautionsOf(test);
         return new(0, StageOf(test), bench.Dictionary.Settings[test.Setting].Name, red, bench.Text.Black(test), bands.Expected(test), bands.Text(test), deviations.Of(test))
         {
-            OfBattery = test is VoltsTest v && !bench.Text.Floats(v, bands.SoundCell) && bands.OfBattery(v) is not null ? Percent(v) : "",
+            OfBattery = test is VoltsTest v && !bench.Text.Floats(v, bands.SoundCell) && bench.Meter.Battery.Of(v) is not null ? Percent(v) : "",
             Stands = bench.Dictionary.Settings[test.Setting].Stands,
-            Caution = string.Join(" ", caution),
+            Caution = string.Join(" ", cautions),
         };
     }
 
@@ -78,7 +78,7 @@ internal sealed class SheetRows
         .Select(t => Row(t) with { Stage = CheckStage.Hot, IfNot = "more than cold: a joint warms; feel it, and mend what is too hot to hold" });
 
     // A drop is told in volts; a hundredth of the battery's is none.
-    private string Percent(VoltsTest test) => bands.ShareOfBattery(test) is var share && share >= 0.01 && test.Black < 0 ? Numbers.Plain(100 * share, 0) + " %" : "";
+    private string Percent(VoltsTest test) => bench.Meter.Battery.ShareOf(test) is var share && share >= 0.01 && test.Black < 0 ? Numbers.Plain(100 * share, 0) + " %" : "";
 
     private CheckStage StageOf(Test test)
     {

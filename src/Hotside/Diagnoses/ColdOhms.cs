@@ -19,6 +19,8 @@ internal sealed class ColdOhms(FaultDictionary dictionary)
     private const double LeakSiemens = 1e-7;
 
     private readonly Dictionary<(int Setting, int Cell, int Pulled), double[]> known = [];
+    private readonly List<Law?[]> bases = [];
+    private readonly List<int> likes = [];
     private readonly Dictionary<StateSolver, StarMesh> meshes = [];
 
     /// <summary>The decimal logarithm of the ohms from a node to the return.</summary>
@@ -28,8 +30,7 @@ internal sealed class ColdOhms(FaultDictionary dictionary)
     /// <param name="pulled">The fuse that is pulled; −1 for none.</param>
     public Expectation At(int setting, int cell, int node, int pulled)
     {
-        if (!known.TryGetValue((setting, cell, pulled), out double[]? all)) known[(setting, cell, pulled)] = all = Compute(setting, cell, pulled);
-        double ohms = all[node];
+        double ohms = All(LikeOf(setting), cell, pulled)[node];
         if (ohms >= Open) return new(Math.Log10(Open), OpenSigma);
         double lead = Lead / ohms / Math.Log(10);
         return new(Math.Log10(ohms), Math.Sqrt((Decade * Decade) + (lead * lead) + (OfParts * OfParts)));
@@ -38,24 +39,51 @@ internal sealed class ColdOhms(FaultDictionary dictionary)
     /// <summary>A reading as it is compared: its decimal logarithm, no less than a meter shows.</summary>
     public static double Compared(double ohms) => Math.Log10(Math.Clamp(ohms, Least, Open));
 
+    private double[] All(int setting, int cell, int pulled)
+    {
+        if (known.TryGetValue((setting, cell, pulled), out double[]? all)) return all;
+        var fault = dictionary.Faults[dictionary.Cells[cell].Fault];
+        bool isNoneOfOhms = fault.Crossed is null && dictionary.BlownBy(cell).IsEmpty && !FaultLaws.ChangesOhms(bases[setting], fault);
+        return known[(setting, cell, pulled)] = isNoneOfOhms && cell != dictionary.SoundCell ? All(setting, dictionary.SoundCell, pulled) : Compute(setting, cell, pulled);
+    }
+
+    // With the battery out many settings are one: what a key feeds is not fed.
+    private int LikeOf(int setting)
+    {
+        while (likes.Count <= setting)
+        {
+            var laws = BaseIn(likes.Count, dictionary.Bench.Solver);
+            int same = bases.FindIndex(b => b.AsSpan().SequenceEqual(laws));
+            likes.Add(same < 0 ? bases.Count : likes[same]);
+            bases.Add(laws);
+        }
+        return likes[setting];
+    }
+
     private double[] Compute(int setting, int cell, int pulled)
     {
         var (number, size) = dictionary.Cells[cell];
         var fault = dictionary.Faults[number];
         var solver = fault.Crossed ?? dictionary.Bench.Solver;
-        var model = solver.Model;
-        int[] state = FaultDictionary.StateOf(solver, dictionary.Settings[setting]);
-        var laws = model.LawsIn(state, state, dictionary.Settings[setting].Values, isAtOnce: true);
-        Array.Resize(ref laws, solver.Network.Edges.Length);
-        foreach (var element in model.Elements)
-            for (int e = element.FirstEdge; e < element.FirstEdge + element.EdgeCount; e++)
-                if (element.Element is { IsSource: true, When: null } || laws[e] is not ClampLaw { IsLine: true, Emf: 0 }) laws[e] = null;
-        FaultLaws.Apply(laws, fault, size.Middle, model, isPowered: false);
+        Law?[] laws = fault.Crossed is null ? [.. bases[setting]] : BaseIn(setting, solver);
+        FaultLaws.Apply(laws, fault, size.Middle, solver.Model, isPowered: false);
         foreach (int fuse in dictionary.BlownBy(cell)) laws[dictionary.Fuses[fuse].FirstEdge] = null;
         if (pulled == OhmsTest.AllFuses)
             foreach (int fuse in dictionary.Pullable) laws[dictionary.Fuses[fuse].FirstEdge] = null;
         if (pulled >= 0) laws[dictionary.Fuses[pulled].FirstEdge] = null;
         return Solve(solver, laws);
+    }
+
+    // Filaments cold, motors standing, sources out.
+    private Law?[] BaseIn(int setting, StateSolver solver)
+    {
+        int[] state = FaultDictionary.StateOf(solver, dictionary.Settings[setting]);
+        var laws = solver.Model.LawsIn(state, state, dictionary.Settings[setting].Values, isAtOnce: true);
+        Array.Resize(ref laws, solver.Network.Edges.Length);
+        foreach (var element in solver.Model.Elements)
+            for (int e = element.FirstEdge; e < element.FirstEdge + element.EdgeCount; e++)
+                if (element.Element is { IsSource: true, When: null } || laws[e] is not ClampLaw { IsLine: true, Emf: 0 }) laws[e] = null;
+        return laws;
     }
 
     private double[] Solve(StateSolver solver, Law?[] laws)
@@ -64,15 +92,8 @@ internal sealed class ColdOhms(FaultDictionary dictionary)
         double[] siemens = new double[laws.Length];
         for (int e = 0; e < laws.Length; e++) siemens[e] = laws[e]?.Chord.Siemens ?? (e >= solver.Model.Network.Edges.Length ? LeakSiemens : 0);
         mesh.Factor(siemens);
-        double[] ohms = new double[solver.Network.NodeCount], volts = new double[solver.Network.NodeCount];
-        for (int n = 0; n < ohms.Length; n++)
-        {
-            Array.Clear(volts);
-            volts[n] = 1;
-            mesh.Solve(volts);
-            // An island that nothing ties gets 0 V.
-            ohms[n] = volts[n] <= 0 ? Open : Math.Clamp(volts[n], Least, Open);
-        }
+        double[] ohms = mesh.Ohms();
+        for (int n = 0; n < ohms.Length; n++) ohms[n] = Math.Clamp(ohms[n], Least, Open);
         return ohms;
     }
 }

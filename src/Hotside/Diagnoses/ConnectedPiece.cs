@@ -94,6 +94,6 @@ internal static class ConnectedPiece
         foreach (var conductor in loose.Conductors.Where(c => !c.From.IsFree && !c.To.IsFree)) yield return (conductor.Id, nodes.NodeOf(conductor.From), nodes.NodeOf(conductor.To), false, true);
         foreach (var part in loose.Parts)
             foreach (var element in part.Kind.Elements.Where(e => !e.IsSource))
-                yield return (part.Id, nodes.NodeOf(Nodes.NodeOf(part, element.From)), nodes.NodeOf(Nodes.NodeOf(part, element.To)), element.Type is ElementType.Fuse or ElementType.Breaker, false);
+                yield return (part.Id, nodes.NodeOf(Nodes.NodeOf(part, element.From)), nodes.NodeOf(Nodes.NodeOf(part, element.To)), FuseWay.IsPulled(part, element), false);
     }
 }

@@ -22,21 +22,25 @@ public sealed class Diagnosis
     private readonly DiagnosisBench bench;
     private readonly State state;
     private readonly Vocabulary words;
+    private readonly Meter meter;
+    private readonly ReadingText text;
 
     private Diagnosis(DiagnosisBench bench, State state, Vocabulary words)
     {
         (this.bench, this.state, this.words) = (bench, state, words);
         lock (bench.Gate)
         {
-            Beliefs beliefs = new(bench.Meter, state.Observations, state.Mended);
-            DiagnosisRules rules = new(bench, beliefs, state.Observations, state.IsSmoking, words);
+            meter = bench.Meter.With(state.Observations);
+            text = new(meter, bench.Tests);
+            Beliefs beliefs = Believed();
+            DiagnosisRules rules = new(bench, meter, beliefs, state.Observations, state.IsSmoking, words);
             var classes = bench.Classes.Of(beliefs.Order.Where(f => beliefs.OfFault[f] >= LeastTold).Take(MostTold));
             var sorted = classes.OrderByDescending(c => c.Sum(f => beliefs.OfFault[f])).ToArray();
             Suspects = [.. sorted.Select(c => SuspectOf(c, beliefs))];
             IsFound = Suspects is [{ Share.DecimalFractions: > Enough }, ..];
             var taken = state.Observations.Select(o => o.Test).Concat(state.Struck).ToHashSet();
             int last = state.Observations.IsEmpty ? -1 : state.Observations[^1].Test.Setting;
-            var next = IsFound ? null : NextTest.Of(beliefs, bench.Meter, bench.Tests, t => !taken.Contains(t) && rules.Allows(t), last);
+            var next = IsFound ? null : NextTest.Of(beliefs, meter, bench.Tests, t => !taken.Contains(t) && rules.Allows(t), last);
             test = next?.Test;
             Next = next is null ? null : ReadingOf(next, sorted, beliefs, rules);
             Notes = [.. rules.Notes(), .. state.Surprise.Length > 0 ? new[] { state.Surprise } : []];
@@ -72,8 +76,8 @@ public sealed class Diagnosis
         lock (bench.Gate)
         {
             var more = Taken(bench, reading);
-            Beliefs before = new(bench.Meter, state.Observations, state.Mended);
-            bool isSurprise = more.Any(o => before.OfCell.Where((p, c) => bench.Meter.Missed(o, c) < FarOff).Sum() < Surprising);
+            Beliefs before = Believed();
+            bool isSurprise = more.Any(o => before.OfCell.Where((p, c) => meter.Missed(o, c) < FarOff).Sum() < Surprising);
             string surprise = isSurprise ? $"\"{reading}\" is what hardly any suspect would show. Repeat it: a lead on the wrong point or a bad contact is likelier." : "";
             return new(bench, state with { Observations = [.. state.Observations, .. more], Surprise = surprise }, words);
         }
@@ -109,7 +113,7 @@ public sealed class Diagnosis
     {
         lock (bench.Gate)
         {
-            Beliefs beliefs = new(bench.Meter, state.Observations, state.Mended);
+            Beliefs beliefs = Believed();
             return new(bench, state with { Observations = [], Surprise = "", Mended = state.Mended.Add(beliefs.Order[0]) }, words);
         }
     }
@@ -154,7 +158,7 @@ public sealed class Diagnosis
             loads.AddRange(named.IsEmpty ? [study.Load(name)] : named);
         }
         foreach (string fuse in complaint.Blown)
-            loads.AddRange(study.Circuit.FindPart(fuse) is null ? throw new ArgumentException($"There is no fuse \"{fuse}\"" + NearestName.Suggestion(fuse, study.Circuit.Parts.Select(p => p.Id)), nameof(complaint)) : DiagnosisBench.LoadsAt(study, fuse));
+            loads.AddRange(study.Circuit.FindPart(fuse.Split('.')[0]) is not { } part ? throw new ArgumentException($"There is no fuse \"{fuse}\"" + NearestName.Suggestion(fuse, study.Circuit.Parts.Select(p => p.Id)), nameof(complaint)) : DiagnosisBench.LoadsAt(study, part.Id));
         if (loads.Count > 0) return [.. loads.Distinct()];
         foreach (string reading in complaint.Readings)
             if (ReadingLine.Read(reading, out _) is { } line)
@@ -187,18 +191,20 @@ public sealed class Diagnosis
     {
         lock (bench.Gate)
         {
-            Beliefs beliefs = new(bench.Meter, state.Observations, state.Mended);
+            Beliefs beliefs = Believed();
             int cell = beliefs.Leading(1, beliefs.OfCell.Length).First(c => bench.Dictionary.Faults[bench.Dictionary.Cells[c].Fault].Mode.Change != FaultChange.Unknown);
             double value = asked switch
             {
-                LookTest look => (int)bench.Text.Likeliest(look, cell),
+                LookTest look => (int)text.Likeliest(look, cell),
                 FuseTest fuse => bench.Meter.IsBlown(fuse.Fuse, cell) ? 1 : 0,
-                OhmsTest => Math.Pow(10, bench.Meter.Expect(asked, cell).Mean),
-                _ => bench.Meter.Expect(asked, cell).Mean,
+                OhmsTest => Math.Pow(10, meter.Expect(asked, cell).Mean),
+                _ => meter.Expect(asked, cell).Mean,
             };
             return new(asked, value, "");
         }
     }
+
+    private Beliefs Believed() => new(meter, state.Observations, state.Mended);
 
     private Suspect SuspectOf(ImmutableArray<int> faults, Beliefs beliefs)
     {
@@ -213,7 +219,6 @@ public sealed class Diagnosis
 
     private NextReading ReadingOf(NextTest next, ImmutableArray<int>[] classes, Beliefs beliefs, DiagnosisRules rules)
     {
-        var text = bench.Text;
         int Likeliest(int fault) => Enumerable.Range(0, bench.Dictionary.Cells.Length).Where(c => bench.Dictionary.Cells[c].Fault == fault).MaxBy(c => beliefs.OfCell[c]);
         return new(bench.Dictionary.Settings[next.Test.Setting].Name, text.Red(next.Test), text.Black(next.Test), text.Asks(next.Test),
             $"splits {Numbers.Whole(next.Suspects)} suspects {string.Join(" / ", next.Groups.Select(Numbers.Whole))}")

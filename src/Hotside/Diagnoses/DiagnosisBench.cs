@@ -43,12 +43,14 @@ internal sealed class DiagnosisBench
     /// <param name="study">The circuit, studied.</param>
     /// <param name="alteration">The alteration, where the circuit is the altered one: what it touched fails more often; else <see langword="null"/>.</param>
     /// <param name="loads">The loads; none for the whole circuit.</param>
-    public static DiagnosisBench Of(CircuitStudy study, Alteration? alteration, ImmutableArray<LoadStudy> loads)
+    /// <param name="elsewhere">Parts and wires of the piece whose faults are looked at elsewhere; <see langword="null"/>: none.</param>
+    public static DiagnosisBench Of(CircuitStudy study, Alteration? alteration, ImmutableArray<LoadStudy> loads, IReadOnlySet<string>? elsewhere = null)
     {
         var loose = LooseJoints.Of(study.Circuit);
         var piece = loads.IsEmpty ? loose : ConnectedPiece.Of(study, loose, loads);
         Bench bench = new(piece, isPiece: piece.Parts.Length < study.Circuit.Parts.Length);
-        return new(study, bench, FaultList.Of(bench, FactorOf(study.Circuit, alteration)), loads);
+        var faults = FaultList.Of(bench, FactorOf(study.Circuit, alteration));
+        return new(study, bench, elsewhere is null ? faults : [.. faults.Where(f => f.Items.IsEmpty || !elsewhere.Contains(f.Items[0]))], loads);
     }
 
     /// <summary>A whole circuit with no fault in mind: what it reads when all is well.</summary>

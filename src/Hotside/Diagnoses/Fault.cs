@@ -22,8 +22,8 @@ internal sealed record Fault(FaultMode Mode, string Text, ImmutableArray<string>
     /// <summary>How many edges it changes, one behind the other.</summary>
     public int EdgeCount { get; init; } = 1;
 
-    /// <summary>The part whose fuse it is, where a blown fuse is seen; else empty.</summary>
-    public string Fuse { get; init; } = "";
+    /// <summary>Whether it is that this fuse has opened by itself, which is seen.</summary>
+    public bool IsBlown(ModelElement fuse) => Mode is { On: "fuse", Change: FaultChange.Out } && FirstEdge == fuse.FirstEdge;
 
     /// <summary>The circuit with wires crossed, for a fault that no other law of an edge can show.</summary>
     public StateSolver? Crossed { get; init; }

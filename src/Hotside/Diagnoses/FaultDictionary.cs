@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using Hotside.Circuits;
 using Hotside.Sizing.Guards;
 using Hotside.Solving;
+using Hotside.Solving.Laws;
 using Hotside.Solving.Relays;
 
 namespace Hotside.Diagnoses;
@@ -40,6 +41,7 @@ internal sealed class FaultDictionary
     {
         (this.bench, Faults, this.settings) = (bench, faults, [.. settings]);
         Cells = [.. faults.SelectMany((f, i) => f.Mode.Sizes.Select(s => new FaultCell(i, s)))];
+        SoundCell = Enumerable.Range(0, Cells.Length).First(c => faults[Cells[c].Fault].Mode.Change == FaultChange.None);
         fuses = [.. bench.Model.Elements.Where(e => e.Element.Type is ElementType.Fuse or ElementType.Breaker && e.EdgeCount > 0)];
         for (int s = 0; s < settings.Length; s++) SolveHealthy(s);
         double[] amperes = new double[bench.Model.Edges.Length];
@@ -62,6 +64,9 @@ internal sealed class FaultDictionary
 
     /// <summary>The faults by size; those of one fault follow each other.</summary>
     public ImmutableArray<FaultCell> Cells { get; }
+
+    /// <summary>The cell in which nothing is wrong.</summary>
+    public int SoundCell { get; }
 
     public IReadOnlyList<BenchSetting> Settings => settings;
 
@@ -100,11 +105,13 @@ internal sealed class FaultDictionary
     public ImmutableArray<ModelElement> Fuses => fuses;
 
     /// <summary>The numbers of those that a hand takes out of their way: fuses, and breakers that are parts by themselves; not the one within a switch.</summary>
-    public IEnumerable<int> Pullable => Enumerable.Range(0, fuses.Length)
-        .Where(f => fuses[f].Element.Type == ElementType.Fuse || fuses[f].Part.Kind.Elements.All(e => e.Type is ElementType.Fuse or ElementType.Breaker));
+    public IEnumerable<int> Pullable => Enumerable.Range(0, fuses.Length).Where(f => FuseWay.IsPulled(fuses[f].Part, fuses[f].Element));
 
-    /// <summary>Their parts.</summary>
-    public IEnumerable<string> PullableParts => Pullable.Select(f => fuses[f].Part.Id).Distinct();
+    /// <summary>The name of a fuse: its part, with the way where the part has several.</summary>
+    public string FuseName(int fuse) => FuseWay.NameOf(fuses[fuse].Part, fuses[fuse].Element);
+
+    /// <summary>The names of those that are taken out by hand.</summary>
+    public IEnumerable<string> PullableNames => Pullable.Select(FuseName);
 
     /// <summary>The positions of a setting, relays released.</summary>
     public static int[] StateOf(StateSolver solver, BenchSetting setting) => solver.StateOf(setting.Positions);
@@ -180,22 +187,50 @@ internal sealed class FaultDictionary
     {
         var (number, size) = Cells[cell];
         var fault = Faults[number];
-        if (IsIdle(fault, setting) && blown[cell].IsEmpty) return healthy[setting];
+        if (Unmoved(setting, cell) is { } known) return known;
         var near = healthyAt[setting].Point.Volts;
         SeededDraws draws = new((ulong)cell + 1);
         float[][] volts = new float[CellPoint.Samples][], sound = new float[CellPoint.Samples][];
         var stated = Solve(settings[setting], fault, size.Middle, blown[cell], null, near);
         (volts[0], sound[0]) = (Narrow(stated), healthy[setting].Volts[0]);
+        double[] start = new double[near.Length];
         for (int i = 1; i < volts.Length; i++)
         {
             int which = ((cell * CellPoint.Samples) + i) % Drawn;
-            volts[i] = Narrow(Solve(settings[setting], fault, size.At(draws.Share()), blown[cell], tolerances[which], stated.Point.Volts));
             sound[i] = drawn[setting][which];
+            // The fault moves potentials here about as it does where all is as stated.
+            for (int n = 0; n < start.Length; n++) start[n] = sound[i][n] + stated.Point.Volts[n] - near[n];
+            volts[i] = Narrow(Solve(settings[setting], fault, size.At(draws.Share()), blown[cell], tolerances[which], start));
         }
         return new(volts, Ties.FloatingAt(fault.Crossed ?? bench.Solver, stated), stated.State) { Sound = sound };
     }
 
-    // Without a current through it a resistance changes nothing, nor does a contact that is closed anyway.
+    // A fault that leaves every current as it is when all is well (a break where none flows, a short where there are no volts) changes no potential; another node may float.
+    private CellPoint? Unmoved(int setting, int cell)
+    {
+        var (number, size) = Cells[cell];
+        var fault = Faults[number];
+        if (fault.Crossed is not null) return null;
+        if (blown[cell].IsEmpty && IsIdle(fault, setting)) return healthy[setting];
+        var at = healthyAt[setting];
+        Law?[] laws = [.. at.Laws];
+        FaultLaws.Apply(laws, fault, size.Middle, bench.Model, isPowered: true);
+        foreach (int fuse in blown[cell]) laws[fuses[fuse].FirstEdge] = null;
+        for (int e = fault.FirstEdge; e < fault.FirstEdge + fault.EdgeCount; e++)
+            if (IsMoved(e)) return null;
+        foreach (int fuse in blown[cell])
+            if (IsMoved(fuses[fuse].FirstEdge)) return null;
+        bool[] floats = Ties.FloatingAt(bench.Solver, at with { Laws = laws });
+        return floats.AsSpan().SequenceEqual(healthy[setting].Floats) ? healthy[setting] : new(healthy[setting].Volts, floats, at.State);
+
+        bool IsMoved(int edge)
+        {
+            double volts = at.Point.Across(bench.Solver.Network.Edges[edge]);
+            return Math.Abs((laws[edge]?.At(volts).Amperes ?? 0) - (at.Laws[edge]?.At(volts).Amperes ?? 0)) >= LeastAmperes;
+        }
+    }
+
+    // Known without a look at what floats: a resistance where no current flows, a contact that is closed anyway.
     private bool IsIdle(Fault fault, int setting) => fault.Mode.Change switch
     {
         FaultChange.None or FaultChange.Unknown => true,

@@ -31,6 +31,18 @@ internal static class FaultLaws
             };
     }
 
+    /// <summary>Whether a fault changes what an ohmmeter shows, the battery taken out.</summary>
+    /// <param name="laws">The laws without it.</param>
+    /// <param name="fault">The fault, no wires crossed.</param>
+    public static bool ChangesOhms(Law?[] laws, Fault fault)
+    {
+        if (fault.FirstEdge < 0 || fault.Mode.Change is FaultChange.Dead or FaultChange.Weak or FaultChange.Reversed) return false;
+        if (fault.Mode.Change is FaultChange.Bridge or FaultChange.Bypass or FaultChange.Closed) return true;
+        for (int e = fault.FirstEdge; e < fault.FirstEdge + fault.EdgeCount; e++)
+            if (laws[e] is not null) return true;
+        return false;
+    }
+
     private static Law Changed(Law law, FaultChange change, double size) => change switch
     {
         FaultChange.Series => LawScale.InSeries(law, size),

@@ -56,7 +56,7 @@ internal sealed class FaultList
             ElementType.Contact when part.Kind.Letter == "X" => ("way", $"way {element.From}-{element.To} of {part.Id}", 1),
             ElementType.Contact => (IsMovedByHand(part, element) ? "hand contact" : "relay contact", contact, 1.0 / contacts),
             ElementType.Link or ElementType.Shunt => ("way", $"{part.Id} inside", 1),
-            ElementType.Fuse or ElementType.Breaker => ("fuse", part.Id, 1),
+            ElementType.Fuse or ElementType.Breaker => ("fuse", FuseWay.NameOf(part, element), 1),
             ElementType.Lamp => ("lamp", load, 1),
             ElementType.Motor or ElementType.Horn or ElementType.Gauge or ElementType.Heater => ("motor", load, 1),
             ElementType.Coil => ("coil", $"the {element.Name} of {part.Id}", 1),
@@ -110,7 +110,9 @@ internal sealed class FaultList
                     var crossed = Circuit.Conductors.SetItem(a.Index, Moved(a.Conductor, a.End, b.End)).SetItem(b.Index, Moved(b.Conductor, b.End, a.End));
                     if (bench.With(crossed) is not { } solver) continue;
                     double factor = Math.Max(factorOf(a.Conductor.Id), factorOf(b.Conductor.Id));
-                    faults.Add(new(mode, Said(mode, $"{a.Conductor.Id} and {b.Conductor.Id} at {part.Id}"), [a.Conductor.Id, b.Conductor.Id, part.Id], mode.Weight * factor / pairs.Length) { Crossed = solver, Piece = $"{a.Conductor.Id} and {b.Conductor.Id}" });
+                    // A wire with both ends on the part is crossed in two ways.
+                    string at = pairs.Count(p => p.A.Conductor == a.Conductor && p.B.Conductor == b.Conductor) > 1 ? $"{Circuit.TextOf(a.End)} and {Circuit.TextOf(b.End)}" : part.Id;
+                    faults.Add(new(mode, Said(mode, $"{a.Conductor.Id} and {b.Conductor.Id} at {at}"), [a.Conductor.Id, b.Conductor.Id, part.Id], mode.Weight * factor / pairs.Length) { Crossed = solver, Piece = $"{a.Conductor.Id} and {b.Conductor.Id}" });
                 }
         }
     }
@@ -124,7 +126,7 @@ internal sealed class FaultList
     private void Add(string on, string name, string item, int edge, int count, double share)
     {
         foreach (var mode in modes.On(on))
-            faults.Add(new(mode, Said(mode, name), [item], mode.Weight * share * factorOf(item)) { Piece = name, FirstEdge = edge, EdgeCount = count, Fuse = on == "fuse" && mode.Change == FaultChange.Out ? item : "" });
+            faults.Add(new(mode, Said(mode, name), [item], mode.Weight * share * factorOf(item)) { Piece = name, FirstEdge = edge, EdgeCount = count });
     }
 
     private static string Said(FaultMode mode, string name) => string.Format(System.Globalization.CultureInfo.InvariantCulture, mode.Says, name);

@@ -15,17 +15,34 @@ internal sealed class Meter
     private const double OhmDecades = 7;
 
     private readonly double fuseRange;
+    private readonly double[] scales = [];
+    private readonly Dictionary<VoltsTest, bool> going = [];
 
     /// <summary>A meter for a piece.</summary>
     public Meter(FaultDictionary dictionary)
     {
         Dictionary = dictionary;
         Ohms = new(dictionary);
+        Battery = new(dictionary);
         Watched = Diagnoses.Watched.Of(dictionary.Bench.Model);
         fuseRange = 2.6 * dictionary.Bench.Volts;
     }
 
+    private Meter(Meter same, Observation read)
+    {
+        (Dictionary, Ohms, Battery, Watched, fuseRange, Read) = (same.Dictionary, same.Ohms, same.Battery, same.Watched, same.fuseRange, read);
+        scales = new double[Dictionary.Cells.Length];
+    }
+
     public FaultDictionary Dictionary { get; }
+
+    public BatteryShare Battery { get; }
+
+    /// <summary>What the battery was read to have, with which all volts go; <see langword="null"/> where that is not known.</summary>
+    public Observation? Read { get; }
+
+    /// <summary>The same meter, volts as they are with the battery as it was read, if it was.</summary>
+    public Meter With(IEnumerable<Observation> observations) => Battery.ReadIn(observations) is { } read ? new(this, read) : this;
 
     public ColdOhms Ohms { get; }
 
@@ -34,6 +51,7 @@ internal sealed class Meter
     /// <summary>What a reading of volts or ohms (as a logarithm) is expected to be.</summary>
     public Expectation Expect(Test test, int cell) => test switch
     {
+        VoltsTest v when Read is not null && v != Read.Test && GoesWithBattery(v) => Volts(v, Dictionary.At(v.Setting, cell), ScaleOf(cell)),
         VoltsTest v => Volts(v, Dictionary.At(v.Setting, cell)),
         OhmsTest o => Ohms.At(o.Setting, cell, o.Node, o.Pulled),
         _ => throw new ArgumentException("Looks have likelihoods.", nameof(test)),
@@ -74,11 +92,16 @@ internal sealed class Meter
 
     /// <summary>Whether a fuse is blown with a fault.</summary>
     public bool IsBlown(int fuse, int cell) =>
-        Dictionary.BlownBy(cell).Contains(fuse) || Dictionary.Faults[Dictionary.Cells[cell].Fault].Fuse == Dictionary.Fuses[fuse].Part.Id;
+        Dictionary.BlownBy(cell).Contains(fuse) || Dictionary.Faults[Dictionary.Cells[cell].Fault].IsBlown(Dictionary.Fuses[fuse]);
 
-    private Expectation Volts(VoltsTest test, CellPoint point)
+    private bool GoesWithBattery(VoltsTest test) => going.TryGetValue(test, out bool goes) ? goes : going[test] = Battery.Of(test) is not null;
+
+    private double ScaleOf(int cell) => scales[cell] != 0 ? scales[cell] : scales[cell] = Battery.ScaleOf(Read!, cell);
+
+    private Expectation Volts(VoltsTest test, CellPoint point, double scale = 1)
     {
         var between = point.Between(test.Red, test.Black, Ghost * Dictionary.Bench.Volts);
+        between = between with { Mean = scale * between.Mean };
         double digits = test.Black < 0 ? Digits : FineDigits;
         return between.With((Share * Math.Abs(between.Mean)) + digits);
     }

@@ -78,12 +78,13 @@ internal sealed class ReadingPlaces
         return 0;
     }
 
-    /// <summary>The number of a fuse by its part.</summary>
+    /// <summary>The number of a fuse by its name; of one way of a block also by a terminal that no other way has.</summary>
     public int FuseOf(string text, string name)
     {
         foreach (int f in dictionary.Pullable)
-            if (dictionary.Fuses[f].Part.Id == name) return f;
-        throw new PlaceException(UnknownPoint.At(null, text, name) with { Hint = Names.Meant(name, dictionary.PullableParts) });
+            if (dictionary.FuseName(f) == name) return f;
+        int[] ways = [.. dictionary.Pullable.Where(f => dictionary.Fuses[f] is var way && (Nodes.NodeOf(way.Part, way.Element.From).ToString() == name || Nodes.NodeOf(way.Part, way.Element.To).ToString() == name))];
+        return ways is [var only] ? only : throw new PlaceException(UnknownPoint.At(null, text, name) with { Hint = Names.Meant(name, dictionary.PullableNames) });
     }
 
     private Observation Measured(ReadingLine line)

@@ -17,7 +17,7 @@ internal sealed class ReadingText(Meter meter, TestList tests)
         VoltsTest v => Point(v.Red),
         OhmsTest o => Point(o.Node),
         LookTest l => meter.Watched[l.Watched].Name,
-        FuseTest f => meter.Dictionary.Fuses[f.Fuse].Part.Id,
+        FuseTest f => meter.Dictionary.FuseName(f.Fuse),
         _ => "",
     };
 
@@ -41,7 +41,7 @@ internal sealed class ReadingText(Meter meter, TestList tests)
     };
 
     /// <summary>Which fuses are pulled for a reading in ohms: <c>F2 pulled</c>; empty for none.</summary>
-    public string Pulled(OhmsTest test) => test.Pulled == OhmsTest.AllFuses ? "all fuses pulled" : test.Pulled >= 0 ? meter.Dictionary.Fuses[test.Pulled].Part.Id + " pulled" : "";
+    public string Pulled(OhmsTest test) => test.Pulled == OhmsTest.AllFuses ? "all fuses pulled" : test.Pulled >= 0 ? meter.Dictionary.FuseName(test.Pulled) + " pulled" : "";
 
     /// <summary>As it is entered, the value left open.</summary>
     public string Entry(Test test)

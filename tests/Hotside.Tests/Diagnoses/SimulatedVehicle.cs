@@ -44,7 +44,7 @@ internal sealed class SimulatedVehicle
     public Observation Read(Test test) => new(test, test switch
     {
         LookTest look => (double)Look(look),
-        FuseTest fuse => blown.Contains(fuse.Fuse) || Fault.Fuse == dictionary.Fuses[fuse.Fuse].Part.Id ? 1 : 0,
+        FuseTest fuse => blown.Contains(fuse.Fuse) || Fault.IsBlown(dictionary.Fuses[fuse.Fuse]) ? 1 : 0,
         VoltsTest volts => Volts(Misplaced(volts)),
         OhmsTest ohms => Ohms(ohms),
         _ => 0,

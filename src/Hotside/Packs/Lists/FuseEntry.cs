@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Hotside.Circuits;
+using Hotside.Diagnoses;
 using Hotside.Sizing;
 using Hotside.Studies;
 using Hotside.Wording;
@@ -57,7 +58,7 @@ internal sealed record FuseEntry(Part Part, string Name)
         // Of several ways in one block nothing tells which a path passes.
         LoadStudy[] dead = isOneOfSeveral ? [] : [.. loads.Where(l => l.Paths.All(p => p.HotWay.Contains(part.Id) || p.GroundWay.Contains(part.Id)))];
         double? amperes = fuse.Rating?.Amperes;
-        return new(part, isOneOfSeveral ? $"{part.Id} {fuse.Element.Name}" : part.Id)
+        return new(part, FuseWay.NameOf(part, fuse.Element))
         {
             Amperes = amperes,
             Rating = amperes is { } known ? Circuits.Numbers.Plain(known) + " A" : string.Join(", ", QuantityWords.Of(part.Ratings)),

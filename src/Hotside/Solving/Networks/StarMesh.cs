@@ -59,6 +59,45 @@ internal sealed class StarMesh(Network network)
         }
     }
 
+    /// <summary>What <see cref="Ohms"/> tells of a node that nothing ties to the reference: this or more.</summary>
+    public const double Untied = 1e15;
+
+    /// <summary>
+    /// The resistance from every node to the reference, in ohms: the diagonal of the inverse, found from the last node back with what it has in common with its neighbours
+    /// (Takahashi, Fagan and Chen, Power Industry Computer Applications 1973, from memory). As quick as one factoring.
+    /// </summary>
+    public double[] Ohms()
+    {
+        int[] starts = order.Starts, others = order.Neighbours, slots = order.Slots, pairs = order.PairSlots;
+        double[] ohms = new double[network.NodeCount], common = new double[order.SlotCount], along = new double[network.NodeCount];
+        for (int k = order.Pivots.Length - 1; k >= 0; k--)
+        {
+            int node = order.Pivots[k], first = starts[k], end = starts[k + 1], pair = order.PairStarts[k];
+            double sum = pivots[node];
+            if (sum == 0)
+            {
+                ohms[node] = Untied;
+                continue;
+            }
+            for (int p = first; p < end; p++) along[p - first] = conductances[slots[p]] / sum * ohms[others[p]];
+            for (int p = first; p < end; p++)
+                for (int q = p + 1; q < end; q++)
+                {
+                    double both = common[pairs[pair++]];
+                    along[p - first] += conductances[slots[q]] / sum * both;
+                    along[q - first] += conductances[slots[p]] / sum * both;
+                }
+            double all = 1 / sum;
+            for (int p = first; p < end; p++)
+            {
+                common[slots[p]] = along[p - first];
+                all += conductances[slots[p]] / sum * along[p - first];
+            }
+            ohms[node] = all;
+        }
+        return ohms;
+    }
+
     private void Gather(ReadOnlySpan<double> siemens)
     {
         if (conductances.Length != order.SlotCount) conductances = new double[order.SlotCount];
