@@ -36,6 +36,9 @@ internal sealed class Neighbourhood
         distinct = [.. branches.Select(b => b.When).Concat(graph.Sources.Select(s => s.When)).Where(c => c.IsOpen).Distinct()];
     }
 
+    /// <summary>How often one-way elements are turned before that is given up; <see langword="null"/>: as often as their number asks for.</summary>
+    public int? MostTurns { get; init; }
+
     public ContactGraph Graph { get; }
 
     public ImmutableArray<Branch> Branches { get; }

@@ -16,6 +16,8 @@ internal sealed class OperatingPoint
     // Below so many volts a one-way element is neither turned nor reversed: rounding.
     private const double Rounding = 1e-9;
 
+    private const int TurnedTogether = 10;
+
     private readonly Neighbourhood place;
     private readonly double[] siemens;
     private readonly bool[] isOut;
@@ -73,12 +75,12 @@ internal sealed class OperatingPoint
     {
         int[] oneWay = [.. place.OneWay.Where(i => siemens[i] > 0)];
         if (oneWay.Length == 0) return;
-        int together = 10, alone = 50 + (10 * oneWay.Length);
-        for (int round = 0; round < together + alone; round++)
+        int most = place.MostTurns ?? TurnedTogether + 50 + (10 * oneWay.Length);
+        for (int round = 0; round < most; round++)
         {
             int[] wrong = [.. oneWay.Where(i => VoltsAcross(place.Branches[i]) is var volts && Math.Abs(volts) > Rounding && volts < 0 != isOut[i])];
             if (wrong.Length == 0) return;
-            foreach (int i in round < together ? wrong : wrong[..1]) isOut[i] ^= true;
+            foreach (int i in round < TurnedTogether ? wrong : wrong[..1]) isOut[i] ^= true;
             potentials = Solve();
         }
         IsUnsettled = true;

@@ -30,8 +30,12 @@ internal sealed class ControlWriter
         var all = CubesOf(wanted, indifferent).Select(Combine)
             .OrderBy(c => c.All.Length)
             .ThenBy(c => string.Concat(c.All.SelectMany(Key)), StringComparer.Ordinal).ToImmutableArray();
-        bool isCut = primes.IsCut(wanted, indifferent) || all.Length > Control.Most;
-        return new(all.Length > Control.Most ? all[..Control.Most] : all) { Whole = isCut ? TermOf(wanted & !indifferent) : null };
+        bool isCut = primes.IsCut(wanted, indifferent);
+        return new(isCut && all.Length > Control.Most ? all[..Control.Most] : all)
+        {
+            Whole = isCut || all.Length > Control.Most ? TermOf(wanted & !indifferent) : null,
+            IsCut = isCut,
+        };
     }
 
     /// <summary>The combinations as products over the diagram's variables.</summary>

@@ -25,8 +25,12 @@ internal sealed class LoadFindings(SwitchingStudy study)
     }
 
     /// <summary>The sneak path of a load; <see langword="null"/> when none.</summary>
-    public SneakPath? SneakOf(int index, LoadStudy verdict)
+    /// <param name="index">The load.</param>
+    /// <param name="verdict">Its verdict.</param>
+    /// <param name="isSettled">Whether its volts are known in all states that were looked at; those of others are not told.</param>
+    public SneakPath? SneakOf(int index, LoadStudy verdict, out bool isSettled)
     {
+        isSettled = true;
         if (verdict.Side is SwitchedSide.InSeries or SwitchedSide.Dead || verdict.Element.IsInternal || verdict.IsMomentary) return null;
         var regime = study.Whole;
         var feed = regime.Feeding.Loads[index];
@@ -39,9 +43,11 @@ internal sealed class LoadFindings(SwitchingStudy study)
         foreach (var states in study.ExamplesOf(sneaks, regime.Short).Take(SneakPath.Looked))
         {
             int[] state = regime.Settling.StateOf(states, along);
+            var point = study.Neighbourhoods.Of(feed.Load).Point(state);
+            isSettled &= !point.IsUnsettled;
             // Equal volts stay equal, whatever their last digits.
-            double volts = Math.Round(Math.Abs(study.Neighbourhoods.Of(feed.Load).Point(state).VoltsAcross(feed.Load)), 6);
-            if (volts <= worst || regime.Feeding.StringIn(feed.Load, state) is not { } found) continue;
+            double volts = Math.Round(Math.Abs(point.VoltsAcross(feed.Load)), 6);
+            if (point.IsUnsettled || volts <= worst || regime.Feeding.StringIn(feed.Load, state) is not { } found) continue;
             (worst, when, through) = (volts, states, found.Branches);
         }
         if (worst < SneakPath.Nothing * rated) return null;
