@@ -25,6 +25,8 @@ internal sealed class Nodes
                 if (element is { IsLink: true, When: null })
                     nodes.Join(NodeOf(part, element.From), NodeOf(part, element.To));
         }
+        // So that it is one look each time.
+        foreach (var end in nodes.parents.Keys.ToArray()) nodes.parents[end] = nodes.Representative(end);
         return nodes;
     }
 

@@ -85,12 +85,16 @@ internal sealed class FaultSolver
     }
 
     // The fault comes while relays stand where they do.
-    private StatePoint Solve(Setting setting, StatePoint healthy, Action<Law?[]> change) => solver.Solve(healthy.State, setting.Values, laws =>
+    private StatePoint Solve(Setting setting, StatePoint healthy, Action<Law?[]> change)
     {
-        Array.Resize(ref laws, solver.Network.Edges.Length);
-        change(laws);
-        return laws;
-    }, healthy.Point.Volts);
+        return solver.SolveOn(solver.SolveHeld(healthy, Changed), setting.Values, Changed);
+
+        Law?[] Changed(Law?[] laws)
+        {
+            change(laws);
+            return laws;
+        }
+    }
 
     private StatePoint HealthyIn(Setting setting)
     {

@@ -51,35 +51,35 @@ internal sealed class ShortCircuits
         List<ModelElement> opened = [];
         var openings = ImmutableArray.CreateBuilder<FuseOpening>();
         // A relay takes as long to fall as a fuse to open: the current of the first moment is that with all relays as they stand.
-        var first = Held(node, setting, healthy, opened, isHot: false);
+        var first = Held(node, healthy, opened, isHot: false);
         var point = first;
         bool mayNever = false, isSettled = false;
         while (true)
         {
             if (Exceeding(point) is { } device)
             {
-                var opening = OpeningOf(device, node, setting, healthy, opened, point, asksHot);
+                var opening = OpeningOf(device, node, healthy, opened, point, asksHot);
                 openings.Add(opening);
                 mayNever |= opening.MayNeverOpen;
                 opened.Add(device.Element);
                 // Behind an open fuse a short of what is dead changes nothing more.
                 point = opened.Count == 1 && OpenOf(device.Element, setting, healthy) is var open && Math.Abs(open.Point.Volts[node]) < DeadVolts ? open
-                    : Settled(node, setting, healthy, opened);
+                    : Settled(node, setting, healthy, opened, null);
             }
             else if (isSettled) break;
-            else if (opened.Count == 0) point = Settled(node, setting, healthy, opened);
+            else if (opened.Count == 0) point = Settled(node, setting, healthy, opened, first);
             isSettled = true;
         }
         double current = Math.Abs(solver.AmperesOf(first, firstShort + node)), left = Math.Abs(solver.AmperesOf(point, firstShort + node));
         var suffered = strains.Of(first, healthy, point, openings.Count > 0 ? openings[^1] : null);
         var end = current < NoShort ? FaultEnd.None : left < NoShort ? mayNever ? FaultEnd.MayNeverClear : FaultEnd.Cleared
             : strains.IsShort(point, healthy) ? FaultEnd.Unprotected : FaultEnd.LimitedByLoads;
-        double? whenHot = !asksHot || current < NoShort ? null : Math.Abs(solver.AmperesOf(Held(node, setting, healthy, [], isHot: true), firstShort + node));
+        double? whenHot = !asksHot || current < NoShort ? null : Math.Abs(solver.AmperesOf(Held(node, healthy, [], isHot: true, first), firstShort + node));
         return known[(node, healthy, asksHot)] = new(current, whenHot, end, openings.ToImmutable(), suffered, point);
     }
 
     private StatePoint OpenOf(ModelElement device, Setting setting, StatePoint healthy) =>
-        opens.TryGetValue((device, healthy), out var found) ? found : opens[(device, healthy)] = Settled(-1, setting, healthy, [device]);
+        opens.TryGetValue((device, healthy), out var found) ? found : opens[(device, healthy)] = Settled(-1, setting, healthy, [device], null);
 
     // Of what carries too much the one of the greatest multiple.
     private (ModelElement Element, double Rating)? Exceeding(StatePoint point)
@@ -93,14 +93,14 @@ internal sealed class ShortCircuits
     }
 
     private FuseOpening OpeningOf(
-        (ModelElement Element, double Rating) device, int node, Setting setting, StatePoint healthy, List<ModelElement> opened, StatePoint point, bool asksHot)
+        (ModelElement Element, double Rating) device, int node, StatePoint healthy, List<ModelElement> opened, StatePoint point, bool asksHot)
     {
         var (element, rating) = device;
         double amperes = Math.Abs(solver.AmperesOf(point, element)), multiple = amperes / rating, least = multiple;
         FuseOpening opening = new(element.Part.Id, ElectricCurrent.FromAmperes(rating), ElectricCurrent.FromAmperes(amperes));
         // Nothing is known of the times of a breaker or a link.
         if (element.Element.Type != ElementType.Fuse || element.Part.Rated(element.Element.Name, Unit.Awg) is not null) return opening;
-        if (asksHot || multiple < HotMattersBelow) least = Math.Abs(solver.AmperesOf(Held(node, setting, healthy, opened, isHot: true), element)) / rating;
+        if (asksHot || multiple < HotMattersBelow) least = Math.Abs(solver.AmperesOf(Held(node, healthy, opened, isHot: true, point), element)) / rating;
         var pattern = OpeningTime.PatternOf(rating);
         var (soon, late) = (OpeningTime.At(pattern, multiple), OpeningTime.At(pattern, least));
         return opening with
@@ -109,15 +109,14 @@ internal sealed class ShortCircuits
         };
     }
 
-    private StatePoint Settled(int node, Setting setting, StatePoint healthy, List<ModelElement> opened) =>
-        solver.Solve(healthy.State, setting.Values, laws => Faulty(laws, node, opened, isHot: false), healthy.Point.Volts);
+    private StatePoint Settled(int node, Setting setting, StatePoint healthy, List<ModelElement> opened, StatePoint? held) =>
+        solver.SolveOn(held ?? Held(node, healthy, opened, isHot: false), setting.Values, laws => Faulty(laws, node, opened, isHot: false));
 
-    private StatePoint Held(int node, Setting setting, StatePoint healthy, List<ModelElement> opened, bool isHot) =>
-        solver.SolveHeld(healthy.State, setting.Values, laws => Faulty(laws, node, opened, isHot), healthy.Point.Volts);
+    private StatePoint Held(int node, StatePoint healthy, List<ModelElement> opened, bool isHot, StatePoint? near = null) =>
+        solver.SolveHeld(healthy, laws => Faulty(laws, node, opened, isHot), near?.Point.Volts);
 
     private Law?[] Faulty(Law?[] laws, int node, List<ModelElement> opened, bool isHot)
     {
-        Array.Resize(ref laws, solver.Network.Edges.Length);
         if (node >= 0) laws[firstShort + node] = ClampLaw.Resistance(CopperResistance.Contact);
         foreach (var device in opened) Array.Clear(laws, device.FirstEdge, device.EdgeCount);
         if (!isHot) return laws;

@@ -157,7 +157,7 @@ internal sealed class StudyJson
     private void Control(string name, Control control)
     {
         json.WritePropertyName(name);
-        if (control.Whole is { } whole)
+        if (control is { IsCut: true, Whole: { } whole })
         {
             var often = whole.Shared;
             Term(whole, often);

@@ -49,8 +49,23 @@ internal sealed class StateSolver
     public StatePoint Solve(int[] state, ImmutableArray<SetValue> values, Func<Law?[], Law?[]>? change = null, double[]? near = null) =>
         settling.Settle(state, null, values, change ?? Widened, near, isQuick: true).Points[0];
 
-    /// <summary>The point while all relays stand as the state has them: the first moment, before any has moved.</summary>
-    public StatePoint SolveHeld(int[] state, ImmutableArray<SetValue> values, Func<Law?[], Law?[]> change, double[]? near) => settling.Held(state, values, change, near);
+    /// <summary>The point while all relays stand as the state has them, whatever they want.</summary>
+    public StatePoint SolveHeld(int[] state, ImmutableArray<SetValue> values, Func<Law?[], Law?[]> change, double[]? near) =>
+        settling.Held(state, change(Widened(Model.LawsIn(state, state, values))), near);
+
+    /// <summary>The point while all relays stand as they do in another: the first moment of a change, before any has moved.</summary>
+    /// <param name="from">The point before the change, one of this solver's.</param>
+    /// <param name="change">What becomes of its laws; gets a copy of them.</param>
+    /// <param name="near">Potentials that may be near; <see langword="null"/>: those before the change.</param>
+    public StatePoint SolveHeld(StatePoint from, Func<Law?[], Law?[]> change, double[]? near = null) =>
+        settling.Held(from.State, change((Law?[])from.Laws.Clone()), near ?? from.Point.Volts);
+
+    /// <summary>The point where the relays come to rest after a change, from where they stand in its first moment.</summary>
+    /// <param name="held">The first moment of the change.</param>
+    /// <param name="values">Senders that are given a value.</param>
+    /// <param name="change">What becomes of the laws, as in that moment.</param>
+    public StatePoint SolveOn(StatePoint held, ImmutableArray<SetValue> values, Func<Law?[], Law?[]> change) =>
+        settling.Settle(held.State, null, values, laws => change(Widened(laws)), held.Point.Volts, isQuick: true, held).Points[0];
 
     /// <summary>The current of an edge in amperes, from its first end to its second.</summary>
     public double AmperesOf(StatePoint at, int edge) => at.Laws[edge]?.At(at.Point.Across(Network.Edges[edge])).Amperes ?? 0;
@@ -69,7 +84,7 @@ internal sealed class StateSolver
     // Laws for the further edges, too: open.
     private Law?[] Widened(Law?[] laws)
     {
-        if (laws.Length != Network.Edges.Length) Array.Resize(ref laws, Network.Edges.Length);
+        Array.Resize(ref laws, Network.Edges.Length);
         return laws;
     }
 }

@@ -7,14 +7,14 @@ namespace Hotside.Studies;
 /// <param name="Any">The combinations in a fixed order; one empty combination means always, none means never.</param>
 public sealed record Control(ImmutableArray<Combination> Any)
 {
-    /// <summary>The most combinations that are listed.</summary>
+    /// <summary>The most combinations that a sentence lists: where there are more, it has <see cref="Whole"/>. So many are listed where there are too many to list them all.</summary>
     public const int Most = 16;
 
-    /// <summary>All of it as one expression where there are more combinations than are listed; else <see langword="null"/>.</summary>
+    /// <summary>All of it as one expression where there are more combinations than <see cref="Most"/>; else <see langword="null"/>.</summary>
     public ControlTerm? Whole { get; init; }
 
-    /// <summary>Whether there are more combinations than are listed: <see cref="Whole"/> has them all.</summary>
-    public bool IsCut => Whole is not null;
+    /// <summary>Whether there are more combinations than are listed, which are too many to list (over a hundred): <see cref="Whole"/> has them all.</summary>
+    public bool IsCut { get; init; }
 
     /// <summary>Whether it stands in every state.</summary>
     public bool IsAlways => Any.Any(c => c.All.IsEmpty);

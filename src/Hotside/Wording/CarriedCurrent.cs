@@ -63,7 +63,7 @@ internal sealed record CarriedCurrent(ImmutableArray<LoadStudy> Loads, double Am
 
     // With each combination goes what some combination of its own allows beside it.
     private static double PeakOf(ImmutableArray<LoadStudy> loads) =>
-        loads.SelectMany(l => l.Control.IsCut ? [] : l.Control.Any).Select(c => loads.Where(l => l.Control.IsCut || l.Control.Any.Any(o => AreCompatible(c, o))).Sum(Rated))
+        loads.SelectMany(l => l.Control.Whole is null ? l.Control.Any : []).Select(c => loads.Where(l => l.Control.Whole is not null || l.Control.Any.Any(o => AreCompatible(c, o))).Sum(Rated))
             .DefaultIfEmpty(loads.Sum(Rated)).Max();
 
     private static bool AreCompatible(Combination one, Combination other) =>

@@ -39,7 +39,7 @@ internal sealed class LoadCurrents
     {
         bool isSteady = !load.IsMomentary && !load.Part.IsStarter(load.Element);
         // What may be on when nobody asks for it counts as always possible.
-        bool isFree = load.IsApproximate || load.IsInRace || load.Holds is not null || !load.AlsoFedBy.IsEmpty || load.Control.IsCut;
+        bool isFree = load.IsApproximate || load.IsInRace || load.Holds is not null || !load.AlsoFedBy.IsEmpty || load.Control.Whole is not null;
         var combinations = load.Control.Any.AddRange(load.Sneaks?.Any ?? []);
         var when = isFree ? [new Combination([])] : combinations;
         bool isComputed = !isFree && (running.HasSeveralVoltages || load.Side == SwitchedSide.InSeries || load.Sneaks is not null || load.Paths.Any(p => TakesVolts(p.HotWay) || TakesVolts(p.GroundWay)));

@@ -40,7 +40,7 @@ internal sealed class CircuitDrops
     {
         var element = graph.Model.Elements.First(e => e.Part.Id == load.Part.Id && e.Element.Name == load.Element.Name);
         var named = study.Settings.Where(s => s.On.Contains(load.Name) && !s.IsUnsettled).Select(s => (s.Setting.Name, s.Setting.Positions, s.Setting.Values));
-        var own = load.Control.Any.Select(c => (c.All.IsEmpty ? "always" : c.ToString(), c.All.Select(RunningCircuit.First).ToImmutableArray(), ImmutableArray<SetValue>.Empty));
+        var own = load.Control.Any.Take(Control.Most).Select(c => (c.All.IsEmpty ? "always" : c.ToString(), c.All.Select(RunningCircuit.First).ToImmutableArray(), ImmutableArray<SetValue>.Empty));
         return own.Concat(named).Select(s => In(load, element, s.Item1, s.Item2, s.Item3)).OfType<CircuitDrop>().MaxBy(d => d.Volts / d.Limit.Volts);
     }
 

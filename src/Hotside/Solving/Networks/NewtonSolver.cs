@@ -1,3 +1,4 @@
+using System.Runtime.InteropServices;
 using Hotside.Solving.Laws;
 
 namespace Hotside.Solving.Networks;
@@ -16,10 +17,16 @@ internal sealed class NewtonSolver
     // Where no step leads on, so much may be left; more is a current that has no way back.
     private const double MostLeft = 1e-6;
 
+    // Where more is left than this at some node, the currents cannot close yet: how exactly they must is not worked out.
+    private const double FarFromClosed = 1e-2;
+
     private readonly Network network;
     private readonly StarMesh mesh;
-    private readonly double[] slopes, emfs, across, changes;
-    private readonly double[] residual, step, tolerances;
+
+    // The ends of each edge; the reference is a node of its own behind the others, at 0 V.
+    private readonly int[] first, second;
+    private readonly double[] slopes, emfs, across, currents, changes;
+    private readonly double[] volts, residual, step, tolerances;
     private readonly List<int> curved = [], straight = [];
     private Law?[] laws = [];
     private double[] injected = [];
@@ -31,9 +38,13 @@ internal sealed class NewtonSolver
         this.network = network;
         mesh = new(network);
         int edges = network.Edges.Length, nodes = network.NodeCount;
-        (slopes, emfs, across, changes) = (new double[edges], new double[edges], new double[edges], new double[edges]);
-        (residual, step, tolerances) = (new double[nodes], new double[nodes], new double[nodes]);
+        first = [.. network.Edges.Select(e => e.A < 0 ? nodes : e.A)];
+        second = [.. network.Edges.Select(e => e.B < 0 ? nodes : e.B)];
+        (slopes, emfs, across, currents, changes) = (new double[edges], new double[edges], new double[edges], new double[edges], new double[edges]);
+        (volts, residual, step, tolerances) = (new double[nodes + 1], new double[nodes + 1], new double[nodes + 1], new double[nodes + 1]);
     }
+
+    private Span<double> Step => step.AsSpan(0, network.NodeCount);
 
     /// <summary>The operating point.</summary>
     /// <param name="laws">The law of each edge; <see langword="null"/>: open.</param>
@@ -43,37 +54,39 @@ internal sealed class NewtonSolver
     {
         (this.laws, this.injected) = (laws, injected);
         Sort();
-        double[] volts = start is null ? Straight() : (double[])start.Clone();
-        (double worst, bool closes) = Residual(volts);
+        (start ?? Straight()).CopyTo(volts, 0);
+        mesh.Keep(slopes);
+        (double worst, bool closes) = Residual();
         for (int steps = 0; ; steps++)
         {
-            if (closes || steps == MostSteps) return new(volts, steps, worst, closes);
-            mesh.Factor(slopes);
+            if (closes || steps == MostSteps) return new(volts[..network.NodeCount], steps, worst, closes);
+            mesh.Factor(CollectionsMarshal.AsSpan(curved), slopes);
             for (int i = 0; i < step.Length; i++) step[i] = -residual[i];
-            mesh.Solve(step);
-            double greatest = Go(volts, out worst, out closes);
-            if (greatest < LeastStep) return new(volts, steps + 1, worst, worst <= MostLeft);
+            mesh.Solve(Step);
+            step[^1] = 0;
+            double greatest = Go(out worst, out closes);
+            if (greatest < LeastStep) return new(volts[..network.NodeCount], steps + 1, worst, worst <= MostLeft);
         }
     }
 
     // Newton's own step, or along it as far as is well; how far the potentials went. Most steps are taken whole, and what is left at their end is the beginning of the next.
-    private double Go(double[] volts, out double worst, out bool closes)
+    private double Go(out double worst, out bool closes)
     {
         double atStart = AlongStep(), length = 1;
-        Move(volts, 1);
-        (worst, closes) = Residual(volts);
+        Move(1);
+        (worst, closes) = Residual();
         if (curved.Count > 0 && !LineSearch.IsEnough(AlongStep(), atStart))
         {
             length = Length(atStart);
-            Move(volts, length - 1);
-            (worst, closes) = Residual(volts);
+            Move(length - 1);
+            (worst, closes) = Residual();
         }
         double greatest = 0;
         foreach (double change in step) greatest = Math.Max(greatest, Math.Abs(change));
         return length * greatest;
     }
 
-    private void Move(double[] volts, double length)
+    private void Move(double length)
     {
         for (int i = 0; i < volts.Length; i++) volts[i] += length * step[i];
     }
@@ -88,8 +101,9 @@ internal sealed class NewtonSolver
     /// <summary>By how much every potential rises for each ampere led from one node to another, around a point of the last laws.</summary>
     public double[] Sensitivity(NetworkPoint point, int from, int to)
     {
-        Residual(point.Volts);
-        mesh.Factor(slopes);
+        point.Volts.CopyTo(volts, 0);
+        Residual();
+        mesh.Factor(CollectionsMarshal.AsSpan(curved), slopes);
         double[] change = new double[network.NodeCount];
         if (from >= 0) change[from] -= 1;
         if (to >= 0) change[to] += 1;
@@ -104,7 +118,7 @@ internal sealed class NewtonSolver
         straight.Clear();
         for (int e = 0; e < laws.Length; e++)
         {
-            (slopes[e], emfs[e]) = (0, 0);
+            (slopes[e], emfs[e], across[e]) = (0, 0, double.NaN);
             if (laws[e] is ClampLaw { IsLine: true } line)
             {
                 (slopes[e], emfs[e]) = (line.Siemens, line.Emf);
@@ -131,53 +145,62 @@ internal sealed class NewtonSolver
         return volts;
     }
 
-    // What flows out of each node and is not fed in; slopes on the way.
-    private (double Worst, bool Closes) Residual(double[] volts)
+    // What flows out of each node and is not fed in; slopes on the way. A curved law is asked anew only where its volts are others.
+    private (double Worst, bool Closes) Residual()
     {
-        Array.Fill(tolerances, AbsoluteAmperes);
-        for (int i = 0; i < residual.Length; i++) residual[i] = -injected[i];
-        foreach (int e in straight) Flow(e, slopes[e] * ((across[e] = Across(volts, e)) - emfs[e]), volts);
+        int nodes = network.NodeCount;
+        for (int i = 0; i < nodes; i++) residual[i] = -injected[i];
+        foreach (int e in straight) Flow(e, currents[e] = slopes[e] * (volts[first[e]] - volts[second[e]] - emfs[e]));
         foreach (int e in curved)
         {
-            (double amperes, slopes[e]) = laws[e]!.At(across[e] = Across(volts, e));
-            Flow(e, amperes, volts);
+            double now = volts[first[e]] - volts[second[e]];
+            if (now != across[e]) (currents[e], slopes[e]) = laws[e]!.At(across[e] = now);
+            Flow(e, currents[e]);
         }
+        residual[nodes] = 0;
         double worst = 0;
-        bool closes = true;
-        for (int i = 0; i < residual.Length; i++)
-        {
-            worst = Math.Max(worst, Math.Abs(residual[i]));
-            closes &= Math.Abs(residual[i]) <= tolerances[i];
-        }
-        return (worst, closes);
+        for (int i = 0; i < nodes; i++) worst = Math.Max(worst, Math.Abs(residual[i]));
+        return (worst, worst <= FarFromClosed && Closes());
     }
 
-    private double Across(double[] volts, int edge)
+    private void Flow(int edge, double amperes)
     {
-        var (a, b) = network.Edges[edge];
-        return (a < 0 ? 0 : volts[a]) - (b < 0 ? 0 : volts[b]);
+        residual[first[edge]] += amperes;
+        residual[second[edge]] -= amperes;
     }
 
-    private void Flow(int edge, double amperes, double[] volts)
+    // Whether what is left at each node is no more than rounding may leave.
+    private bool Closes()
     {
-        var (a, b) = network.Edges[edge];
-        double tolerance = (RelativeAmperes * Math.Abs(amperes)) + (RoundingOfVolts * slopes[edge] * ((a < 0 ? 0 : Math.Abs(volts[a])) + (b < 0 ? 0 : Math.Abs(volts[b]))));
-        if (a >= 0) (residual[a], tolerances[a]) = (residual[a] + amperes, tolerances[a] + tolerance);
-        if (b >= 0) (residual[b], tolerances[b]) = (residual[b] - amperes, tolerances[b] + tolerance);
+        Array.Fill(tolerances, AbsoluteAmperes);
+        foreach (int e in straight) Allow(e);
+        foreach (int e in curved) Allow(e);
+        for (int i = 0; i < network.NodeCount; i++)
+            if (!(Math.Abs(residual[i]) <= tolerances[i]))
+                return false;
+        return true;
+    }
+
+    private void Allow(int edge)
+    {
+        int a = first[edge], b = second[edge];
+        double tolerance = (RelativeAmperes * Math.Abs(currents[edge])) + (RoundingOfVolts * slopes[edge] * (Math.Abs(volts[a]) + Math.Abs(volts[b])));
+        tolerances[a] += tolerance;
+        tolerances[b] += tolerance;
     }
 
     // The slope of the convex function along the step is constant + linear · t + Σ over curved laws; t counts from the end of the whole step, where the volts stand.
     private double Length(double atStart)
     {
         (constant, linear) = (0, 0);
-        for (int i = 0; i < step.Length; i++) constant -= injected[i] * step[i];
+        for (int i = 0; i < injected.Length; i++) constant -= injected[i] * step[i];
         foreach (int e in straight)
         {
-            double change = Across(step, e);
-            constant += change * slopes[e] * (across[e] - emfs[e]);
+            double change = step[first[e]] - step[second[e]];
+            constant += change * currents[e];
             linear += slopes[e] * change * change;
         }
-        foreach (int e in curved) changes[e] = Across(step, e);
+        foreach (int e in curved) changes[e] = step[first[e]] - step[second[e]];
         return LineSearch.Along(SlopeAt, atStart);
     }
 

@@ -10,12 +10,36 @@ internal sealed class StarMesh(Network network)
     private readonly EliminationOrder order = new(network);
     private readonly double[] toReference = new double[network.NodeCount];
     private readonly double[] pivots = new double[network.NodeCount];
-    private double[] conductances = [];
+    private readonly double[] keptToReference = new double[network.NodeCount];
+    private double[] conductances = [], kept = [];
 
     /// <summary>Takes the conductance of each edge, in siemens, 0 or more.</summary>
     public void Factor(ReadOnlySpan<double> siemens)
     {
-        Gather(siemens);
+        Keep(siemens);
+        Factor([], siemens);
+    }
+
+    /// <summary>Takes the conductances that stay the same however often it is factored.</summary>
+    /// <param name="siemens">The conductance of each edge, in siemens, 0 or more; 0 for those that are still to come.</param>
+    public void Keep(ReadOnlySpan<double> siemens)
+    {
+        if (kept.Length != order.SlotCount) (kept, conductances) = (new double[order.SlotCount], new double[order.SlotCount]);
+        Array.Clear(kept);
+        Array.Clear(keptToReference);
+        for (int e = 0; e < siemens.Length; e++)
+            if (siemens[e] != 0)
+                Add(e, siemens[e], kept, keptToReference);
+    }
+
+    /// <summary>Takes further conductances beside those that are kept.</summary>
+    /// <param name="more">Which edges they are of.</param>
+    /// <param name="siemens">The conductance of each edge, in siemens, 0 or more.</param>
+    public void Factor(ReadOnlySpan<int> more, ReadOnlySpan<double> siemens)
+    {
+        Array.Copy(kept, conductances, kept.Length);
+        Array.Copy(keptToReference, toReference, toReference.Length);
+        foreach (int e in more) Add(e, siemens[e], conductances, toReference);
         int[] starts = order.Starts, others = order.Neighbours, slots = order.Slots, pairs = order.PairSlots;
         double[] values = conductances;
         int pair = 0;
@@ -98,16 +122,10 @@ internal sealed class StarMesh(Network network)
         return ohms;
     }
 
-    private void Gather(ReadOnlySpan<double> siemens)
+    private void Add(int edge, double siemens, double[] between, double[] against)
     {
-        if (conductances.Length != order.SlotCount) conductances = new double[order.SlotCount];
-        Array.Clear(conductances);
-        Array.Clear(toReference);
-        for (int e = 0; e < siemens.Length; e++)
-        {
-            var (a, b) = network.Edges[e];
-            if (order.EdgeSlots[e] is >= 0 and var slot) conductances[slot] += siemens[e];
-            else if (a != b) toReference[Math.Max(a, b)] += siemens[e];
-        }
+        var (a, b) = network.Edges[edge];
+        if (order.EdgeSlots[edge] is >= 0 and var slot) between[slot] += siemens;
+        else if (a != b) against[Math.Max(a, b)] += siemens;
     }
 }

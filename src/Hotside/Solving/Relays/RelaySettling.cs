@@ -21,16 +21,21 @@ internal sealed class RelaySettling(CircuitModel model, RegulatedSolver solver, 
     /// <param name="change">What becomes of the laws, as by a fault; <see langword="null"/>: nothing.</param>
     /// <param name="near">Potentials that may be near.</param>
     /// <param name="isQuick">Whether all that want to move do so at once and no other order is tried.</param>
-    public RelayRest Settle(int[] start, IReadOnlyDictionary<int, int>? parting, ImmutableArray<SetValue> values, Func<Law?[], Law?[]>? change = null, double[]? near = null, bool isQuick = false) =>
-        new Search(model, solver, relays, parting, values, change, near).Settle(start, isQuick);
+    /// <param name="first">The point of the start, where it is known.</param>
+    public RelayRest Settle(
+        int[] start, IReadOnlyDictionary<int, int>? parting, ImmutableArray<SetValue> values, Func<Law?[], Law?[]>? change = null, double[]? near = null, bool isQuick = false, StatePoint? first = null) =>
+        first is not null && isQuick && relays.All(r => r.Wants(first.State[r.Variable], first.Point, first.Laws) == first.State[r.Variable]) ? new(RestKind.Settled, [first])
+        : new Search(model, solver, relays, parting, values, change, near).Settle(start, isQuick);
 
     /// <summary>The point while all relays stand as they do, whatever they want.</summary>
     /// <param name="state">The position of each variable.</param>
-    /// <param name="values">Senders that are given a value.</param>
-    /// <param name="change">What becomes of the laws.</param>
+    /// <param name="laws">The law of each edge.</param>
     /// <param name="near">Potentials that may be near.</param>
-    public StatePoint Held(int[] state, ImmutableArray<SetValue> values, Func<Law?[], Law?[]> change, double[]? near) =>
-        new Search(model, solver, relays, null, values, change, near).PointOf(state);
+    public StatePoint Held(int[] state, Law?[] laws, double[]? near)
+    {
+        var (point, amperes) = solver.Solve(laws, near);
+        return new(state, laws, point, amperes);
+    }
 
     private sealed class Search(
         CircuitModel model, RegulatedSolver solver, ImmutableArray<Relay> relays, IReadOnlyDictionary<int, int>? parting, ImmutableArray<SetValue> values,

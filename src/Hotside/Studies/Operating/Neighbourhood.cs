@@ -14,6 +14,7 @@ internal sealed class Neighbourhood
 
     private readonly ImmutableArray<Condition> distinct;
     private readonly Dictionary<string, OperatingPoint> known = new(StringComparer.Ordinal);
+    private readonly Dictionary<Branch, int> places;
     private readonly int[] indices;
     private int count;
 
@@ -23,6 +24,8 @@ internal sealed class Neighbourhood
     public Neighbourhood(ContactGraph graph, ImmutableArray<Branch> branches)
     {
         (Graph, Branches) = (graph, branches);
+        places = branches.Select((b, i) => (b, i)).ToDictionary(x => x.b, x => x.i);
+        OneWay = [.. Enumerable.Range(0, branches.Length).Where(i => branches[i].IsOneWay)];
         indices = new int[graph.Size];
         Array.Fill(indices, int.MinValue);
         indices[graph.Return] = NetworkEdge.Reference;
@@ -33,9 +36,18 @@ internal sealed class Neighbourhood
         distinct = [.. branches.Select(b => b.When).Concat(graph.Sources.Select(s => s.When)).Where(c => c.IsOpen).Distinct()];
     }
 
+    /// <summary>How often one-way elements are turned before that is given up; <see langword="null"/>: as often as their number asks for.</summary>
+    public int? MostTurns { get; init; }
+
     public ContactGraph Graph { get; }
 
     public ImmutableArray<Branch> Branches { get; }
+
+    /// <summary>Which of the branches let current through one way only.</summary>
+    public ImmutableArray<int> OneWay { get; }
+
+    /// <summary>The place of a branch among them; −1 for one of elsewhere.</summary>
+    public int IndexOf(Branch branch) => places.GetValueOrDefault(branch, -1);
 
     /// <summary>The branches, then the sources, between nodes of their own, for a neighbourhood is small.</summary>
     public Network Network { get; }

@@ -16,6 +16,8 @@ internal sealed class OperatingPoint
     // Below so many volts a one-way element is neither turned nor reversed: rounding.
     private const double Rounding = 1e-9;
 
+    private const int TurnedTogether = 10;
+
     private readonly Neighbourhood place;
     private readonly double[] siemens;
     private readonly bool[] isOut;
@@ -50,9 +52,11 @@ internal sealed class OperatingPoint
     /// <summary>Amperes through a consumer or a resistance of the neighbourhood, from its first end to its second.</summary>
     public double AmperesThrough(Branch branch)
     {
-        int at = place.Branches.IndexOf(branch);
-        return at < 0 || isOut[at] ? 0 : VoltsAcross(branch) * siemens[at];
+        int at = place.IndexOf(branch);
+        return at < 0 ? 0 : AmperesAt(at);
     }
+
+    private double AmperesAt(int index) => isOut[index] ? 0 : VoltsAcross(place.Branches[index]) * siemens[index];
 
     /// <summary>The consumers whose current falls by a good part of a load's when that load is taken out of a state: what its current goes through.</summary>
     /// <param name="place">What may share current with the load.</param>
@@ -62,21 +66,21 @@ internal sealed class OperatingPoint
     {
         OperatingPoint with = place.Point(state), without = place.Point(state, load);
         double share = CarrierShare * Math.Abs(with.AmperesThrough(load));
-        return [.. place.Branches.Where(b => b != load && b.Role == BranchRole.Consumer
-            && Math.Abs(with.AmperesThrough(b)) - Math.Abs(without.AmperesThrough(b)) > share)];
+        return [.. place.Branches.Where((b, i) => b != load && b.Role == BranchRole.Consumer && Math.Abs(with.AmperesAt(i)) - Math.Abs(without.AmperesAt(i)) > share)];
     }
 
     // One-way elements: those against which current would flow are taken out, those that would conduct are put back, until nothing changes. All at once at first;
     // then the first that is wrong alone, which ends for a network of resistances and ideal one-way elements (a pivoting rule of least index: Murty 1974).
     private void TurnOneWay()
     {
-        int[] oneWay = [.. Enumerable.Range(0, isOut.Length).Where(i => siemens[i] > 0 && place.Branches[i].IsOneWay)];
-        int together = 10, alone = 50 + (10 * oneWay.Length);
-        for (int round = 0; round < together + alone; round++)
+        int[] oneWay = [.. place.OneWay.Where(i => siemens[i] > 0)];
+        if (oneWay.Length == 0) return;
+        int most = place.MostTurns ?? TurnedTogether + 50 + (10 * oneWay.Length);
+        for (int round = 0; round < most; round++)
         {
             int[] wrong = [.. oneWay.Where(i => VoltsAcross(place.Branches[i]) is var volts && Math.Abs(volts) > Rounding && volts < 0 != isOut[i])];
             if (wrong.Length == 0) return;
-            foreach (int i in round < together ? wrong : wrong[..1]) isOut[i] ^= true;
+            foreach (int i in round < TurnedTogether ? wrong : wrong[..1]) isOut[i] ^= true;
             potentials = Solve();
         }
         IsUnsettled = true;

@@ -27,13 +27,14 @@ internal enum BranchRole
 internal sealed record Branch(int Number, Part Part, Element Element, int Source, int Target, Condition When, BranchRole Role) : IEdge<int>
 {
     /// <summary>Whether current passes from the first end to the second only.</summary>
-    public bool IsOneWay => Element.Directs;
+    public bool IsOneWay { get; } = Element.Directs;
 
     /// <summary>Whether it is a winding that moves an actuator of its part.</summary>
-    public bool Pulls => Part.Kind.Actuators.Any(a => a.Pulls.Any(p => p.Coils.Contains(Element.Name)));
+    public bool Pulls { get; } = Part.Kind.Actuators.Any(a => a.Pulls.Any(p => p.Coils.Contains(Element.Name)));
 
     /// <summary>Whether it is a winding that moves an actuator of its part, or keeps one where it is.</summary>
-    public bool Moves => Pulls || Part.Kind.Actuators.Any(a => a.KeptBy.Contains(Element.Name));
+    public bool Moves { get; } =
+        Part.Kind.Actuators.Any(a => a.Pulls.Any(p => p.Coils.Contains(Element.Name))) || Part.Kind.Actuators.Any(a => a.KeptBy.Contains(Element.Name));
 
     // A branch is one thing of its graph: it is told by its number, not by what it holds.
     public bool Equals(Branch? other) => ReferenceEquals(this, other);

@@ -13,7 +13,7 @@ internal sealed class ContactGraph
     private readonly DisjointSets joined;
     private readonly Dictionary<int, Condition[]> joints = [];
     private readonly double[] ohms;
-    private readonly UndirectedGraph<int, Branch> graph = new(allowParallelEdges: true);
+    private readonly Branch[][] at;
 
     public ContactGraph(Circuit circuit, Positions positions)
     {
@@ -34,8 +34,10 @@ internal sealed class ContactGraph
                 joined.Join(Number(Nodes.NodeOf(part, element.From)), Number(Nodes.NodeOf(part, element.To)));
         Return = PointOf(circuit.System.ReturnNode);
         Branches = [.. Lay(elements.Zip(conditions, (e, when) => (e.part, e.element, when)))];
-        graph.AddVertexRange(Enumerable.Range(0, numbers.Count).Where(p => joined.Find(p) == p));
+        UndirectedGraph<int, Branch> graph = new(allowParallelEdges: true);
+        graph.AddVertexRange(Enumerable.Range(0, numbers.Count));
         graph.AddEdgeRange(Branches.Where(b => b.Source != b.Target));
+        at = [.. Enumerable.Range(0, numbers.Count).Select(p => graph.AdjacentEdges(p).ToArray())];
         ohms = [.. Branches.Select(b => b.Role == BranchRole.Link ? 0 : Consumption.ResistanceOf(b.Part, b.Element, circuit.System.Volts[0]))];
         Sources = [.. circuit.Sources.Select(s => new SourceBranch(
             PointOf(s.PlusIsFeed ? s.Feed : s.Return), PointOf(s.PlusIsFeed ? s.Return : s.Feed), s.Volts, positions.WhenOf(s.Part, s.Element)))];
@@ -65,7 +67,7 @@ internal sealed class ContactGraph
     public double OhmsOf(Branch branch) => ohms[branch.Number];
 
     /// <summary>What hangs at a point; what has both ends there is left out.</summary>
-    public IEnumerable<Branch> At(int point) => graph.AdjacentEdges(point);
+    public ReadOnlySpan<Branch> At(int point) => at[point];
 
     /// <summary>The point of an end; −1 for an end that no element touches.</summary>
     public int PointOf(End end) => numbers.TryGetValue(nodes.Representative(end), out int number) ? joined.Find(number) : -1;

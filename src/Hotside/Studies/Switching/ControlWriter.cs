@@ -10,6 +10,7 @@ internal sealed class ControlWriter
     private readonly PrimeImplicants primes;
     private readonly Dictionary<Variable, int> ranks = [];
     private readonly Dictionary<int, ControlTerm> terms = [];
+    private readonly Dictionary<(int Wanted, int Indifferent), Control> written = [];
 
     public ControlWriter(Circuit circuit, Positions positions)
     {
@@ -21,13 +22,20 @@ internal sealed class ControlWriter
     /// <summary>The combinations of a set of free positions.</summary>
     /// <param name="wanted">The states.</param>
     /// <param name="indifferent">States that may be in or out, short circuits among them.</param>
-    public Control Write(Condition wanted, Condition indifferent)
+    public Control Write(Condition wanted, Condition indifferent) =>
+        written.TryGetValue((wanted.Node, indifferent.Node), out var known) ? known : written[(wanted.Node, indifferent.Node)] = Compose(wanted, indifferent);
+
+    private Control Compose(Condition wanted, Condition indifferent)
     {
         var all = CubesOf(wanted, indifferent).Select(Combine)
             .OrderBy(c => c.All.Length)
             .ThenBy(c => string.Concat(c.All.SelectMany(Key)), StringComparer.Ordinal).ToImmutableArray();
-        bool isCut = primes.IsCut(wanted, indifferent) || all.Length > Control.Most;
-        return new(all.Length > Control.Most ? all[..Control.Most] : all) { Whole = isCut ? TermOf(wanted & !indifferent) : null };
+        bool isCut = primes.IsCut(wanted, indifferent);
+        return new(isCut && all.Length > Control.Most ? all[..Control.Most] : all)
+        {
+            Whole = isCut || all.Length > Control.Most ? TermOf(wanted & !indifferent) : null,
+            IsCut = isCut,
+        };
     }
 
     /// <summary>The combinations as products over the diagram's variables.</summary>

@@ -28,14 +28,14 @@ internal sealed class Influence
         OnThemselves = [.. relays.Where((_, i) => reaches[i, i])];
         Unsure = [.. Enumerable.Range(0, count).GroupBy(groups.Find)
             .Where(g => g.Any(i => reaches[i, i]) && g.Any(i => lets[i]))
-            .Select(g => g.Select(i => relays[i]).ToImmutableArray())];
+            .Select(g => new RelayGroup(relays, [.. g], reaches))];
     }
 
     /// <summary>The relays that influence themselves, by others or at once.</summary>
     public ImmutableArray<Relay> OnThemselves { get; }
 
     /// <summary>The groups in which the order may matter.</summary>
-    public ImmutableArray<ImmutableArray<Relay>> Unsure { get; }
+    public ImmutableArray<RelayGroup> Unsure { get; }
 
     private static bool LetsFall(Relay relay, Relay cause)
     {

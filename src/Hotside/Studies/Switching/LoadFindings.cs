@@ -7,6 +7,8 @@ namespace Hotside.Studies.Switching;
 /// <summary>What is doubtful about how loads are fed.</summary>
 internal sealed class LoadFindings(SwitchingStudy study)
 {
+    private readonly Dictionary<Supply, string[]> parts = new(ReferenceEqualityComparer.Instance);
+
     /// <summary>The findings of a load with its verdict.</summary>
     public IEnumerable<Diagnostic> Of(int index, LoadStudy verdict)
     {
@@ -26,8 +28,12 @@ internal sealed class LoadFindings(SwitchingStudy study)
     }
 
     /// <summary>The sneak path of a load; <see langword="null"/> when none.</summary>
-    public SneakPath? SneakOf(int index, LoadStudy verdict)
+    /// <param name="index">The load.</param>
+    /// <param name="verdict">Its verdict.</param>
+    /// <param name="isSettled">Whether its volts are known in all states that were looked at; those of others are not told.</param>
+    public SneakPath? SneakOf(int index, LoadStudy verdict, out bool isSettled)
     {
+        isSettled = true;
         if (verdict.Side is SwitchedSide.InSeries or SwitchedSide.Dead || verdict.Element.IsInternal || verdict.IsMomentary) return null;
         var regime = study.Whole;
         var feed = regime.Feeding.Loads[index];
@@ -40,9 +46,11 @@ internal sealed class LoadFindings(SwitchingStudy study)
         foreach (var states in study.ExamplesOf(sneaks, regime.Short).Take(SneakPath.Looked))
         {
             int[] state = regime.Settling.StateOf(states, along);
+            var point = study.Neighbourhoods.Of(feed.Load).Point(state);
+            isSettled &= !point.IsUnsettled;
             // Equal volts stay equal, whatever their last digits.
-            double volts = Math.Round(Math.Abs(study.Neighbourhoods.Of(feed.Load).Point(state).VoltsAcross(feed.Load)), 6);
-            if (volts <= worst || regime.Feeding.StringIn(feed.Load, state) is not { } found) continue;
+            double volts = Math.Round(Math.Abs(point.VoltsAcross(feed.Load)), 6);
+            if (point.IsUnsettled || volts <= worst || regime.Feeding.StringIn(feed.Load, state) is not { } found) continue;
             (worst, when, through) = (volts, states, found.Branches);
         }
         if (worst < SneakPath.Nothing * rated) return null;
@@ -70,19 +78,22 @@ internal sealed class LoadFindings(SwitchingStudy study)
     private IEnumerable<Diagnostic> DrawsFromPart(int index)
     {
         var feed = study.Whole.Feeding.Loads[index];
-        var stack = study.Graph.Circuit.Sources.Select(s => (s, Hot: study.Graph.PointOf(s.Feed), Cold: study.Graph.PointOf(s.Return))).ToArray();
         foreach (var supply in feed.Ways.Select(w => w.Supply).Distinct())
         {
-            // From the tap down, what stands upon the tap gives nothing; from the top to the tap, what lies beneath it.
-            var above = stack.Where(s => supply.Hot.Any(p => p.Point == s.Cold && p.When.IsAlways));
-            var beneath = stack.Where(s => supply.Return.Any(p => p.Point == s.Hot && p.When.IsAlways));
-            var left = above.Concat(beneath).ToArray();
-            if (left.Length == 0) continue;
-            string[] from = [.. stack.Except(left).Where(s => supply.Hot.Any(p => p.Point == s.Hot) || supply.Return.Any(p => p.Point == s.Cold))
-                .Select(s => s.s.Part.Id).Distinct()];
+            if (!parts.TryGetValue(supply, out string[]? from)) parts[supply] = from = PartsOf(supply);
             if (from.Length == 0) continue;
             yield return SwitchingFindings.UnequalDischarge.Of([feed.Load.Part.Id, .. from], study.NameOf(feed.Load), string.Join(" and ", from));
             yield break;
         }
+    }
+
+    // The sources that a supply draws from, where it is a part of a bank: from the tap down, what stands upon the tap gives nothing; from the top to the tap, what lies beneath it.
+    private string[] PartsOf(Supply supply)
+    {
+        var stack = study.Graph.Circuit.Sources.Select(s => (s, Hot: study.Graph.PointOf(s.Feed), Cold: study.Graph.PointOf(s.Return))).ToArray();
+        var above = stack.Where(s => supply.Hot.Any(p => p.Point == s.Cold && p.When.IsAlways));
+        var beneath = stack.Where(s => supply.Return.Any(p => p.Point == s.Hot && p.When.IsAlways));
+        var left = above.Concat(beneath).ToArray();
+        return left.Length == 0 ? [] : [.. stack.Except(left).Where(s => supply.Hot.Any(p => p.Point == s.Hot) || supply.Return.Any(p => p.Point == s.Cold)).Select(s => s.s.Part.Id).Distinct()];
     }
 }

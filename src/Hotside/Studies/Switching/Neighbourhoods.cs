@@ -10,6 +10,7 @@ namespace Hotside.Studies.Switching;
 internal sealed class Neighbourhoods
 {
     private readonly ContactGraph graph;
+    private readonly int? mostTurns;
     private readonly int[] blocks;
     private readonly DisjointSets merged;
     private readonly ImmutableArray<(int, int)> poleEdges;
@@ -17,9 +18,9 @@ internal sealed class Neighbourhoods
     private readonly Dictionary<Branch, ImmutableArray<Branch>> inLineWith = [];
     private readonly Dictionary<int, Neighbourhood> known = [];
 
-    public Neighbourhoods(ContactGraph graph, ImmutableArray<Supply> supplies)
+    public Neighbourhoods(ContactGraph graph, ImmutableArray<Supply> supplies, int? mostTurns)
     {
-        this.graph = graph;
+        (this.graph, this.mostTurns) = (graph, mostTurns);
         var poles = supplies.SelectMany(s => s.Hot.Concat(s.Return).Select(p => (p.Point, Stands: p.When.IsAlways && !s.IsAcrossPosts))).Distinct().ToArray();
         merged = new(graph.Size);
         foreach (var (point, stands) in poles)
@@ -44,7 +45,7 @@ internal sealed class Neighbourhoods
     {
         int block = blocks[branch.Number];
         return known.TryGetValue(block, out var found) ? found
-            : known[block] = new(graph, [.. graph.Branches.Where(b => block >= 0 && blocks[b.Number] == block)]);
+            : known[block] = new(graph, [.. graph.Branches.Where(b => block >= 0 && blocks[b.Number] == block)]) { MostTurns = mostTurns };
     }
 
     // Within its block, for what lies on a ring without other consumers lies on one with them.

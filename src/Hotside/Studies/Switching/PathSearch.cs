@@ -97,8 +97,13 @@ internal sealed class PathSearch
 
     private FoundPath? Find(PathView view, int[] state)
     {
+        var conducts = new Condition[view.Others.Length];
+        for (int i = 0; i < conducts.Length; i++) conducts[i] = Known(view.Others[i].When);
+        var poles = new Condition[supply.Poles.Length];
+        for (int i = 0; i < poles.Length; i++) poles[i] = Known(supply.Poles[i].When);
+        return view.Find(conducts, poles);
+
         Condition Known(Condition c) => c.HoldsIn(state) ? space.AlwaysHolds : space.NeverHolds;
-        return view.Find([.. view.Others.Select(b => Known(b.When))], [.. supply.Poles.Select(p => Known(p.When))]);
     }
 
     // All states in which a path stands: its branches conduct, between them is joined what is joined here, and nothing else joins it to itself or to a pole.
@@ -115,6 +120,13 @@ internal sealed class PathSearch
             foreach (var pole in supply.Poles) stands &= !(pole.When & joined[pole.Point]);
         }
         return stands;
+    }
+
+    private static Condition[] Given(ReadOnlySpan<Branch> branches, int[] known)
+    {
+        var conducts = new Condition[branches.Length];
+        for (int i = 0; i < conducts.Length; i++) conducts[i] = branches[i].When.Given(known);
+        return conducts;
     }
 
     private Condition From(ImmutableArray<Pole> poles, int point)
@@ -144,7 +156,7 @@ internal sealed class PathSearch
         {
             if (some.IsEmpty) return;
             foreach (int v in some) known[v] = -1;
-            if (view.Find([.. view.Others.Select(b => b.When.Given(known))], poles) is null) return;
+            if (view.Find(Given(view.Others, known), poles) is null) return;
             foreach (int v in some) known[v] = state[v];
             if (some.Length == 1) return;
             Forget(some[..(some.Length / 2)]);

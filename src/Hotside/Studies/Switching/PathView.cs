@@ -34,7 +34,7 @@ internal sealed class PathView
     }
 
     /// <summary>All branches but the load.</summary>
-    public IReadOnlyList<Branch> Others => others;
+    public ReadOnlySpan<Branch> Others => others;
 
     /// <summary>The variables on which it depends what they conduct.</summary>
     public ImmutableArray<int> Variables =>

@@ -40,8 +40,9 @@ internal static class RelayFindings
             foreach (var states in study.ExamplesOf(fed, regime.Short).Take(SneakPath.Looked))
             {
                 int[] state = regime.Settling.StateOf(states, feed.Fed & !regime.Feeding.Short);
-                double volts = Math.Abs(study.Neighbourhoods.Of(load).Point(state).VoltsAcross(load));
-                if (volts >= PullIn.Least * rated) continue;
+                var point = study.Neighbourhoods.Of(load).Point(state);
+                double volts = Math.Abs(point.VoltsAcross(load));
+                if (point.IsUnsettled || volts >= PullIn.Least * rated) continue;
                 yield return SwitchingFindings.WeakCoil.Of([load.Part.Id], study.NameOf(load), Numbers.Plain(volts, 1), Numbers.Plain(rated, 1), study.Words(states)) with
                 {
                     Hint = "measure the volts at the coil under load; look for a resistance or another load in its feed",

@@ -19,6 +19,7 @@ internal sealed class Routes
     private readonly int[] costs, before, met, done;
     private readonly Step?[] by;
     private readonly PriorityQueue<int, long> open = new();
+    private readonly HashSet<int> goals = [];
     private int search;
 
     public Routes(ContactGraph graph)
@@ -140,7 +141,10 @@ internal sealed class Routes
     private List<Step>? Search(End start, ImmutableArray<Pole> poles, HashSet<int> closed, Branch load, int[] state, bool? throughConsumers)
     {
         int from = Number(start);
-        HashSet<int> goals = [.. poles.Where(p => p.When.HoldsIn(state)).Select(p => Number(p.End))];
+        goals.Clear();
+        foreach (var pole in poles)
+            if (pole.When.HoldsIn(state))
+                goals.Add(Number(pole.End));
         search++;
         open.Clear();
         (costs[from], met[from]) = (0, search);
@@ -157,7 +161,7 @@ internal sealed class Routes
             {
                 if (stem is not null && !stems.IsCore(step.To) && !stem.Contains(step.To)) continue;
                 if (done[step.To] == search || (met[step.To] == search && costs[step.To] <= costs[at] + step.Cost)) continue;
-                if (!step.LetsThrough(state, throughConsumers) || (ReferenceEquals(step.Part, load.Part) && ReferenceEquals(step.Element, load.Element))) continue;
+                if ((ReferenceEquals(step.Element, load.Element) && ReferenceEquals(step.Part, load.Part)) || !step.LetsThrough(state, throughConsumers)) continue;
                 (costs[step.To], before[step.To], by[step.To], met[step.To]) = (costs[at] + step.Cost, at, step, search);
                 // Of equal costs the first found comes first.
                 open.Enqueue(step.To, ((long)costs[step.To] << 32) + ++count);

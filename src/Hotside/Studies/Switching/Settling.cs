@@ -19,15 +19,15 @@ internal sealed class Settling
         space = positions.Space;
         Relays = relays;
         Influence influence = new(space, relays);
-        Searches = [.. influence.Unsure.Where(g => g.Length <= MoveSearch.Most).Select(g => new MoveSearch(space, g))];
-        Untried = [.. influence.Unsure.Where(g => g.Length > MoveSearch.Most)];
-        MayHold = [.. relays.Where(r => influence.OnThemselves.Contains(r) || influence.Unsure.Any(g => g.Contains(r)))];
+        Searches = [.. influence.Unsure.Where(MoveSearch.IsFewEnough).Select(g => new MoveSearch(space, g))];
+        Untried = [.. influence.Unsure.Where(g => !MoveSearch.IsFewEnough(g)).Select(g => g.Relays)];
+        MayHold = influence.OnThemselves;
         MoveTogether();
     }
 
     public ImmutableArray<Relay> Relays { get; }
 
-    /// <summary>The relays that may depend on where they are themselves; the others go where the rest puts them.</summary>
+    /// <summary>The relays that act back on themselves; the others go where the rest puts them.</summary>
     public ImmutableArray<Relay> MayHold { get; }
 
     /// <summary>The groups of relays whose orders were searched.</summary>

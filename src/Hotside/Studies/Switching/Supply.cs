@@ -17,7 +17,7 @@ internal sealed record Pole(int Point, Condition When, End End);
 internal sealed record Supply(ImmutableArray<Pole> Hot, ImmutableArray<Pole> Return, ImmutableArray<Pole> Others, bool HotIsHigher)
 {
     /// <summary>All poles: the hot ones, the return's, the others.</summary>
-    public IEnumerable<Pole> Poles => Hot.Concat(Return).Concat(Others);
+    public ImmutableArray<Pole> Poles { get; } = [.. Hot, .. Return, .. Others];
 
     /// <summary>The most volts between a pole of one group and one of the other, by what they are rated.</summary>
     public required double Volts { get; init; }

@@ -11,7 +11,7 @@ internal sealed class SwitchingStudy
 
     private readonly Dictionary<int, string> names = [];
 
-    private SwitchingStudy(Circuit circuit, CancellationToken cancel)
+    private SwitchingStudy(Circuit circuit, CancellationToken cancel, int? mostTurns)
     {
         Positions = new(circuit, cancel);
         Graph = new(circuit, Positions);
@@ -19,7 +19,7 @@ internal sealed class SwitchingStudy
         foreach (var load in Graph.Loads) names[load.Number] = LoadStudy.NameOf(load.Part, load.Element);
         Writer = new(circuit, Positions);
         var full = Supplies.Of(Graph, withMachines: true);
-        Neighbourhoods = new(Graph, full.All);
+        Neighbourhoods = new(Graph, full.All, mostTurns);
         // Verdicts are told with batteries alone: else every load behind a battery switch would gain "or engine running". What only a machine feeds is told with it.
         bool hasMachines = circuit.Sources.Any(s => s.Element.When is not null);
         Regimes = hasMachines
@@ -99,12 +99,15 @@ internal sealed class SwitchingStudy
         Writer.Write(states, Positions.Space.NeverHolds) is { IsAlways: false } some ? some.ToString() : "anything is done, or nothing";
 
     /// <summary>Studies a circuit.</summary>
-    public static CircuitStudy Of(Circuit circuit, CancellationToken cancel)
+    /// <param name="circuit">The circuit.</param>
+    /// <param name="cancel">Ends the work early.</param>
+    /// <param name="mostTurns">How often one-way elements are turned in an operating point before that is given up; <see langword="null"/>: as often as their number asks for.</param>
+    public static CircuitStudy Of(Circuit circuit, CancellationToken cancel, int? mostTurns = null)
     {
         cancel.ThrowIfCancellationRequested();
         try
         {
-            return new SwitchingStudy(circuit, cancel).Tell(cancel);
+            return new SwitchingStudy(circuit, cancel, mostTurns).Tell(cancel);
         }
         catch (DecisionBudgetException)
         {
@@ -124,20 +127,26 @@ internal sealed class SwitchingStudy
         LoadJudge judge = new(this);
         LoadFindings findings = new(this);
         List<SneakPath> sneaks = [];
+        HashSet<Branch> unsettled = [];
         for (int i = 0; i < Graph.Loads.Length; i++)
         {
             cancel.ThrowIfCancellationRequested();
             var verdict = judge.Judge(i);
             found.AddRange(findings.Of(i, verdict));
-            if (findings.SneakOf(i, verdict) is { } sneak)
+            if (findings.SneakOf(i, verdict, out bool isSettled) is { } sneak)
             {
                 verdict = verdict with { Sneaks = sneak.States };
                 sneaks.Add(sneak);
             }
+            if (!isSettled)
+            {
+                verdict = verdict with { IsApproximate = true };
+                unsettled.Add(Graph.Loads[i]);
+            }
             loads.Add(verdict);
         }
         found.AddRange(SneakPath.Findings(this, sneaks));
-        found.AddRange(Limits());
+        found.AddRange(Limits(unsettled));
         return new(Graph.Circuit, loads.ToImmutable(), [.. found.OrderByDescending(f => f.Severity).ThenBy(f => f.Code, StringComparer.Ordinal)])
         {
             Settings = [.. Graph.Circuit.Settings.Select(s => SettingJudge.Judge(this, s))],
@@ -145,9 +154,9 @@ internal sealed class SwitchingStudy
     }
 
     // What could not be worked out to the end.
-    private IEnumerable<Diagnostic> Limits()
+    private IEnumerable<Diagnostic> Limits(HashSet<Branch> unsettled)
     {
-        var givenUp = Graph.Loads.Where(l => Whole.Feeding.IsGivenUp(l) || Whole.Feeding.IsStringGivenUp(l)).ToArray();
+        var givenUp = Graph.Loads.Where(l => Whole.Feeding.IsGivenUp(l) || Whole.Feeding.IsStringGivenUp(l) || unsettled.Contains(l)).ToArray();
         if (givenUp.Length > 0) yield return SwitchingFindings.GivenUp.Of(givenUp.Select(l => l.Part.Id).Distinct(), string.Join(", ", givenUp.Select(NameOf)));
         if (!Whole.Doubtful.IsEmpty) yield return SwitchingFindings.DoubtfulPullIn.Of(Whole.Doubtful.Select(r => r.Part).Distinct(), string.Join(", ", Whole.Doubtful.Select(r => r.Part).Distinct()));
     }
