@@ -64,7 +64,7 @@ public sealed partial class Job
         return Diagnosis.Of(StudyOf(view), view == View.After ? Alteration : null, complaint, Vocabulary.Of(words));
     }
 
-    /// <summary>Draws the circuit of a diagnosis: suspected wires with a band and their share, the next point at the wires that end there, suspects and next reading in the headline.</summary>
+    /// <summary>Draws the circuit of a diagnosis: suspected wires with a band, wires and parts with their share, the next point at the wires that end there or at its part, suspects and next reading in the headline.</summary>
     /// <param name="diagnosis">The diagnosis.</param>
     /// <param name="view">Which circuit it was made of: <see cref="View.Before"/> or <see cref="View.After"/>.</param>
     /// <param name="options">As for <see cref="Draw"/>; the figure is that of the loads complained of where none is asked for, and figures of a setting are not shown.</param>

@@ -18,7 +18,7 @@ internal static class DiagnoseCommand
             reading = Many("--reading", "A reading: \"H1.1 = 3.1 V @ horn pressed\", \"F2.2 to H1.1 = 0.3 V @ horn pressed\", \"F2.2 = 0.4 ohm\", \"E1 = dim @ low beam\".");
         var smoke = new Option<bool>("--smoke") { Description = "It smokes or smells: then only ohms are asked for, the battery taken out." };
         var file = new Option<string?>("--readings") { Description = "A file of readings, a line each, or a filled check sheet as .csv." };
-        var ask = new Option<bool>("--ask") { Description = "Asks for one reading after the other. \"?\" says why, \"-\" that the point cannot be reached, \"m\" that the first suspect is mended, nothing ends it." };
+        var ask = new Option<bool>("--ask") { Description = "Asks for one reading after the other. \"?\" says why, \"-\" that the point cannot be reached, \"u\" takes the last answer back, \"m\" says that the first suspect is mended, nothing ends it." };
         var top = new Option<int>("--top") { Description = "How many suspects are listed.", DefaultValueFactory = _ => 5 };
         var json = new Option<bool>("--json") { Description = "As JSON of the contract hotside-diagnosis/1." };
         var drawing = new Option<string?>("--output", "-o") { Description = "Also draws what is concerned, suspects and the next point marked: a .svg, .png or .pdf." };

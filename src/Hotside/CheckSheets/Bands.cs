@@ -11,6 +11,7 @@ namespace Hotside.CheckSheets;
 /// </summary>
 internal sealed class Bands(DiagnosisBench bench)
 {
+    // The least band and the half as much again: own choices; what a drop may be and how cold filaments differ: common practice, no source.
     private const double Sigmas = 3, Share = 0.02, Digits = 0.02, DropTimes = 1.5, LeastDrop = 0.05, JointDrop = 0.1, SwitchDrop = 0.2, MostOfDrop = 0.75;
 
     private const double Cold = 0.30, LeastOhms = 0.3, Joined = 0.5, OpenOhms = 10_000, Drifting = 0.1;

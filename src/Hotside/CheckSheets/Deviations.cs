@@ -5,6 +5,7 @@ namespace Hotside.CheckSheets;
 /// <summary>What a row that is not right means: the faults that move it, by where they would put it, likeliest first.</summary>
 internal sealed class Deviations(DiagnosisBench bench, RowSearch search)
 {
+    // More is not read beside a row (own choices).
     private const int MostGroups = 3, MostFaults = 3;
 
     /// <summary>The meaning, in words; empty where the row shows nothing that another reading within the sheet does not.</summary>

@@ -12,8 +12,13 @@ namespace Hotside.CheckSheets;
 /// </summary>
 internal sealed class PowerUpRows(DiagnosisBench bench, Vocabulary words)
 {
+    /// <summary>What stands behind the volts, for the leads may lie either way round.</summary>
+    public const string EitherSign = ", either sign";
+
+    // A turn lamp's bulb is at hand in every shop; below a volt it does not glow; a quarter is what filaments and motors differ by (common practice, no source).
     private const double Watts = 21, Dark = 1, Band = 0.25, LeastBand = 0.5;
 
+    // A sheet is not all first power (own choice).
     private const int MostSettings = 6;
 
     private readonly Bench piece = bench.Dictionary.Bench;
@@ -51,7 +56,7 @@ internal sealed class PowerUpRows(DiagnosisBench bench, Vocabulary words)
         bool isDark = Math.Abs(volts) < Dark;
         double half = Math.Max(Band * Math.Abs(volts), LeastBand);
         string band = isDark ? $"below {Numbers.Plain(Dark, 0)} V" : $"{Numbers.Fixed(Math.Max(0, Math.Abs(volts) - half), 1)} to {Numbers.Fixed(Math.Min(Math.Abs(volts) + half, piece.Volts * 1.06), 1)} V";
-        return new(0, CheckStage.PowerUp, setting, red, "", isDark ? "lamp dark" : Numbers.Fixed(Math.Abs(volts), 1) + " V, either sign", band, ifNot);
+        return new(0, CheckStage.PowerUp, setting, red, "", isDark ? "lamp dark" : Numbers.Fixed(Math.Abs(volts), 1) + " V" + EitherSign, band, ifNot);
     }
 
     private double Across(int lead, int setting, ImmutableArray<int> open)

@@ -65,13 +65,16 @@ internal sealed class SheetRows
         if (test is OhmsTest { Pulled: not -1 } o) red += ", " + bench.Text.Pulled(o);
         // That the battery is out stands above all rows in ohms.
         IEnumerable<string> cautions = test is OhmsTest ? [rules.FusesIn(test)] : rules.CautionsOf(test);
-        return new(0, StageOf(test), bench.Dictionary.Settings[test.Setting].Name, red, bench.Text.Black(test), bands.Expected(test), bands.Text(test), deviations.Of(test))
+        return new(0, StageOf(test), bench.Dictionary.Settings[test.Setting].Name, red, bench.Text.Black(test), bands.Expected(test), bands.Text(test), Meaning(test))
         {
             OfBattery = test is VoltsTest v && !bench.Text.Floats(v, bands.SoundCell) && bench.Meter.Battery.Of(v) is not null ? Percent(v) : "",
             Stands = bench.Dictionary.Settings[test.Setting].Stands,
             Caution = string.Join(" ", cautions),
         };
     }
+
+    // What must be measured may show nothing that is not shown elsewhere.
+    private string Meaning(Test test) => deviations.Of(test) is { Length: > 0 } means ? means : test is OhmsTest && bands.SoundOhms(test) >= ColdOhms.Open / 2 ? "less: a short on this way, or a load that is on" : "";
 
     // The three largest drops once more when all is hot.
     private IEnumerable<CheckRow> Hot() => Tests.OfType<VoltsTest>().Where(t => t.Black >= 0 && StageOf(t) == CheckStage.Live).OrderByDescending(t => Math.Abs(bench.Meter.Sound(t).Mean)).Take(3)

@@ -5,31 +5,45 @@ using Hotside.Drawings.Plans;
 
 namespace Hotside.Outputs;
 
-/// <summary>The marks of a diagnosis on a drawing: each suspected wire with its share, the next point at the wires that end there.</summary>
+/// <summary>The marks of a diagnosis on a drawing: each suspected wire and part with its share, the next point at the wires that end there or at its part.</summary>
 internal static class SuspectMarks
 {
     // A wire that is hardly suspected has no mark.
     private const double Least = 1;
 
+    private const string Looked = "look", CaseOf = "case of ";
+
     public static LineMarks Of(Diagnosis diagnosis, Circuit circuit, bool isBefore)
     {
         var texts = ImmutableDictionary.CreateBuilder<string, string>(StringComparer.Ordinal);
+        var atParts = ImmutableDictionary.CreateBuilder<string, string>(StringComparer.Ordinal);
         var banded = ImmutableHashSet.CreateBuilder<string>(StringComparer.Ordinal);
-        foreach (var suspect in diagnosis.Suspects.Where(s => s.Share.Percent >= Least))
-            foreach (string id in suspect.Items.Take(1).Where(i => circuit.FindConductor(i) is not null))
-            {
-                banded.Add(id);
-                double share = diagnosis.Suspects.Where(s => s.Items.FirstOrDefault() == id).Sum(s => s.Share.Percent);
-                texts[id] = $"{id} {Numbers.Plain(share, 0)} %";
-            }
-        foreach (var (lead, point) in new[] { ("red", diagnosis.Next?.RedOn), ("black", diagnosis.Next?.BlackOn) })
-            foreach (var conductor in circuit.Conductors.Where(c => point is { Length: > 0 } && c.Ends.Any(e => circuit.TextOf(e) == point && e.Part is not null)))
-                texts[conductor.Id] = texts.TryGetValue(conductor.Id, out string? there) ? $"{there}, {lead} at {point}" : $"{lead} at {point}";
+        foreach (string id in diagnosis.Suspects.Where(s => s.Share.Percent >= Least).SelectMany(s => s.Items.Take(1)).Distinct())
+        {
+            string share = $"{Numbers.Plain(diagnosis.Suspects.Where(s => s.Items.FirstOrDefault() == id).Sum(s => s.Share.Percent), 0)} %";
+            if (circuit.FindConductor(id) is null) atParts[id] = "suspect " + share;
+            else if (banded.Add(id)) texts[id] = $"{id} {share}";
+        }
+        foreach (var (lead, point) in Leads(diagnosis.Next))
+        {
+            var wires = circuit.Conductors.Where(c => c.Ends.Any(e => circuit.TextOf(e) == point && e.Part is not null)).ToArray();
+            foreach (var wire in wires) Add(texts, wire.Id, $"{lead} at {point}");
+            // What is looked at, a rail, a bolted terminal.
+            if (wires.Length == 0 && PartOf(point, circuit) is { } part) Add(atParts, part, lead == Looked ? "look at it next" : $"{lead} at {point}");
+        }
         return new(isBefore, texts.ToImmutable(), banded.ToImmutable())
         {
+            AtParts = atParts.ToImmutable(),
             Meaning = "share of suspicion; where the leads go next", BandMeaning = "suspect",
             Note = diagnosis.Next is { } next ? $"; next, {next.Setting}: {(next.BlackOn.Length == 0 ? $"look at {next.RedOn}" : $"red on {next.RedOn}, black on {next.BlackOn}")}"
                 : diagnosis.Suspects is [var first, ..] ? $"; {first.Text}, {Numbers.Plain(first.Share.Percent, 0)} %" : "",
         };
     }
+
+    private static IEnumerable<(string Lead, string Point)> Leads(NextReading? next) => next is null ? [] : next.BlackOn.Length == 0 ? [(Looked, next.RedOn)] : [("red", next.RedOn), ("black", next.BlackOn)];
+
+    // "E3.tail", "case of E1", "X1", "F1.fuse3".
+    private static string? PartOf(string point, Circuit circuit) => circuit.FindPart((point.StartsWith(CaseOf, StringComparison.Ordinal) ? point[CaseOf.Length..] : point).Split('.')[0])?.Id;
+
+    private static void Add(ImmutableDictionary<string, string>.Builder texts, string id, string text) => texts[id] = texts.TryGetValue(id, out string? there) ? $"{there}, {text}" : text;
 }

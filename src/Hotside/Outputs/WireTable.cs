@@ -9,6 +9,9 @@ internal static class WireTable
 {
     private static readonly string[] Head = ["no.", "wire", "from", "to", "size", "colour", "length", "loom", "change"];
 
+    /// <summary>The head line of a wire list as comma-separated values, of the pack's too.</summary>
+    public static ImmutableArray<string> CsvHead { get; } = [.. Head.Select(h => h == "length" ? "length in m" : h)];
+
     public static string Write(string title, string supply, ImmutableArray<WireRow> rows)
     {
         var text = new StringBuilder();
@@ -17,7 +20,7 @@ internal static class WireTable
         return text.Append("\nIds and terminals as in the job file; colours after IEC 60757. The workshop manual and local rules take precedence.\n").ToString();
     }
 
-    public static string WriteCsv(ImmutableArray<WireRow> rows) => CsvText.Of([Head.Select(h => h == "length" ? "length in m" : h), .. rows.Select(r => Cells(r, ""))]);
+    public static string WriteCsv(ImmutableArray<WireRow> rows) => CsvText.Of([CsvHead, .. rows.Select(r => Cells(r, ""))]);
 
     private static string[] Cells(WireRow row, string unit) =>
     [

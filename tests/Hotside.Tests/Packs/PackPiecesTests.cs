@@ -20,8 +20,8 @@ public sealed class PackPiecesTests : IDisposable
         foreach (string list in new[] { "changes", "materials", "cuts", "wires", "labels", "fuses" })
             Assert.True(File.ReadLines(Path.Combine(path, list + ".csv")).Count() > 1, list);
         string[] wires = File.ReadAllLines(Path.Combine(path, "wires.csv"));
-        Assert.Equal("no.,wire,from,terminal,to,terminal,size,colour,length in m,path,change", wires[0]);
-        Assert.Contains("7,w7,K1.87,blade 6.3 mm,H1.1,,14 AWG,GN,0.9,,run new", wires);
+        Assert.Equal("no.,wire,from,to,size,colour,length in m,loom,change,terminal from,terminal to", wires[0]);
+        Assert.Contains("7,w7,K1.87,H1.1,14 AWG,GN,0.9,,run new,blade 6.3 mm,", wires);
         Assert.Equal(1 + (2 * GalleryJobs.Read("horn").Alteration.After.Conductors.Length), File.ReadAllLines(Path.Combine(path, "labels.csv")).Length);
     }
 

@@ -31,7 +31,7 @@ internal sealed record DrawingPlan(
     public static DrawingPlan Of(Alteration alteration, Study study, Lettering lettering, Vocabulary words, LineFigures? figures = null, bool closeRelays = false)
     {
         string? feedRail = Plans.FeedRail.Of(alteration);
-        var parts = new PartPlanner(alteration, study, lettering, words, feedRail, closeRelays).All().ToImmutableArray();
+        var parts = new PartPlanner(alteration, study, lettering, words, feedRail, closeRelays, figures).All().ToImmutableArray();
         var lines = new LinePlanner(alteration, feedRail, parts, lettering, figures);
         var planned = lines.All().ToImmutableArray();
         return new(alteration, study, lettering, words, [.. parts, .. lines.FreeEnds], planned, new([.. BoxPlanner.Boxes([.. parts, .. lines.FreeEnds])], lines.Wires), feedRail) { Figures = figures, HasCloseRelays = closeRelays };

@@ -60,6 +60,9 @@ internal sealed class LineFigures
         };
     }
 
+    /// <summary>What stands at a part; empty for most.</summary>
+    public string TextOf(Part part, bool isBefore) => marks is not null && isBefore == marks.IsBefore ? marks.AtParts.GetValueOrDefault(part.Id, "") : "";
+
     /// <summary>Whether a conductor is a way of the current.</summary>
     public bool IsLive(string conductor, bool isBefore) => (marks is not null && isBefore == marks.IsBefore && marks.Banded.Contains(conductor)) || (isBefore ? waysBefore : waysAfter)?.Has(conductor) == true;
 

@@ -12,7 +12,7 @@ using Look = Hotside.Drawings.Marks.PartStyle;
 namespace Hotside.Drawings.Plans;
 
 /// <summary>Plans the parts of both circuits: symbol, text block, look.</summary>
-internal sealed class PartPlanner(Alteration alteration, Study study, Lettering lettering, Vocabulary words, string? feedRail, bool closeRelays)
+internal sealed class PartPlanner(Alteration alteration, Study study, Lettering lettering, Vocabulary words, string? feedRail, bool closeRelays, LineFigures? figures = null)
 {
     // Between a relay's axes where nothing asks for more.
     private const int Close = 11;
@@ -99,7 +99,9 @@ internal sealed class PartPlanner(Alteration alteration, Study study, Lettering 
 
     private static PartCaption Bare(string id) => new(id, "", "", "", []);
 
-    private PartCaption Caption(Part part, bool isBefore) => PartCaption.Of(part, isBefore, alteration, isBefore ? study.Before : study.After, words);
+    // What is marked stands in the place of what is done to a part.
+    private PartCaption Caption(Part part, bool isBefore) =>
+        PartCaption.Of(part, isBefore, alteration, isBefore ? study.Before : study.After, words) is var caption && figures?.TextOf(part, isBefore) is { Length: > 0 } mark ? caption with { State = mark } : caption;
 
     private Piece Text(Part part, bool isBefore, bool left) => Text(Caption(part, isBefore), left);
 

@@ -24,7 +24,7 @@ internal sealed record Caution(string Head, string Text)
         if (batteries.Length > 1) yield return new("All batteries", $"{Ids(batteries)} are all off before work begins: one that is left on feeds what looks dead.");
         // Which post, and what a wrong polarity destroys, is told of this vehicle.
         if (Cautions.OfPosts(alteration, words) is { } posts) yield return new("Which post", Loud(posts));
-        foreach (string polarity in Cautions.OfPolarity(alteration, words)) yield return new("Polarity", Loud(polarity));
+        foreach (var (index, polarity) in Cautions.OfPolarity(alteration, words).Index()) yield return new(index == 0 ? "Polarity" : "", Loud(polarity));
         if (Bare(source) is { Length: > 0 } bare) yield return new("No fuse", $"No fuse guards {Some(bare)}: a slipped {(words.IsBritish ? "spanner" : "wrench")} or a chafed spot there draws all that the battery can give. Cap free ends at once, boot the posts.");
         if (Parts(alteration, IsEngine) is { Length: > 0 }) yield return new("Fuel", alteration.After.System.Ground == Ground.Isolated
             ? "Fuel lines and tank closed, extinguisher at hand. With a gasoline engine aboard blow the bilge before power, and fit ignition-protected parts only (33 CFR 183.410)."

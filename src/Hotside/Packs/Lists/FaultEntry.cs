@@ -6,11 +6,16 @@ using Hotside.Wording;
 
 namespace Hotside.Packs.Lists;
 
-/// <summary>The first readings to take where a load is dead: behind its fuse, at its feed, at its return, with the load switched on.</summary>
+/// <summary>The first three readings to take where a load is dead, with the load switched on: behind its fuse, at its feed, at its return; where one of them cannot be reached, behind its switch or at the battery.</summary>
 /// <param name="Load">The load.</param>
 /// <param name="Setting">How it is switched on.</param>
 internal sealed record FaultEntry(LoadStudy Load, string Setting)
 {
+    private const int MostReadings = 3;
+
+    // Which points come first where there are more than three: behind the fuse, at both ends of the load; then behind the last contact, then the battery (own choice).
+    private static readonly int[] Ranks = [4, 0, 3, 1, 2];
+
     /// <summary>What a sound circuit shows, point by point, black lead on the return: volts with their true sign.</summary>
     public ImmutableArray<(string At, double Volts)> Readings { get; private init; } = [];
 
@@ -22,17 +27,24 @@ internal sealed record FaultEntry(LoadStudy Load, string Setting)
     {
         if (load.Paths.IsEmpty || study.FiguresOf(load) is not { } figures) return null;
         string when = load.Control.IsAlways ? "always on" : load.Control.Any.MinBy(c => c.All.Length)!.ToString();
-        var ends = new[] { BehindFuse(load, study.Circuit), load.Paths[0].FeedEnd, load.Paths[0].ReturnEnd }.OfType<End>().Where(e => e.Part is not null).Distinct();
-        ImmutableArray<(string, double)> readings = [.. ends.Select(e => (At: study.Circuit.TextOf(e), Volts: VoltsAt(e, figures))).Where(r => r.Volts is not null).Select(r => (r.At, r.Volts!.Value))];
+        var way = load.Paths[0].HotWay;
+        End?[] ends = [FeedOfSource(way, study.Circuit), BehindLast(way, study.Circuit, ElementType.Fuse, ElementType.Breaker), BehindLast(way, study.Circuit, ElementType.Contact), load.Paths[0].FeedEnd, load.Paths[0].ReturnEnd];
+        var points = ends.Select((e, i) => (End: e, Rank: Ranks[i], Index: i)).Where(p => p.End?.Part is not null).Select(p => (End: p.End!.Value, p.Rank, p.Index, Volts: VoltsAt(p.End!.Value, figures))).Where(p => p.Volts is not null)
+            .DistinctBy(p => study.Circuit.TextOf(p.End)).OrderBy(p => p.Rank).Take(MostReadings);
+        // In the order in which the current comes by.
+        int At(End end, int index) => index >= 3 ? way.Length + index : Math.Max(way.IndexOf(end.Part!), 0);
+        ImmutableArray<(string, double)> readings = [.. points.OrderBy(p => At(p.End, p.Index)).Select(p => (study.Circuit.TextOf(p.End), p.Volts!.Value))];
         return readings.IsEmpty ? null : new(load, Vocabulary.Capital(when)) { Readings = readings };
     }
 
-    // Where the current leaves the last fuse before the load.
-    private static End? BehindFuse(LoadStudy load, Circuit circuit)
+    private static End? FeedOfSource(ImmutableArray<string> way, Circuit circuit) =>
+        way.Length > 0 && circuit.Sources.FirstOrDefault(s => s.Part.Id == way[0]) is { Part: not null } source ? source.Feed : null;
+
+    // Where the current leaves the last of some sort before the load.
+    private static End? BehindLast(ImmutableArray<string> way, Circuit circuit, params ElementType[] types)
     {
-        var way = load.Paths[0].HotWay;
         for (int i = way.Length - 2; i >= 0; i--)
-            if (circuit.FindPart(way[i]) is { } part && part.Kind.Elements.Any(e => e.Type is ElementType.Fuse or ElementType.Breaker) && circuit.FindConductor(way[i + 1]) is { } wire)
+            if (circuit.FindPart(way[i]) is { } part && part.Kind.Elements.Any(e => types.Contains(e.Type)) && circuit.FindConductor(way[i + 1]) is { } wire)
                 return wire.Ends.FirstOrDefault(e => e.Part == part.Id) is { Part: not null } end ? end : null;
         return null;
     }

@@ -12,7 +12,7 @@ namespace Hotside.Packs.Lists;
 /// <param name="Name">Its id, with the way where it has several.</param>
 internal sealed record FuseEntry(Part Part, string Name)
 {
-    // Of more a chart becomes a text.
+    // Of more a chart becomes a text (own choice).
     private const int MostNamed = 8;
 
     /// <summary>Whether it is replaced once it has opened.</summary>
@@ -24,7 +24,7 @@ internal sealed record FuseEntry(Part Part, string Name)
     /// <summary>What a list calls its rating.</summary>
     public string Rating { get; private init; } = "";
 
-    /// <summary>The colour of a blade of that rating; empty for what is no blade.</summary>
+    /// <summary>The colour that a blade of that rating has, for a file does not say whether it is one; empty for what is no fuse, and for ratings that are not made as blades.</summary>
     public string Colour { get; private init; } = "";
 
     /// <summary>Where it is: its assembly, its place.</summary>
@@ -62,7 +62,7 @@ internal sealed record FuseEntry(Part Part, string Name)
         {
             Amperes = amperes,
             Rating = amperes is { } known ? Circuits.Numbers.Plain(known) + " A" : string.Join(", ", QuantityWords.Of(part.Ratings)),
-            Colour = fuse.Element.Type == ElementType.Fuse && part.Kind.Id.StartsWith("fuse", StringComparison.Ordinal) && amperes is { } blade ? FuseColour.Of(blade) : "",
+            Colour = fuse.Element.Type == ElementType.Fuse && amperes is { } blade ? FuseColour.Of(blade) : "",
             Position = string.Join("; ", new[] { assembly, part.Place ?? "" }.Where(t => t.Length > 0)),
             Title = part.Name ?? "",
             Dead = Named(dead, loads, source.Words),

@@ -11,7 +11,7 @@ internal static class CheckPage
 
     /// <summary>The rows that are measured with the battery out.</summary>
     public static Section? Dead(PackSource source) =>
-        Of(source, DeadKey, "Check sheet, battery out", r => r.Stage <= CheckStage.DeadLoads, "THE BATTERY IS OUT. Electronics unplugged, meter leads zeroed.");
+        Of(source, DeadKey, "Check sheet, battery out", r => r.Stage <= CheckStage.DeadLoads, "THE BATTERY IS OUT. Meter leads zeroed.");
 
     /// <summary>The rows of first power and after.</summary>
     public static Section? Live(PackSource source) =>
@@ -38,12 +38,30 @@ internal static class CheckPage
         return new(key, title, [.. parts]) { IsLying = source.IsWideLying, Note = "A filled sheet is a file of readings for the command diagnose." };
     }
 
-    private static string HeadOf(CheckRow row) => row.Stage == CheckStage.AtRest ? CheckSheetTable.HeadOf(row.Stage) : $"{CheckSheetTable.HeadOf(row.Stage)} · {row.Setting}";
+    // First power is measured across one lamp, whatever is switched on; elsewhere leads move and switches stay.
+    private static string HeadOf(CheckRow row) => CheckSheetTable.HeadOf(row.Stage) + row.Stage switch
+    {
+        CheckStage.AtRest => "",
+        CheckStage.PowerUp => $": volts, either sign, across {row.RedOn}",
+        _ => " · " + SettingOf(row),
+    };
+
+    private static string SettingOf(CheckRow row) => row.Stands.Length == 0 ? row.Setting : $"{row.Setting}: {row.Stands}";
+
+    // What another caution says with more words is not said twice.
+    private static IEnumerable<string> CautionsOf(IEnumerable<CheckRow> rows)
+    {
+        string[] all = [.. rows.Select(r => r.Caution).Where(c => c.Length > 0).Distinct()];
+        return all.Where(c => !Array.Exists(all, o => o != c && o.StartsWith(c, StringComparison.Ordinal)));
+    }
+
+    private static string Expected(CheckRow row) => row.Stage == CheckStage.PowerUp ? row.Expected.Replace(PowerUpRows.EitherSign, "", StringComparison.Ordinal) : row.Expected;
 
     private static IEnumerable<TableRow> Rows(CheckRow[] rows)
     {
         bool hasBattery = rows.Any(r => r.OfBattery.Length > 0);
         string? group = null;
+        string caution = "";
         for (int i = 0; i < rows.Length; i++)
         {
             var row = rows[i];
@@ -51,10 +69,13 @@ internal static class CheckPage
             if (head != group)
             {
                 yield return TableRow.Heading(head);
-                foreach (string caution in rows.Skip(i).TakeWhile(r => HeadOf(r) == head).Select(r => r.Caution).Where(c => c.Length > 0).Distinct().ToArray() is var all ? all.Where(c => !all.Any(o => o != c && o.StartsWith(c, StringComparison.Ordinal))) : []) yield return TableRow.Caution(caution);
+                if (row.Stage > CheckStage.DeadLoads)
+                    foreach (string told in CautionsOf(rows.Skip(i).TakeWhile(r => HeadOf(r) == head))) yield return TableRow.Caution(told);
             }
-            group = head;
-            yield return TableRow.Of([Numbers.Whole(row.Number), row.RedOn, row.BlackOn, row.Expected, .. hasBattery ? [new Cell(row.OfBattery)] : Array.Empty<Cell>(), row.Band, Cell.Empty, Cell.Tick, new Cell("") { Note = row.IfNot }]) with { Least = 24 };
+            // Which fuses are in changes from row to row.
+            if (row.Stage <= CheckStage.DeadLoads && row.Caution.Length > 0 && (row.Caution != caution || head != group)) yield return TableRow.Caution(row.Caution);
+            (group, caution) = (head, row.Caution);
+            yield return TableRow.Of([Numbers.Whole(row.Number), row.Stage == CheckStage.PowerUp ? SettingOf(row) : row.RedOn, row.BlackOn, Expected(row), .. hasBattery ? [new Cell(row.OfBattery)] : Array.Empty<Cell>(), row.Band, Cell.Empty, Cell.Tick, new Cell("") { Note = row.IfNot }]) with { Least = 24 };
         }
     }
 }

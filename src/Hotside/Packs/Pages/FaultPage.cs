@@ -15,10 +15,10 @@ internal static class FaultPage
         if (entries.IsEmpty) return null;
         var (width, lettering) = (source.Width, source.Lettering);
         int most = entries.Max(e => e.Readings.Length);
-        Column[] columns = [new("Dead") { IsBold = true }, new("") { Share = 1 }, new("Switched on") { Share = 1 }, .. Enumerable.Range(1, most).Select(n => new Column(n == 1 ? "Measure first" : "then") { Least = 70 }), new("To go on, type") { Share = 1 }];
+        Column[] columns = [new("Dead") { IsBold = true }, new("") { Share = 1 }, new("Switched on") { Share = 1 }, .. Enumerable.Range(1, most).Select(n => new Column(n == 1 ? "Measure first" : "then") { Least = 70 })];
         var rows = entries.Select(e => TableRow.Of(
         [
-            e.Load.Name, source.Words.Title(e.Load.Part), e.Setting, .. e.Readings.Select(r => new Cell($"{r.At}: {QuantityWords.MeterVolts(r.Volts)}")), .. Enumerable.Repeat(Cell.Empty, most - e.Readings.Length), $"diagnose --dead {e.Load.Name}",
+            e.Load.Name, source.Words.Title(e.Load.Part), e.Setting, .. e.Readings.Select(r => new Cell($"{r.At}: {QuantityWords.MeterVolts(r.Volts)}")), .. Enumerable.Repeat(Cell.Empty, most - e.Readings.Length),
         ]));
         return new(Key, "Fault page",
         [
@@ -28,7 +28,7 @@ internal static class FaultPage
                 "First reading wrong: look towards the battery, the fuse first. First right and next wrong: look between the two. The last point shows battery volts: the way back is open. All right: the load itself.",
             ], lettering.Cell, width),
             Table.Of([.. columns], rows, width, lettering),
-            Prose.Paragraph("The whole line: hotside diagnose JOB --dead NAME. It names the likeliest faults and the reading that tells most. " + FigureText.HowComeBy, lettering.Fine, width),
+            Prose.Paragraph("To go on, type: hotside diagnose JOB --dead NAME, with a name of the first column. It tells the likeliest faults and the reading that tells most. " + FigureText.HowComeBy, lettering.Fine, width),
         ]) { Note = SheetText.System(source.Alteration.After.System, source.Words) };
     }
 }

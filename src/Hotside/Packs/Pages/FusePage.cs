@@ -22,7 +22,7 @@ internal static class FusePage
         Column[] columns =
         [
             new("Fuse") { IsBold = true }, .. arePlaced ? [new Column("Where") { Share = 1 }] : Array.Empty<Column>(), new("Rating") { IsRight = true, IsBold = true },
-            .. areColoured ? [new Column(source.Words.IsBritish ? "Blade colour" : "Blade color")] : Array.Empty<Column>(), new("Serves") { Share = 1 }, new("Dead without it") { Share = 2, Weight = 2 }, new("Thinnest wire it guards"), Column.Blank("Owner's words", 26),
+            .. areColoured ? [new Column("If a blade")] : Array.Empty<Column>(), new("Serves") { Share = 1 }, new("Dead without it") { Share = 2, Weight = 2 }, new("Thinnest wire it guards"), Column.Blank("Owner's words", 26),
         ];
         var rows = source.Fuses.Select(f => TableRow.Of(
         [

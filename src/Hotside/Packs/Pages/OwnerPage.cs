@@ -11,6 +11,9 @@ internal static class OwnerPage
 {
     public const string Key = "owner";
 
+    // Less an owner does not notice: common practice, no source.
+    private const double LeastTold = 0.5, LeastShown = 0.05;
+
     public static Section? Of(PackSource source)
     {
         if (!source.IsAltered) return null;
@@ -71,11 +74,11 @@ internal static class OwnerPage
         foreach (var ammeter in budget.Ammeters)
         {
             double amperes = ammeter.Reading.Amperes;
-            string shows = Math.Abs(amperes) < 0.05 ? "next to nothing" : $"about {Numbers.ThreeFigures(Math.Abs(amperes))} A {(amperes > 0 ? "charge" : "discharge")}";
+            string shows = Math.Abs(amperes) < LeastShown ? "next to nothing" : $"about {Numbers.ThreeFigures(Math.Abs(amperes))} A {(amperes > 0 ? "charge" : "discharge")}";
             yield return $"{Vocabulary.Capital(source.Words.Title(ammeter.Part))}: it shows {shows} with the engine running and the key on" + (ammeter.ShowsTheBattery ? "." : "; not all that the battery takes or gives passes it.");
         }
         if (budget.StandsFor is { Hours: > 0 } time) yield return $"Left standing, the battery starts the engine for about {(time.Hours < 48 ? Numbers.Fixed(time.Hours, 0) + " hours" : Numbers.Fixed(time.Days, 0) + " days")}; then charge it, or take its {source.Words.Ground} cable off.";
-        if (budget.Cases.FirstOrDefault(c => c.Name.StartsWith("idle, night", StringComparison.Ordinal)) is { Battery.Amperes: > 0.5 } idle)
+        if (budget.IdleByNight is { Battery.Amperes: > LeastTold } idle)
             yield return $"At idle with everything on at night the battery gives about {Numbers.ThreeFigures(idle.Battery.Amperes)} A more than it gets: do not let it idle long with the lights on.";
         foreach (var work in source.Alteration.Changes.SelectMany(c => c.Acts).OfType<Work>().Where(w => source.Alteration.After.FindPart(w.Items[0]) is { } part && part.Kind.Elements.Any(part.IsStarter)))
             yield return $"{Vocabulary.Capital(source.Words.Title(source.Alteration.After.FindPart(work.Items[0])!))}: {work.Sentence}.";
@@ -85,7 +88,7 @@ internal static class OwnerPage
     {
         var lamps = source.Alteration.After.Parts.Where(p => p.Kind.Elements.Length > 0 && p.Kind.Elements.All(e => e.Type is ElementType.Lamp or ElementType.Diode) && !p.Ratings.IsEmpty)
             .GroupBy(p => string.Join(", ", QuantityWords.Of(p.Ratings))).Select(g => ("Bulb, " + g.Key, FigureText.Some([.. g.Select(p => source.Words.Title(p)).Distinct()])));
-        var fuses = source.Fuses.Where(f => f.IsFuse && f.Rating.Length > 0).GroupBy(f => f.Rating + (f.Colour.Length > 0 ? $" ({f.Colour})" : "")).OrderBy(g => g.First().Amperes).Select(g => ("Fuse, " + g.Key, FigureText.Some([.. g.Select(f => f.Name)])));
+        var fuses = source.Fuses.Where(f => f.IsFuse && f.Rating.Length > 0).GroupBy(f => f.Rating + (f.Colour.Length > 0 ? $" (as a blade: {f.Colour})" : "")).OrderBy(g => g.First().Amperes).Select(g => ("Fuse, " + g.Key, FigureText.Some([.. g.Select(f => f.Name)])));
         var rows = lamps.Concat(fuses).Select(l => TableRow.Of(new Cell(l.Item1) { IsBold = true }, l.Item2, Cell.Empty)).ToArray();
         return rows.Length == 0 ? null : Table.Of([new("What") { Share = 1 }, new("For") { Share = 2 }, Column.Blank("Base or type", 34)], rows, source.Width, source.Lettering);
     }

@@ -6,7 +6,7 @@ namespace Hotside.Packs.Papers;
 /// <summary>Shares the width of a table among its columns: each as wide as its widest cell where that fits, else between its longest word and that.</summary>
 internal static class ColumnWidths
 {
-    // A longer word is broken rather than that it takes the room of all others.
+    // A longer word is broken rather than that it takes the room of all others (own choice, as all figures here).
     private const double MostOfWidth = 0.34;
 
     /// <summary>The widths, in order; together the width of the table.</summary>

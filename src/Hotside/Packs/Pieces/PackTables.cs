@@ -25,22 +25,22 @@ internal static class PackTables
                 m.Sort.ToString().ToLowerInvariant(), m.Name, m.Length is { } length ? Numbers.Plain(length.Meters, 3) : "", m.Count is { } count ? Numbers.Whole(count) : "", m.Spares > 0 ? Numbers.Whole(m.Spares) : "", string.Join(' ', m.For), string.Join(' ', m.NotMeasured),
             })]));
             if (CutLine.All(source.Wires) is { IsEmpty: false } cuts)
-                yield return ("cuts.csv", CsvText.Of([["wire", "size", "colour", "cut in m", "runs in m", "from", "terminal", "to", "terminal"], .. cuts.Select(c => new[]
+                yield return ("cuts.csv", CsvText.Of([["wire", "size", "colour", "cut in m", "runs in m", "from", "terminal from", "to", "terminal to"], .. cuts.Select(c => new[]
                 {
                     c.Wire, c.SizeText, c.Colour, Metres(c.Cut?.Meters), Metres(c.Length?.Meters), c.From, c.TerminalFrom, c.To, c.TerminalTo,
                 })]));
         }
         if (options.Asks(WirePage.Key) && !source.Wires.IsEmpty)
-            yield return ("wires.csv", CsvText.Of([["no.", "wire", "from", "terminal", "to", "terminal", "size", "colour", "length in m", "path", "change"], .. source.Wires.Select(w => new[]
+            yield return ("wires.csv", CsvText.Of([[.. WireTable.CsvHead, "terminal from", "terminal to"], .. source.Wires.Select(w => new[]
             {
-                string.Join(' ', w.Numbers.Select(Numbers.Whole)), w.Id, w.Ends.From, w.New.From ? w.Terminals.From : "", w.Ends.To, w.New.To ? w.Terminals.To : "", w.Size, WireChangeText.Colour(w.Wire), Metres(w.Wire.LengthInMetres), w.Path, w.Change,
+                source.Alteration.LabelsOf(w.Id), w.Id, w.Ends.From, w.Ends.To, w.Size, WireChangeText.Colour(w.Wire), Metres(w.Wire.LengthInMetres), w.Path, w.Change, w.New.From ? w.Terminals.From : "", w.New.To ? w.Terminals.To : "",
             })]));
         if (options.Asks(LabelPage.Key) && WireLabel.All(source.Wires) is { IsEmpty: false } labels)
             yield return ("labels.csv", CsvText.Of([["wire", "at", "text"], .. labels.Select(l => new[] { l.Wire, l.At, l.Text })]));
         if (options.Asks(OrderPage.Key) && source.IsAltered) yield return ("work-order.csv", OrderTable.Of(source.Job, options.Words).ToCsv());
         if ((options.Asks(CheckPage.DeadKey) || options.Asks(CheckPage.LiveKey)) && !source.CheckSheet.Rows.IsEmpty) yield return ("check-sheet.csv", source.CheckSheet.ToCsv());
         if (options.Asks(FusePage.Key) && !source.Fuses.IsEmpty)
-            yield return ("fuses.csv", CsvText.Of([["fuse", "where", "rating in A", "blade colour", "serves", "dead without it", "thinnest wire"], .. source.Fuses.Select(f => new[]
+            yield return ("fuses.csv", CsvText.Of([["fuse", "where", "rating in A", "colour of a blade", "serves", "dead without it", "thinnest wire"], .. source.Fuses.Select(f => new[]
             {
                 f.Name, f.Position, f.Amperes is { } amperes ? Numbers.Plain(amperes) : "", f.Colour, f.Title, string.Join("; ", f.Dead), f.Guards,
             })]));

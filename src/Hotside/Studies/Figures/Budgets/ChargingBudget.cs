@@ -94,6 +94,9 @@ public sealed record ChargingBudget
             s.Part.RatedMiddle(s.Element.Name, Unit.Ampere) ?? assumed.FirstOrDefault(a => a.Of == $"{s.Part.Id}.{s.Element.Name}" && a.Value.Unit == Unit.Ampere)?.Value.Value ?? 0)),
     ];
 
+    /// <summary>At idle, by night and in rain: where a battery lacks most.</summary>
+    internal BudgetCase? IdleByNight => Cases is [_, _, var idle, _] ? idle : null;
+
     private static ImmutableArray<BudgetCase> CasesOf(ImmutableArray<BudgetLine> lines, ImmutableArray<MachineOutput> machines, double? hours)
     {
         double day = lines.Sum(l => l.ByDay.Amperes), night = lines.Sum(l => l.ByNight.Amperes), idle = machines.Sum(m => m.AtIdle.Amperes), cruise = machines.Sum(m => m.AtCruise.Amperes);
