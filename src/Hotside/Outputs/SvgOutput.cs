@@ -14,7 +14,7 @@ internal static class SvgOutput
     {
         options ??= SvgOptions.Default;
         var ids = new SvgIds(scene.Id);
-        var shapes = new SvgShapes(options);
+        var shapes = new SvgShapes(options, SvgTexts.Usual(scene));
         var body = new StringBuilder();
         foreach (Layer layer in Enum.GetValues<Layer>())
             WriteLayer(body, scene, layer, ids, shapes);
@@ -49,10 +49,23 @@ internal static class SvgOutput
         if (groups.Count == 0)
             return;
         body.Append("<g id=\"").Append(ids.Of("layer-" + NameOf(layer))).Append("\">\n");
-        foreach (SceneGroup group in groups)
-            WriteGroup(body, group, ids, shapes);
+        foreach (SceneGroup group in Joined(groups))
+            WriteGroup(body, group, ids, shapes, isStroked: false);
         body.Append("</g>\n");
     }
+
+    // Dots and ground signs in a row, of which nothing is told, are one group.
+    private static List<SceneGroup> Joined(List<SceneGroup> groups)
+    {
+        List<SceneGroup> joined = [];
+        foreach (var group in groups)
+            if (joined.Count > 0 && joined[^1] is var last && IsNameless(last) && IsNameless(group) && last.AriaHidden == group.AriaHidden && last.Classes.SequenceEqual(group.Classes))
+                joined[^1] = last with { Shapes = [.. last.Shapes, .. group.Shapes] };
+            else joined.Add(group);
+        return joined;
+    }
+
+    private static bool IsNameless(SceneGroup group) => group is { Id: null, Title: null, Data.IsEmpty: true, Children.IsEmpty: true };
 
     private static string NameOf(Layer layer) => layer switch
     {
@@ -65,13 +78,17 @@ internal static class SvgOutput
         _ => "notes",
     };
 
-    private static void WriteGroup(StringBuilder body, SceneGroup group, SvgIds ids, SvgShapes shapes)
+    private static void WriteGroup(StringBuilder body, SceneGroup group, SvgIds ids, SvgShapes shapes, bool isStroked)
     {
+        string stroke = SvgShapes.StrokeOfMost(group.Shapes);
+        isStroked |= stroke.Length > 0;
         body.Append("<g");
         if (group.Id is { } id)
             body.Append(" id=\"").Append(ids.Of(id)).Append('"');
-        if (!group.Classes.IsEmpty)
-            body.Append(" class=\"").AppendJoin(' ', group.Classes.Select(c => "hs-" + SvgIds.Valid(c))).Append('"');
+        // What a data attribute says needs no class.
+        string[] classes = [.. group.Classes.Where(c => group.Data.All(d => d.Value != c)).Select(c => "hs-" + SvgIds.Valid(c)), .. stroke.Length > 0 ? [stroke] : Array.Empty<string>()];
+        if (classes.Length > 0)
+            body.Append(" class=\"").AppendJoin(' ', classes).Append('"');
         foreach ((string name, string value) in group.Data)
             body.Append(" data-").Append(SvgIds.Valid(name)).Append("=\"").Append(SvgText.Attribute(value)).Append('"');
         if (group.AriaHidden)
@@ -79,10 +96,9 @@ internal static class SvgOutput
         body.Append(">\n");
         if (group.Title is { } title)
             body.Append("<title>").Append(SvgText.Content(title)).Append("</title>\n");
-        foreach (Symbols.Shapes.Shape shape in group.Shapes)
-            shapes.Write(body, shape);
+        shapes.Write(body, group.Shapes, stroke, isStroked);
         foreach (SceneGroup child in group.Children)
-            WriteGroup(body, child, ids, shapes);
+            WriteGroup(body, child, ids, shapes, isStroked);
         body.Append("</g>\n");
     }
 }

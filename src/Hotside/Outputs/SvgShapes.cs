@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using System.Text;
 using Hotside.Symbols.Shapes;
 using Hotside.Symbols.Texts;
@@ -5,12 +6,20 @@ using Hotside.Symbols.Texts;
 namespace Hotside.Outputs;
 
 /// <summary>Writes shapes, and remembers which classes and characters they used.</summary>
-internal sealed class SvgShapes(SvgOptions options)
+/// <param name="options">How texts are written.</param>
+/// <param name="usual">The style of texts that bear no class.</param>
+internal sealed class SvgShapes(SvgOptions options, TextStyle? usual)
 {
+    /// <summary>Class of a shape without a stroke inside a group that has one.</summary>
+    public const string NoStroke = "hs-n";
+
     private readonly Dictionary<string, TextStyle> _styles = [];
 
     /// <summary>The text styles used, by class name.</summary>
     public IReadOnlyDictionary<string, TextStyle> Styles => _styles;
+
+    /// <summary>The style of texts that bear no class; <see langword="null"/> when there are no texts.</summary>
+    public TextStyle? Usual => usual;
 
     /// <summary>Whether a text in regular (false) or bold (true) needs the font's larger file.</summary>
     public HashSet<bool> WideFaces { get; } = [];
@@ -30,8 +39,32 @@ internal sealed class SvgShapes(SvgOptions options)
     /// <summary>Name of a role in classes and custom properties.</summary>
     public static string NameOf(ColourRole role) => role == ColourRole.PartInk ? "ink" : role.ToString().ToLowerInvariant();
 
-    /// <summary>Writes one shape on a line of its own.</summary>
-    public void Write(StringBuilder svg, Shape shape)
+    /// <summary>The classes of the stroke that most of some shapes have, which their group bears for them; empty when none is stroked.</summary>
+    public static string StrokeOfMost(ImmutableArray<Shape> shapes) =>
+        shapes.Select(s => s.Pen).OfType<Pen>().Select(StrokeClasses).GroupBy(c => c).OrderByDescending(g => g.Count()).FirstOrDefault()?.Key ?? "";
+
+    /// <summary>Writes the shapes of a group, each on a line of its own; plain lines of one stroke that follow each other are one path.</summary>
+    /// <param name="svg">Where to.</param>
+    /// <param name="shapes">The shapes.</param>
+    /// <param name="stroke">The classes that the group bears for them.</param>
+    /// <param name="isStroked">Whether it, or a group around it, bears some.</param>
+    public void Write(StringBuilder svg, ImmutableArray<Shape> shapes, string stroke, bool isStroked)
+    {
+        for (int i = 0; i < shapes.Length; i++)
+        {
+            int last = i;
+            while (last + 1 < shapes.Length && AreOnePath(shapes[i], shapes[last + 1])) last++;
+            if (last > i) WritePath(svg, shapes.AsSpan(i, last + 1 - i), stroke, isStroked);
+            else Write(svg, shapes[i], stroke, isStroked);
+            i = last;
+        }
+    }
+
+    private static bool AreOnePath(Shape a, Shape b) => IsPlainLine(a) && IsPlainLine(b) && StrokeClasses(a.Pen!) == StrokeClasses(b.Pen!) && a.Pen!.Round == b.Pen!.Round;
+
+    private static bool IsPlainLine(Shape shape) => shape is (PolylineShape or CurveShape) and { Pen.Dash.IsSolid: true, Fill: ColourRole.None };
+
+    private void Write(StringBuilder svg, Shape shape, string stroke, bool isStroked)
     {
         switch (shape)
         {
@@ -40,51 +73,59 @@ internal sealed class SvgShapes(SvgOptions options)
                 return;
             case CircleShape circle:
                 svg.Append("<circle");
-                Dress(svg, circle);
-                Attribute(svg, "cx", circle.Centre.X);
-                Attribute(svg, "cy", circle.Centre.Y);
+                Dress(svg, circle, stroke, isStroked);
+                Attribute(svg, "cx", Math.Round(circle.Centre.X, 1));
+                Attribute(svg, "cy", Math.Round(circle.Centre.Y, 1));
                 Attribute(svg, "r", circle.Radius);
                 break;
             case RectangleShape rectangle:
                 svg.Append("<rect");
-                Dress(svg, rectangle);
-                Attribute(svg, "x", rectangle.Box.Left);
-                Attribute(svg, "y", rectangle.Box.Top);
+                Dress(svg, rectangle, stroke, isStroked);
+                Attribute(svg, "x", Math.Round(rectangle.Box.Left, 1));
+                Attribute(svg, "y", Math.Round(rectangle.Box.Top, 1));
                 Attribute(svg, "width", rectangle.Box.Width);
                 Attribute(svg, "height", rectangle.Box.Height);
                 if (rectangle.Radius > 0)
                     Attribute(svg, "rx", rectangle.Radius);
                 break;
-            case PolylineShape line:
-                svg.Append("<path");
-                Dress(svg, line);
-                WritePoints(svg, line);
-                break;
-            case CurveShape curve:
-                svg.Append("<path");
-                Dress(svg, curve);
-                WriteCurve(svg, curve);
-                break;
+            default:
+                WritePath(svg, [shape], stroke, isStroked);
+                return;
         }
 
         svg.Append("/>\n");
     }
 
-    private void Dress(StringBuilder svg, Shape shape)
+    private void WritePath(StringBuilder svg, ReadOnlySpan<Shape> lines, string stroke, bool isStroked)
+    {
+        svg.Append("<path");
+        Dress(svg, lines[0], stroke, isStroked);
+        svg.Append(" d=\"");
+        SvgPath path = new(svg);
+        foreach (var line in lines) path.Add(line);
+        svg.Append("\"/>\n");
+    }
+
+    private static string StrokeClasses(Pen pen) => ClassOf(pen.Rank) + " " + StrokeOf(pen.Colour);
+
+    private void Dress(StringBuilder svg, Shape shape, string stroke, bool isStroked)
     {
         var classes = new List<string>(4);
         if (shape.Pen is { } pen)
         {
-            classes.Add(ClassOf(pen.Rank));
-            classes.Add(StrokeOf(pen.Colour));
+            if (StrokeClasses(pen) != stroke)
+                classes.Add(StrokeClasses(pen));
             if (pen.Round)
                 classes.Add("hs-round");
         }
+        else if (isStroked)
+            classes.Add(NoStroke);
 
         if (shape.Fill != ColourRole.None)
             classes.Add(FillOf(shape.Fill));
         UsesLive |= shape.Fill == ColourRole.Live;
-        svg.Append(" class=\"").AppendJoin(' ', classes).Append('"');
+        if (classes.Count > 0)
+            svg.Append(" class=\"").AppendJoin(' ', classes).Append('"');
         if (shape.Pen is { Dash.IsSolid: false, Dash: var dash })
         {
             svg.Append(" stroke-dasharray=\"").Append(SvgOutput.Units(dash.On)).Append(' ').Append(SvgOutput.Units(dash.Off));
@@ -96,58 +137,29 @@ internal sealed class SvgShapes(SvgOptions options)
 
     private static void Attribute(StringBuilder svg, string name, double value) => svg.Append(' ').Append(name).Append("=\"").Append(SvgOutput.Units(value)).Append('"');
 
-    private static void WritePoints(StringBuilder svg, PolylineShape line)
-    {
-        svg.Append(" d=\"");
-        for (int i = 0; i < line.Points.Length; i++)
-            Step(svg, i == 0 ? 'M' : 'L', line.Points[i]);
-        svg.Append(line.Closed ? "Z\"" : "\"");
-    }
-
-    private static void WriteCurve(StringBuilder svg, CurveShape curve)
-    {
-        svg.Append(" d=\"");
-        Step(svg, 'M', curve.Start);
-        foreach (CurveStep step in curve.Steps)
-        {
-            if (step.First is { } first && step.Second is { } second)
-            {
-                Step(svg, 'C', first);
-                Step(svg, ' ', second);
-                Step(svg, ' ', step.End);
-            }
-            else if (step.Radius > 0)
-            {
-                string radius = SvgOutput.Units(step.Radius);
-                svg.Append('A').Append(radius).Append(' ').Append(radius).Append(" 0 0 ").Append(step.Clockwise ? '1' : '0');
-                Step(svg, ' ', step.End);
-            }
-            else
-                Step(svg, 'L', step.End);
-        }
-
-        svg.Append(curve.Closed ? "Z\"" : "\"");
-    }
-
-    private static void Step(StringBuilder svg, char letter, Point point) => svg.Append(letter).Append(SvgOutput.Units(point.X)).Append(' ').Append(SvgOutput.Units(point.Y));
-
     private void WriteText(StringBuilder svg, TextShape text)
     {
         if (text.Text.Length == 0)
             return;
-        // Two letterings may share a style's name but not its size, so the class bears the size.
-        string name = "hs-" + text.Style.Name + "-" + SvgOutput.Units(text.Style.CapHeight).Replace('.', '_');
+        string name = SvgTexts.ClassOf(text.Style);
         _styles.TryAdd(name, text.Style);
         if (!FontFace.IsNarrow(text.Text))
             WideFaces.Add(text.Style.Bold);
         bool whole = text.Whole is not null;
         if (whole)
             svg.Append("<g><title>").Append(SvgText.Content(text.Whole!)).Append("</title>");
-        svg.Append("<text class=\"").Append(name).Append(' ').Append(FillOf(text.Colour)).Append('"');
-        Attribute(svg, "x", text.Place.X);
-        Attribute(svg, "y", text.Place.Y);
+        var classes = new List<string>(3);
+        if (usual is null || SvgTexts.ClassOf(usual) != name)
+            classes.Add(name);
+        if (NameOf(text.Colour) != "ink")
+            classes.Add(FillOf(text.Colour));
         if (text.Anchor != Anchor.Start)
-            svg.Append(" text-anchor=\"").Append(text.Anchor == Anchor.Middle ? "middle" : "end").Append('"');
+            classes.Add(SvgTexts.ClassOf(text.Anchor));
+        svg.Append("<text");
+        if (classes.Count > 0)
+            svg.Append(" class=\"").AppendJoin(' ', classes).Append('"');
+        Attribute(svg, "x", Math.Round(text.Place.X, 1));
+        Attribute(svg, "y", Math.Round(text.Place.Y, 1));
         if (options.Font == SvgFont.Family)
         {
             Attribute(svg, "textLength", text.Width);

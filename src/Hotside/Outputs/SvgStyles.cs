@@ -18,16 +18,22 @@ internal static class SvgStyles
         if (options.Font == SvgFont.Embedded)
             WriteFaces(svg, shapes);
         // Where a viewer knows no embedded fonts, a narrow one comes nearest to the measured widths.
-        svg.Append(".hs text{font-family:'").Append(FontFace.Family).Append("','DejaVu Sans Condensed','Liberation Sans',Arial,sans-serif}\n");
+        svg.Append(".hs text{font-family:'").Append(FontFace.Family).Append("','DejaVu Sans Condensed','Liberation Sans',Arial,sans-serif;stroke:none;").Append(Paint("fill", ColourRole.Ink, options.Theme));
+        if (shapes.Usual is { } usual)
+            svg.Append(';').Append(Font(usual));
+        svg.Append("}\n");
         // Few pictures show figures.
         ColourRole[] roles = shapes.UsesLive ? [.. Roles, ColourRole.Live] : Roles;
         foreach (ColourRole role in roles)
             WriteRole(svg, role, options.Theme);
         foreach (StrokeRank rank in Enum.GetValues<StrokeRank>())
             svg.Append(".hs .").Append(SvgShapes.ClassOf(rank)).Append("{stroke-width:").Append(SvgOutput.Units(Pen.WidthOf(rank))).Append("}\n");
+        svg.Append(".hs .").Append(SvgShapes.NoStroke).Append("{stroke:none}\n");
+        foreach (var anchor in (Anchor[])[Anchor.Middle, Anchor.End])
+            svg.Append(".hs .").Append(SvgTexts.ClassOf(anchor)).Append("{text-anchor:").Append(anchor == Anchor.Middle ? "middle" : "end").Append("}\n");
         svg.Append(".hs .hs-round{stroke-linecap:round;stroke-linejoin:round}\n");
-        foreach ((string name, TextStyle style) in shapes.Styles.OrderBy(s => s.Key, StringComparer.Ordinal))
-            WriteText(svg, name, style);
+        foreach ((string name, TextStyle style) in shapes.Styles.Where(s => shapes.Usual is not { } common || s.Key != SvgTexts.ClassOf(common)).OrderBy(s => s.Key, StringComparer.Ordinal))
+            svg.Append(".hs .").Append(name).Append('{').Append(Font(style)).Append("}\n");
         if (options.Theme != Theme.Dark)
             WriteDark(svg, roles);
         svg.Append("</style>\n");
@@ -47,18 +53,14 @@ internal static class SvgStyles
 
     private static void WriteRole(StringBuilder svg, ColourRole role, Theme theme)
     {
-        string name = SvgShapes.NameOf(role), colour = theme.Of(role).ToString();
-        svg.Append(".hs .").Append(SvgShapes.FillOf(role)).Append("{fill:").Append(colour).Append(";fill:var(--hs-").Append(name).Append(',').Append(colour).Append(")}\n");
-        svg.Append(".hs .").Append(SvgShapes.StrokeOf(role)).Append("{stroke:").Append(colour).Append(";stroke:var(--hs-").Append(name).Append(',').Append(colour).Append(")}\n");
+        svg.Append(".hs .").Append(SvgShapes.FillOf(role)).Append('{').Append(Paint("fill", role, theme)).Append("}\n");
+        svg.Append(".hs .").Append(SvgShapes.StrokeOf(role)).Append('{').Append(Paint("stroke", role, theme)).Append("}\n");
     }
 
-    private static void WriteText(StringBuilder svg, string name, TextStyle style)
-    {
-        svg.Append(".hs .").Append(name).Append("{font-size:").Append(SvgOutput.Units(style.Size)).Append("px;font-weight:").Append(style.Bold ? "700" : "400");
-        if (style.Spacing > 0)
-            svg.Append(";letter-spacing:").Append(SvgOutput.Units(style.Spacing)).Append("px");
-        svg.Append("}\n");
-    }
+    private static string Paint(string property, ColourRole role, Theme theme) => $"{property}:{theme.Of(role)};{property}:var(--hs-{SvgShapes.NameOf(role)},{theme.Of(role)})";
+
+    private static string Font(TextStyle style) =>
+        $"font-size:{SvgOutput.Units(style.Size)}px;font-weight:{(style.Bold ? "700" : "400")}{(style.Spacing > 0 ? ";letter-spacing:" + SvgOutput.Units(style.Spacing) + "px" : "")}";
 
     // A page may ask for the dark colours on the picture's root; the reader's system never decides.
     private static void WriteDark(StringBuilder svg, ColourRole[] roles)

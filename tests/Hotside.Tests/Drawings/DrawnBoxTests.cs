@@ -1,12 +1,12 @@
 using System.Globalization;
-using System.Text.RegularExpressions;
 using System.Xml.Linq;
 using Hotside.Tests.Outputs;
+using Hotside.Tests.Support;
 
 namespace Hotside.Tests.Drawings;
 
 /// <summary>The table of places against the geometry that is read back from the SVG itself.</summary>
-public sealed partial class DrawnBoxTests
+public sealed class DrawnBoxTests
 {
     [Theory]
     [InlineData(View.Pair)]
@@ -91,12 +91,7 @@ public sealed partial class DrawnBoxTests
         }
     }
 
-    // Every number pair behind a letter M or L, and the end of an arc.
-    private static (double X, double Y)[] Points(XElement path) =>
-        [.. Point().Matches(path.Attribute("d")!.Value).Select(m => (Number(m.Groups[1].Value), Number(m.Groups[2].Value)))];
+    private static (double X, double Y)[] Points(XElement path) => [.. SvgPathPoints.Of(path.Attribute("d")!.Value).SelectMany(l => l).Select(p => (p.X / 4, p.Y / 4))];
 
     private static double Number(string text) => double.Parse(text, CultureInfo.InvariantCulture) / 4;
-
-    [GeneratedRegex(@"(?:[ML]|A[\d.]+ [\d.]+ 0 0 [01] )(-?[\d.]+) (-?[\d.]+)")]
-    private static partial Regex Point();
 }

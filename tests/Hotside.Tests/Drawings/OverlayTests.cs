@@ -129,9 +129,5 @@ public sealed class OverlayTests
     private static XElement[] Wires(XDocument svg, string id) =>
         [.. svg.Descendants().Where(e => ((string?)e.Attribute("class"))?.StartsWith("hs-wire", StringComparison.Ordinal) == true && (string?)e.Attribute("data-ref") == id)];
 
-    private static IEnumerable<(double, double)> Ends(string path)
-    {
-        double[] numbers = [.. path.Split(['M', 'L', ' '], StringSplitOptions.RemoveEmptyEntries).Select(n => double.Parse(n, CultureInfo.InvariantCulture))];
-        return [(numbers[0], numbers[1]), (numbers[^2], numbers[^1])];
-    }
+    private static IEnumerable<(double, double)> Ends(string path) => SvgPathPoints.Of(path).SelectMany(l => new[] { l[0], l[^1] });
 }

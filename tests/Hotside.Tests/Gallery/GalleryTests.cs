@@ -134,20 +134,15 @@ public partial class GalleryTests
         var svg = XDocument.Parse(Drawn(name).Svg);
         foreach (var wire in svg.Descendants().Where(e => e.Attribute("class")?.Value.StartsWith("hs-wire", StringComparison.Ordinal) == true))
             foreach (var path in wire.Elements().Where(e => e.Name.LocalName == "path"))
-            {
-                var points = Points(path.Attribute("d")!.Value);
+            foreach (var points in SvgPathPoints.Of(path.Attribute("d")!.Value))
                 Assert.All(points.Zip(points.Skip(1)), s => Assert.True(s.First.X == s.Second.X || s.First.Y == s.Second.Y, wire.Attribute("id")?.Value));
-            }
     }
 
     private static ((double X, double Y) First, (double X, double Y) Last) Ends(XDocument svg, string id)
     {
         var paths = svg.Descendants().First(e => e.Attribute("id")?.Value.EndsWith("-" + id, StringComparison.Ordinal) == true).Elements().Where(e => e.Name.LocalName == "path").ToArray();
-        return (Points(paths[0].Attribute("d")!.Value)[0], Points(paths[^1].Attribute("d")!.Value)[^1]);
+        return (SvgPathPoints.Of(paths[0].Attribute("d")!.Value)[0][0], SvgPathPoints.Of(paths[^1].Attribute("d")!.Value)[^1][^1]);
     }
-
-    private static (double X, double Y)[] Points(string path) =>
-        [.. Point().Matches(path).Select(m => (double.Parse(m.Groups[1].Value, CultureInfo.InvariantCulture), double.Parse(m.Groups[2].Value, CultureInfo.InvariantCulture)))];
 
     private static (Job Job, Drawing Pair, string Svg) Drawn(string name) => Pairs.GetOrAdd(name, n => new(() =>
     {
@@ -166,7 +161,4 @@ public partial class GalleryTests
 
     [GeneratedRegex(@"(?:url\(|href="")['""]?([^'"")]{1,40})")]
     private static partial Regex Reference();
-
-    [GeneratedRegex(@"[ML](-?[\d.]+)[ ,](-?[\d.]+)")]
-    private static partial Regex Point();
 }

@@ -5,6 +5,7 @@ using Hotside.Drawings.Sheets;
 using Hotside.Outputs;
 using Hotside.Symbols.Shapes;
 using Hotside.Symbols.Texts;
+using Hotside.Tests.Support;
 
 namespace Hotside.Tests.Outputs;
 
@@ -60,7 +61,10 @@ public sealed class SvgOutputTests
         Assert.All(root.Descendants().Where(e => e.Name.LocalName is "path" or "rect" or "circle" or "text"), e =>
         {
             Assert.Null(e.Attribute("style"));
-            Assert.All(((string)e.Attribute("class")!).Split(' '), c => Assert.Contains(".hs ." + c + "{", style, StringComparison.Ordinal));
+            Assert.All(ClassesOf(e), c => Assert.Contains(".hs ." + c + "{", style, StringComparison.Ordinal));
+            // A stroke may be borne by the group; a text has the ink of the style sheet where it says nothing.
+            string[] paints = [.. ClassesOf(e), .. ClassesOf(e.Parent!)];
+            Assert.True(e.Name.LocalName == "text" || paints.Any(c => c.StartsWith("hs-s-", StringComparison.Ordinal) || c.StartsWith("hs-f-", StringComparison.Ordinal)), e.ToString());
         });
         Assert.Contains(".hs .hs-s-new{stroke:#0072b2;stroke:var(--hs-new,#0072b2)}", style, StringComparison.Ordinal);
     }
@@ -128,12 +132,43 @@ public sealed class SvgOutputTests
         Assert.DoesNotContain("prefers-color-scheme", paper, StringComparison.Ordinal);
     }
 
+    [Fact]
+    public void A_shape_without_a_stroke_takes_none_from_its_group()
+    {
+        Pen pen = new(StrokeRank.Heavy, ColourRole.New);
+        Scene scene = new(100, 100, "t", "d", [new(Layer.Parts, [Shape.Line(pen, 0, 0, 10, 0), Shape.Line(pen, 10, 0, 10, 10), Shape.Dot(ColourRole.Ink, 5, 5, 2), Shape.Line(Pen.Thin, 0, 9, 9, 9)])]);
+        XElement group = Parse(SvgOutput.Write(scene)).Descendants(Svg + "g").Single(g => g.Elements(Svg + "circle").Any());
+        Assert.Equal("hs-heavy hs-s-new", (string?)group.Attribute("class"));
+        Assert.Equal(["path:  M0 0h10M10 0v10", "circle: hs-n hs-f-ink ", "path: hs-thin hs-s-ink M0 9h9"], group.Elements().Select(e => $"{e.Name.LocalName}: {(string?)e.Attribute("class")} {(string?)e.Attribute("d")}"));
+    }
+
+    // A hundredth of a millimetre that were lost with each step would be seen after a hundred.
+    [Fact]
+    public void Steps_of_a_long_line_end_where_they_should()
+    {
+        Point[] points = [.. Enumerable.Range(0, 300).Select(i => new Point(i * 1.234, i % 2 == 0 ? i * 0.777 : 3))];
+        Scene scene = new(400, 400, "t", "d", [new(Layer.Wires, [Shape.Polyline(Pen.Medium, points)])]);
+        string data = Parse(SvgOutput.Write(scene)).Descendants(Svg + "path").Select(p => (string)p.Attribute("d")!).Single();
+        using var path = SkiaSharp.SKPath.ParseSvgPathData(data);
+        Assert.Equal(points.Length, path.PointCount);
+        Assert.All(path.Points.Zip(points), p => Assert.True(Math.Abs(p.First.X - p.Second.X) < 0.051 && Math.Abs(p.First.Y - p.Second.Y) < 0.051));
+    }
+
+    [Fact]
+    public void A_whole_van_takes_less_than_120_kilobytes_beside_its_font()
+    {
+        string svg = SvgOutput.Write(Job.ReadFile(Repository.Path("gallery", "van", "job.yaml")).OrThrow().Draw(View.After).Scene, new() { Font = SvgFont.Embedded });
+        Assert.InRange(System.Text.Encoding.UTF8.GetByteCount(System.Text.RegularExpressions.Regex.Replace(svg, "base64,[^)]*", "")), 50_000, 120 * 1024);
+    }
+
+    private static string[] ClassesOf(XElement element) => ((string?)element.Attribute("class") ?? "").Split(' ', StringSplitOptions.RemoveEmptyEntries);
+
     private static XElement Parse(string svg) => XDocument.Parse(svg).Root!;
 
     private static Box BoxOf(XElement text, string style)
     {
-        string name = ((string)text.Attribute("class")!).Split(' ')[0];
-        string rule = style.Split('\n').Single(l => l.StartsWith(".hs ." + name + "{", StringComparison.Ordinal));
+        string? name = ClassesOf(text).FirstOrDefault(c => c.StartsWith("hs-t", StringComparison.Ordinal));
+        string rule = style.Split('\n').Single(l => l.StartsWith(name is null ? ".hs text{" : ".hs ." + name + "{", StringComparison.Ordinal));
         double size = double.Parse(rule.Split("font-size:")[1].Split("px")[0], CultureInfo.InvariantCulture);
         TextStyle lettering = new("x", size * 0.698, rule.Contains("font-weight:700", StringComparison.Ordinal), 0);
         return new TextShape(((double)text.Attribute("x")!, (double)text.Attribute("y")!), text.Value, lettering, Anchor.Start, ColourRole.Ink).Bounds;
