@@ -74,7 +74,8 @@ internal sealed class SheetRows
     }
 
     // What must be measured may show nothing that is not shown elsewhere.
-    private string Meaning(Test test) => deviations.Of(test) is { Length: > 0 } means ? means : test is OhmsTest && bands.SoundOhms(test) >= ColdOhms.Open / 2 ? "less: a short on this way, or a load that is on" : "";
+    private string Meaning(Test test) => deviations.Of(test) is { Length: > 0 } means ? means : test is not OhmsTest ? ""
+        : bands.SoundOhms(test) >= ColdOhms.Open / 2 ? "less: a short on this way, or a load that is on" : $"more: a joint or a wire on its way to {words.Ground}";
 
     // The three largest drops once more when all is hot.
     private IEnumerable<CheckRow> Hot() => Tests.OfType<VoltsTest>().Where(t => t.Black >= 0 && StageOf(t) == CheckStage.Live).OrderByDescending(t => Math.Abs(bench.Meter.Sound(t).Mean)).Take(3)

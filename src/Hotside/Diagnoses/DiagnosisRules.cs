@@ -47,8 +47,8 @@ internal sealed class DiagnosisRules(DiagnosisBench bench, Meter meter, Beliefs 
         var setting = bench.Dictionary.Settings[test.Setting];
         if (FusesIn(test) is { Length: > 0 } fuses) yield return fuses;
         if (test is OhmsTest) yield return $"Battery out before an ohmmeter touches anything: {Cautions.GroundedFirst(bench.Study.Circuit, words)}. Electronics unplugged, leads zeroed.";
-        if (setting.Cranks && test is VoltsTest) yield return "Engine may crank: neutral, brake on, ignition coil fed by nothing, hands and clothes off belts and fan.";
-        if (setting.Runs && test is VoltsTest or LookTest) yield return "Engine runs: air out the exhaust, keep off belts, fan and the ignition's high voltage.";
+        if (setting.Cranks && test is (VoltsTest or LookTest)) yield return "Engine may crank: neutral, brake on, ignition coil fed by nothing, hands and clothes off belts and fan.";
+        if (setting.Runs && test is (VoltsTest or LookTest)) yield return "Engine runs: air out the exhaust, keep off belts, fan and the ignition's high voltage.";
         if (setting.NeedsTwo && test is VoltsTest) yield return "A second person holds the control.";
         foreach (string part in Touched(test))
             if (part.Contains("fuel", StringComparison.OrdinalIgnoreCase) || part.Contains("tank", StringComparison.OrdinalIgnoreCase))

@@ -37,6 +37,11 @@ internal static partial class QuantityReader
             known = Units.FirstOrDefault(u => u.Spellings.Contains(char.ToLowerInvariant(unit[0]) + unit[1..], StringComparer.Ordinal));
         if (known.Spellings is null)
         {
+            if (unit.StartsWith("to ", StringComparison.Ordinal) && Read(unit[3..], out _) is { UpTo: null, Count: 1 })
+            {
+                problem = $"a range is written with two points: \"{match.Groups["number"].Value}..{unit[3..].TrimStart()}\"";
+                return null;
+            }
             if (unit.Length == 0 || unit.Contains(' ', StringComparison.Ordinal)) return null;
             string? near = NearestUnit(unit);
             problem = near is null ? null : $"the unit \"{unit}\" is unknown; did you mean \"{near}\"?";

@@ -16,6 +16,7 @@ public static class CheckSheetTable
 
     /// <summary>The sheet in plain text: cautions and heads, rows by stage with room for the reading, notes; lines end with a line feed.</summary>
     /// <param name="sheet">The sheet.</param>
+    /// <exception cref="ArgumentNullException"><paramref name="sheet"/> is <see langword="null"/>.</exception>
     public static string ToText(this CheckSheet sheet)
     {
         ArgumentNullException.ThrowIfNull(sheet);
@@ -49,6 +50,7 @@ public static class CheckSheetTable
 
     /// <summary>The rows as comma-separated values after RFC 4180: a head line, then a line a row; the column "reading" is to be filled in, and the file then is one of readings for a diagnosis.</summary>
     /// <param name="sheet">The sheet.</param>
+    /// <exception cref="ArgumentNullException"><paramref name="sheet"/> is <see langword="null"/>.</exception>
     public static string ToCsv(this CheckSheet sheet)
     {
         ArgumentNullException.ThrowIfNull(sheet);
@@ -57,6 +59,7 @@ public static class CheckSheetTable
 
     /// <summary>The sheet as JSON of the contract <c>hotside-check-sheet/1</c>.</summary>
     /// <param name="sheet">The sheet.</param>
+    /// <exception cref="ArgumentNullException"><paramref name="sheet"/> is <see langword="null"/>.</exception>
     public static string ToJson(this CheckSheet sheet)
     {
         ArgumentNullException.ThrowIfNull(sheet);

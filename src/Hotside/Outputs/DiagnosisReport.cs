@@ -35,6 +35,7 @@ public static class DiagnosisReport
 
     /// <summary>What to read next, in plain text.</summary>
     /// <param name="next">The reading.</param>
+    /// <exception cref="ArgumentNullException"><paramref name="next"/> is <see langword="null"/>.</exception>
     public static string ToText(this NextReading next)
     {
         ArgumentNullException.ThrowIfNull(next);
@@ -45,6 +46,7 @@ public static class DiagnosisReport
 
     /// <summary>A diagnosis as JSON of the contract <c>hotside-diagnosis/1</c>.</summary>
     /// <param name="diagnosis">The diagnosis.</param>
+    /// <exception cref="ArgumentNullException"><paramref name="diagnosis"/> is <see langword="null"/>.</exception>
     public static string ToJson(this Diagnosis diagnosis)
     {
         ArgumentNullException.ThrowIfNull(diagnosis);

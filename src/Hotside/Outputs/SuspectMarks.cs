@@ -27,9 +27,9 @@ internal static class SuspectMarks
         foreach (var (lead, point) in Leads(diagnosis.Next))
         {
             var wires = circuit.Conductors.Where(c => c.Ends.Any(e => circuit.TextOf(e) == point && e.Part is not null)).ToArray();
-            foreach (var wire in wires) Add(texts, wire.Id, $"{lead} at {point}");
+            foreach (var wire in wires) texts[wire.Id] = texts.TryGetValue(wire.Id, out string? before) ? $"{before}, {lead} at {point}" : $"{lead} at {point}";
             // What is looked at, a rail, a bolted terminal.
-            if (wires.Length == 0 && PartOf(point, circuit) is { } part) Add(atParts, part, lead == Looked ? "look at it next" : $"{lead} at {point}");
+            if (wires.Length == 0 && PartOf(point, circuit) is { } part) atParts[part] = atParts.TryGetValue(part, out string? there) ? $"{there}, next" : lead == Looked ? "look at it next" : $"{lead} at {point}";
         }
         return new(isBefore, texts.ToImmutable(), banded.ToImmutable())
         {
@@ -44,6 +44,4 @@ internal static class SuspectMarks
 
     // "E3.tail", "case of E1", "X1", "F1.fuse3".
     private static string? PartOf(string point, Circuit circuit) => circuit.FindPart((point.StartsWith(CaseOf, StringComparison.Ordinal) ? point[CaseOf.Length..] : point).Split('.')[0])?.Id;
-
-    private static void Add(ImmutableDictionary<string, string>.Builder texts, string id, string text) => texts[id] = texts.TryGetValue(id, out string? there) ? $"{there}, {text}" : text;
 }

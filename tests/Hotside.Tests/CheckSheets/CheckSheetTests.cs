@@ -1,4 +1,5 @@
 using Hotside.CheckSheets;
+using Hotside.Diagnoses;
 using Hotside.Tests.Outputs;
 using Hotside.Tests.Support;
 
@@ -104,6 +105,29 @@ public class CheckSheetTests
     {
         var notes = GalleryJobs.Read("gauges").CheckSheet(SheetExtent.Full).Notes;
         Assert.Contains(notes, n => n.StartsWith("Seen and heard by nobody, found by row", StringComparison.Ordinal));
+    }
+
+    // Every load is fed in some piece, and every part and wire is some piece's own.
+    [Fact]
+    public void The_pieces_of_a_whole_vehicle_leave_nothing_out_and_look_at_nothing_twice()
+    {
+        var study = GalleryJobs.Read("van").Study.After;
+        var loose = LooseJoints.Of(study.Circuit);
+        var pieces = SheetPieces.Of(study, []);
+        Assert.True(pieces.Length > 2);
+        var owned = pieces.SelectMany(p => ConnectedPiece.Of(study, loose, p.Loads) is var of ? of.Parts.Select(x => x.Id).Concat(of.Conductors.Select(c => c.Id)).Where(i => !p.Elsewhere.Contains(i)) : []).ToArray();
+        Assert.Equal(owned.Length, owned.Distinct().Count());
+        foreach (var load in study.Loads.Where(l => !l.Element.IsInternal)) Assert.Contains(load.Part.Id, owned);
+        Assert.All(study.Circuit.Conductors.Where(c => !c.From.IsFree && !c.To.IsFree), c => Assert.Contains(c.Id, owned));
+    }
+
+    [Fact]
+    public void A_reading_is_told_of_the_part_that_it_names_and_with_the_battery_that_it_had()
+    {
+        string text = File.ReadAllText(Repository.Path("gallery", "horn", "job.yaml")).Replace("alteration:\n", "readings:\n  - G1.neg = -5.9 V\n  - F2.2 = -5.9 V\n  - F2.1 = -6.3 V\nalteration:\n", StringComparison.Ordinal);
+        var told = Job.Read(text).OrThrow().Findings.Where(f => f.Code == "HS3405").ToArray();
+        Assert.Equal(["G1", "F2"], told.SelectMany(f => f.Items));
+        Assert.StartsWith("F2.1 reads −6.30 V", told[1].Message, StringComparison.Ordinal);
     }
 
     [Fact]

@@ -154,6 +154,29 @@ public class DiagnosisTests
         Assert.Equal(5.0 / 3, Of("w7 open, or off a terminal") / Of("w1 open, or off a terminal"), 0.05);
     }
 
+    // Ohm's law in series: what stands before the break has the battery's volts, whatever these are now.
+    [Fact]
+    public void Volts_go_with_the_battery_as_it_was_read()
+    {
+        Diagnosis Of(params string[] readings) => Horn.Diagnose(new() { Dead = ["H1"], Readings = [.. readings] });
+        var low = Of("G1.pos = 11.7 V", "H1.1 = 11.5 V @ horn pressed", "H1.2 = 11.5 V @ horn pressed");
+        Assert.Equal("w6 open, or off a terminal", low.Suspects[0].Text);
+        Assert.Contains(low.Notes, n => n.StartsWith("The battery has 93 % of the volts that are computed with.", StringComparison.Ordinal));
+        // A battery that is far off is a fault, not a measure.
+        Assert.DoesNotContain(Of("G1.pos = 6 V").Notes, n => n.StartsWith("The battery has", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void A_way_of_a_fuse_block_is_named_and_found_by_itself()
+    {
+        var job = Job.Read(File.ReadAllText(Repository.Path("tests", "Hotside.Tests", "Diagnoses", "fuse-block.yaml"))).OrThrow();
+        var suspects = job.Diagnose(new() { Dead = ["E1"], Works = ["E2"], Readings = ["F1.fuse1 = blown", "F1.2 = whole"] }, View.Before).Suspects;
+        Assert.Contains("F1.fuse1 blown by itself, or open", suspects.Take(3).SelectMany(s => s.Others.Prepend(s.Text)));
+        Assert.DoesNotContain(suspects.SelectMany(s => s.Others.Prepend(s.Text)), t => t.StartsWith("F1.fuse2 blown", StringComparison.Ordinal));
+        var wrong = Assert.Throws<ArgumentException>(() => job.Diagnose(new() { Dead = ["E1"], Readings = ["F1 = blown"] }, View.Before));
+        Assert.Contains("F1.fuse1, F1.fuse2", wrong.Message, StringComparison.Ordinal);
+    }
+
     [Fact]
     public void The_same_words_give_the_same_text_and_json()
     {

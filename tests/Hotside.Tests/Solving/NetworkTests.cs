@@ -33,7 +33,20 @@ public class NetworkTests
             mesh.Solve(volts);
             double scale = expected.Max(Math.Abs);
             Assert.All(volts.Zip(expected), v => Assert.Equal(v.Second, v.First, 1e-9 * scale));
+            double[] ohms = [.. matrix.Inverse().Diagonal()];
+            Assert.All(mesh.Ohms().Zip(ohms), o => Assert.Equal(o.Second, o.First, 1e-9 * ohms.Max()));
         }
+    }
+
+    [Fact]
+    public void What_nothing_ties_to_the_reference_has_no_ohms_to_it()
+    {
+        // 0 stands on the reference; 1 and 2 are joined with each other alone.
+        StarMesh mesh = new(new(3, [new(0, NetworkEdge.Reference), new(1, 2)]));
+        mesh.Factor([0.5, 100]);
+        double[] ohms = mesh.Ohms();
+        Assert.Equal(2, ohms[0], 1e-12);
+        Assert.All(ohms[1..], o => Assert.True(o >= StarMesh.Untied));
     }
 
     [Fact]

@@ -25,7 +25,7 @@ internal static class FaultPage
             Prose.Points(
             [
                 $"Black lead on {(source.Alteration.After.System.Return is { } node ? source.Alteration.After.TextOf(node) : "bare chassis metal")}, the load switched on, full battery; take a test lamp or a loaded meter. Each value is what a sound circuit shows.",
-                "First reading wrong: look towards the battery, the fuse first. First right and next wrong: look between the two. The last point shows battery volts: the way back is open. All right: the load itself.",
+                "First reading wrong: look towards the battery, the fuse first. First right and next wrong: look between the two. Battery volts where a value is near 0: the way back is open. All right: the load itself, or its way back where that is no terminal.",
             ], lettering.Cell, width),
             Table.Of([.. columns], rows, width, lettering),
             Prose.Paragraph("To go on, type: hotside diagnose JOB --dead NAME, with a name of the first column. It tells the likeliest faults and the reading that tells most. " + FigureText.HowComeBy, lettering.Fine, width),
