@@ -19,10 +19,11 @@ internal sealed class SizeOptions
     /// <summary>Prints what was asked for.</summary>
     /// <param name="parsed">The command line.</param>
     /// <param name="job">The job.</param>
+    /// <param name="isJson">Whether as JSON.</param>
     /// <param name="setting">A named setting for faults; <see langword="null"/>: of each wire that in which it carries most.</param>
     /// <param name="error">Where a wrong name is told.</param>
     /// <returns>The exit code; <see langword="null"/> where nothing was asked for.</returns>
-    public int? Print(ParseResult parsed, Job job, string? setting, TextWriter error)
+    public int? Print(ParseResult parsed, Job job, bool isJson, string? setting, TextWriter error)
     {
         bool asksSizes = parsed.GetValue(sizes);
         string? wire = parsed.GetValue(work), fault = parsed.GetValue(faults);
@@ -30,9 +31,9 @@ internal sealed class SizeOptions
         var output = parsed.InvocationConfiguration.Output;
         try
         {
-            if (asksSizes) output.Write(SizeTable.Of(job).ToText());
+            if (asksSizes) output.Write(SizeTable.Of(job) is var table && isJson ? table.ToJson() : table.ToText());
             if (wire is not null) output.Write(job.ShowWork(wire));
-            if (fault is not null) output.Write(FaultTable.Of(job, fault, setting).ToText());
+            if (fault is not null) output.Write(FaultTable.Of(job, fault, setting) is var table && isJson ? table.ToJson() : table.ToText());
         }
         catch (ArgumentException e)
         {

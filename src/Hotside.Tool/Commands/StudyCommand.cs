@@ -9,7 +9,7 @@ internal static class StudyCommand
     public static Command Make()
     {
         var job = JobArgument.Make();
-        var json = new Option<bool>("--json") { Description = "All that was found, as JSON of the contract hotside-study/1." };
+        var json = new Option<bool>("--json") { Description = "All that was found, as JSON of the contract hotside-study/1; with --sizes or --faults these, as hotside-sizes/1 and hotside-faults/1." };
         var setting = new Option<string?>("--setting")
         {
             Description = "A setting that the job names, or \"all off\", \"everything on\", \"cranking\", \"charging\", \"H1 alone\": volts, amperes and watts in it.",
@@ -33,7 +33,7 @@ internal static class StudyCommand
             if (JobArgument.Read(parsed.GetRequiredValue(job), error) is not { } whole) return ExitCode.InputUnreadable;
             if (AsOfOption.Of(whole, parsed.GetValue(asOf), error) is not { } read) return ExitCode.WrongUsage;
             var output = parsed.InvocationConfiguration.Output;
-            if (sizing.Print(parsed, read, parsed.GetValue(setting), error) is { } printed) return printed;
+            if (sizing.Print(parsed, read, parsed.GetValue(json), parsed.GetValue(setting), error) is { } printed) return printed;
             var whose = WordsOption.Of(parsed.GetValue(words));
             try
             {
@@ -55,7 +55,7 @@ internal static class StudyCommand
 
     private static void Sides(TextWriter output, Job job, Words words)
     {
-        bool altered = !ReferenceEquals(job.Study.Before, job.Study.After);
+        bool altered = job.Study.IsAltered;
         if (altered) Print(output, "Before, " + job.Alteration.Before.System, job.Study.Before, words);
         Print(output, (altered ? "After, " : "") + job.Alteration.After.System, job.Study.After, words);
         var named = job.Study.Before.Settings.Concat(job.Study.After.Settings).Select(s => s.Setting.Name).Distinct();

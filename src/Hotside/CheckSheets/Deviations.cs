@@ -42,7 +42,7 @@ internal sealed class Deviations(DiagnosisBench bench, RowSearch search)
     private IEnumerable<int[]> Grouped(Test test, IEnumerable<int> cells)
     {
         if (test is LookTest) return cells.GroupBy(c => bench.Text.Expected(test, c)).Select(g => g.ToArray());
-        var sorted = cells.Select(c => (Cell: c, Expected: bench.Meter.Expect(test, c))).OrderBy(c => c.Expected.Mean).ThenBy(c => c.Cell).ToArray();
+        var sorted = cells.Select(c => (Cell: c, Expected: bench.Meter.Expect(test, c))).OrderBy(c => Math.Round(c.Expected.Mean, 6)).ThenBy(c => c.Cell).ToArray();
         List<List<int>> groups = [];
         for (int i = 0; i < sorted.Length; i++)
         {

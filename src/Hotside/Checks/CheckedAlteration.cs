@@ -12,9 +12,8 @@ internal sealed class CheckedAlteration
     public CheckedAlteration(Study study, Lazy<SizeStudy> sizes)
     {
         Alteration = study.Alteration;
-        var works = Alteration.Changes.SelectMany(c => c.Acts).OfType<Work>().SelectMany(w => w.Items).ToHashSet(StringComparer.Ordinal);
-        After = new(study.After, new(() => sizes.Value.After), works);
-        Before = ReferenceEquals(study.Before, study.After) ? After : new(study.Before, new(() => sizes.Value.Before), new HashSet<string>());
+        After = new(study.After, new(() => sizes.Value.After), [.. Alteration.Changes.SelectMany(c => c.Acts).OfType<Work>()]);
+        Before = study.IsAltered ? new(study.Before, new(() => sizes.Value.Before), []) : After;
     }
 
     /// <summary>The alteration.</summary>
@@ -40,10 +39,10 @@ internal sealed class CheckedAlteration
         select (was, now);
 
     /// <summary>Whether the list says some work to be done to a part, and with that what becomes of it.</summary>
-    public bool HasWorkFor(string part) => After.IsDecided(part);
+    public bool HasWorkFor(string part) => WorkFor(part).Any();
 
     /// <summary>What the list says is to be done to a part.</summary>
-    public IEnumerable<string> WorkFor(string part) => Alteration.Changes.SelectMany(c => c.Acts).OfType<Work>().Where(w => w.Items.Contains(part)).Select(w => w.Sentence);
+    public IEnumerable<string> WorkFor(string part) => After.WorkFor(part);
 
     private static bool? PlusIsFeed(CheckedCircuit circuit) => circuit.Circuit.Sources.FirstOrDefault(s => s.Element.When is null)?.PlusIsFeed;
 }

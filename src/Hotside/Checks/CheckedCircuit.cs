@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Hotside.Alterations;
 using Hotside.Checks.Protection;
 using Hotside.Circuits;
 using Hotside.Sizing;
@@ -9,8 +10,8 @@ namespace Hotside.Checks;
 /// <summary>What a check is given: a circuit with its study, its wiring and its operating points. Each is made once, when first asked for.</summary>
 /// <param name="study">The study of the circuit.</param>
 /// <param name="sizes">What its conductors carry, may carry and need.</param>
-/// <param name="decided">The parts for which the list of changes says some work; empty where there is no such list.</param>
-internal sealed class CheckedCircuit(CircuitStudy study, Lazy<CircuitSizes> sizes, IReadOnlySet<string> decided)
+/// <param name="works">What the list of changes says is to be done, with the parts; empty where there is no such list.</param>
+internal sealed class CheckedCircuit(CircuitStudy study, Lazy<CircuitSizes> sizes, ImmutableArray<Work> works)
 {
     private readonly Lazy<OperatingPoints> points = new(() => new(study));
     private Dictionary<LoadStudy, OperatingPoint>? pointsFor;
@@ -19,8 +20,8 @@ internal sealed class CheckedCircuit(CircuitStudy study, Lazy<CircuitSizes> size
     /// <summary>The circuit.</summary>
     public Circuit Circuit => study.Circuit;
 
-    /// <summary>Whether somebody has thought of a part: the list of changes says some work for it.</summary>
-    public bool IsDecided(string part) => decided.Contains(part);
+    /// <summary>What the list of changes says is to be done to a part.</summary>
+    public IEnumerable<string> WorkFor(string part) => works.Where(w => w.Items.Contains(part)).Select(w => w.Sentence);
 
     /// <summary>On which side each load is switched.</summary>
     public CircuitStudy Study => study;

@@ -17,6 +17,9 @@ internal sealed record OperatingPoint(string When, Solution Solution)
     /// <summary>Whether a starter turns.</summary>
     public bool IsCranking { get; init; }
 
+    /// <summary>Whether everything rests but, perhaps, a running engine: every key is off.</summary>
+    public bool IsAtRest { get; init; }
+
     /// <summary>Whether the job names the setting.</summary>
     public bool IsNamed { get; init; }
 

@@ -69,7 +69,7 @@ internal sealed class OperatingPoints
     private IEnumerable<OperatingPoint> Named() =>
         study.Circuit.Settings.Select(s => PointOf($"in \"{s.Name}\"", s)).OfType<OperatingPoint>().Select(p => p with { IsNamed = true });
 
-    private IEnumerable<OperatingPoint> Resting() => Both("with everything off", new("", [], []));
+    private IEnumerable<OperatingPoint> Resting() => Both("with everything off", new("", [], [])).Select(p => p with { IsAtRest = true });
 
     private IEnumerable<OperatingPoint> EachLoad() => study.Loads.Where(l => !l.Element.IsInternal && !l.Control.Any.IsEmpty)
         .Select(l => PointOf(l.Control.IsAlways ? "with everything off" : "when " + Words(l.Control.Any[0]), SettingOf(l)) is { } point ? point with { For = l } : null).OfType<OperatingPoint>();

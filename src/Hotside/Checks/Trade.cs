@@ -37,6 +37,9 @@ internal static partial class Trade
     /// <summary>Whether a part is a headlamp.</summary>
     public static bool IsHeadlamp(Part part) => part.Kind.Id.StartsWith("headlamp", StringComparison.Ordinal) && part.Kind.Elements.Any(e => e.Type == ElementType.Lamp);
 
+    /// <summary>Whether a lamp of any kind is called a headlamp.</summary>
+    public static bool IsCalledHeadlamp(Part part) => HeadlampTitle().IsMatch(part.Title);
+
     /// <summary>Whether an element is a light that lets current through one way only.</summary>
     public static bool IsLed(Element element) => element.Type == ElementType.Lamp && (element.IsOneWay || element.Traits.HasFlag(ElementTraits.Bridge));
 
@@ -45,6 +48,21 @@ internal static partial class Trade
 
     /// <summary>Whether a work says to polarise a machine, or to flash its field, which is the same.</summary>
     public static bool SaysToPolarise(string work) => PolariseWork().IsMatch(work) && !PolariseDenied().IsMatch(work);
+
+    /// <summary>Whether a work says for how long something may be used that stands it for seconds only.</summary>
+    public static bool SaysHowLong(string work) => HowLong().IsMatch(work);
+
+    /// <summary>Whether a work says when a disconnect may be opened, or what else opens with it.</summary>
+    public static bool SaysWhenToOpen(string work) => WhenToOpen().IsMatch(work);
+
+    [GeneratedRegex(@"\bhead[ -]?(lamp|light)s?\b", RegexOptions.IgnoreCase)]
+    private static partial Regex HeadlampTitle();
+
+    [GeneratedRegex(@"\bcrank|\b\d+ ?s\b|\bseconds?\b|\bbursts?\b|\bbrief", RegexOptions.IgnoreCase)]
+    private static partial Regex HowLong();
+
+    [GeneratedRegex(@"\bopen|\brun(s|ning)\b|\bfield\b|\blabel", RegexOptions.IgnoreCase)]
+    private static partial Regex WhenToOpen();
 
     [GeneratedRegex(@"\bpolari[sz](e|ed|ing)\b|\bflash\w* (the |its )?field", RegexOptions.IgnoreCase)]
     private static partial Regex PolariseWork();

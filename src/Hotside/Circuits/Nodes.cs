@@ -10,7 +10,12 @@ internal sealed class Nodes
     /// <summary>The nodes of a circuit.</summary>
     /// <param name="circuit">The circuit.</param>
     /// <param name="throughLinks">Whether fuses, links, ammeters and contacts that no actuator moves join their ends too.</param>
-    public static Nodes Of(Circuit circuit, bool throughLinks)
+    public static Nodes Of(Circuit circuit, bool throughLinks) => Of(circuit, (_, element) => throughLinks && element is { IsLink: true, When: null });
+
+    /// <summary>The nodes of a circuit in which some elements join their ends.</summary>
+    /// <param name="circuit">The circuit.</param>
+    /// <param name="joins">Whether an element does.</param>
+    public static Nodes Of(Circuit circuit, Func<Part, Element, bool> joins)
     {
         var nodes = new Nodes();
         foreach (var conductor in circuit.Conductors)
@@ -20,9 +25,8 @@ internal sealed class Nodes
         {
             foreach (var joint in part.Joints) nodes.Join(End.At(part.Id, joint.Terminal), joint.On);
             if (part.CaseOn is { } mount) nodes.Join(CaseOf(part), mount);
-            if (!throughLinks) continue;
             foreach (var element in part.Kind.Elements)
-                if (element is { IsLink: true, When: null })
+                if (joins(part, element))
                     nodes.Join(NodeOf(part, element.From), NodeOf(part, element.To));
         }
         // So that it is one look each time.

@@ -13,8 +13,8 @@ namespace Hotside.Faults;
 /// <summary>Bolted shorts of nodes to the return: what flows, what opens one after the other, what the conductors stand.</summary>
 internal sealed class ShortCircuits
 {
-    // What a fuse carries for good; below so many amperes a short is none.
-    private const double Carries = 1.1, NoShort = 0.5, DeadVolts = 1e-3;
+    // Below so many amperes a short is none.
+    private const double NoShort = 0.5, DeadVolts = 1e-3;
 
     // Above so many times its rating a fuse opens in its shortest band however warm the conductors are: copper at 125 °C resists 1.41 times as much.
     private const double HotMattersBelow = 8.5;
@@ -85,7 +85,7 @@ internal sealed class ShortCircuits
     private (ModelElement Element, double Rating)? Exceeding(StatePoint point)
     {
         (ModelElement Element, double Rating)? worst = null;
-        double most = Carries;
+        double most = OpeningTime.Carries;
         foreach (var device in devices)
             if (Math.Abs(solver.AmperesOf(point, device.Element)) / device.Rating is var multiple && multiple > most)
                 (worst, most) = (device, multiple);

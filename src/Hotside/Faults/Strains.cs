@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Hotside.Sizing;
 using Hotside.Sizing.Heating;
+using Hotside.Sizing.Tables;
 using Hotside.Solving;
 using Hotside.Solving.Relays;
 using UnitsNet;
@@ -27,7 +28,8 @@ internal sealed class Strains(CircuitSizes sizes, StateSolver solver)
             if (amperes < LeastAmperes || amperes < MoreThanHealthy * Math.Abs(solver.AmperesOf(healthy, c))) continue;
             found.Add(Of(sizes.Conductors[c], amperes, Math.Abs(fault.Point.Across(solver.Network.Edges[c])), GoesOn(after, healthy, c) ? null : opening));
         }
-        return [.. found.OrderByDescending(s => s.Survival).ThenByDescending(s => s.LetThrough / s.Stands ?? s.Warmth?.DegreesCelsius ?? 0)];
+        // Of what differs in its last digits only, the first in the file comes first.
+        return [.. found.OrderByDescending(s => s.Survival).ThenByDescending(s => (float)(s.LetThrough / s.Stands ?? s.Warmth?.DegreesCelsius ?? 0))];
     }
 
     /// <summary>Whether conductors carry far more than they may: a source is shorted, and no load limits the current.</summary>
@@ -50,7 +52,7 @@ internal sealed class Strains(CircuitSizes sizes, StateSolver solver)
         }
         if (sizing.Allowed is not { } allowed) return strain;
         // Nothing is known of the times of a breaker or link but that it opens well above its rating.
-        if (opening is { Earliest: null }) return Lasting(strain, sizing, Math.Min(amperes, 1.35 * opening.Rating.Amperes), allowed.Amperes, isKnown: false);
+        if (opening is { Earliest: null }) return Lasting(strain, sizing, Math.Min(amperes, OpeningTime.Opens * opening.Rating.Amperes), allowed.Amperes, isKnown: false);
         return Lasting(strain, sizing, amperes, allowed.Amperes, isKnown: true);
     }
 

@@ -25,7 +25,7 @@ public sealed class BudgetTable
         var vocabulary = Vocabulary.Of(words);
         StringBuilder text = new();
         text.Append(job.Title).Append(": charging budget\n");
-        bool isAltered = !ReferenceEquals(job.Study.Before, job.Study.After);
+        bool isAltered = job.Study.IsAltered;
         if (isAltered) Tell(text, "Before, ", job.Study.Before, vocabulary);
         Tell(text, isAltered ? "After, " : "", job.Study.After, vocabulary);
         return new(text.Append("\nMean currents: duties are habits, so take them as rough. ").Append(FigureText.HowComeBy).Append('\n').ToString());

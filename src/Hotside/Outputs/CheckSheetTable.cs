@@ -1,5 +1,4 @@
 using System.Text;
-using System.Text.Encodings.Web;
 using System.Text.Json;
 using Hotside.CheckSheets;
 using Hotside.Circuits;
@@ -63,9 +62,7 @@ public static class CheckSheetTable
     public static string ToJson(this CheckSheet sheet)
     {
         ArgumentNullException.ThrowIfNull(sheet);
-        using MemoryStream stream = new();
-        using (Utf8JsonWriter json = new(stream, new() { Indented = true, NewLine = "\n", Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping })) Write(json, sheet);
-        return Encoding.UTF8.GetString(stream.ToArray()) + "\n";
+        return JsonText.Of(Schema, json => Write(json, sheet));
     }
 
     /// <summary>Writes the text to a file in UTF-8: beside it first, then renamed, so that a failed run leaves what was there.</summary>
@@ -123,30 +120,16 @@ public static class CheckSheetTable
 
     private static void Write(Utf8JsonWriter json, CheckSheet sheet)
     {
-        json.WriteStartObject();
-        json.WriteString("schema", Schema);
         json.WriteString("title", sheet.Title);
-        Texts(json, "cautions", sheet.Cautions);
-        Texts(json, "heads", sheet.Heads);
-        json.WriteStartArray("rows");
-        foreach (var row in sheet.Rows)
+        json.Texts("cautions", sheet.Cautions);
+        json.Texts("heads", sheet.Heads);
+        json.List("rows", sheet.Rows, row =>
         {
-            json.WriteStartObject();
             json.WriteNumber("number", row.Number);
             json.WriteString("stage", row.Stage.ToString());
             foreach (var (name, value) in new[] { ("setting", row.Setting), ("stands", row.Stands), ("red", row.RedOn), ("black", row.BlackOn), ("expected", row.Expected), ("ofBattery", row.OfBattery), ("band", row.Band), ("ifNot", row.IfNot), ("caution", row.Caution) })
-                if (value.Length > 0) json.WriteString(name, value);
-            json.WriteEndObject();
-        }
-        json.WriteEndArray();
-        Texts(json, "notes", sheet.Notes);
-        json.WriteEndObject();
-    }
-
-    private static void Texts(Utf8JsonWriter json, string name, IEnumerable<string> texts)
-    {
-        json.WriteStartArray(name);
-        foreach (string text in texts) json.WriteStringValue(text);
-        json.WriteEndArray();
+                json.Text(name, value);
+        });
+        json.Texts("notes", sheet.Notes);
     }
 }

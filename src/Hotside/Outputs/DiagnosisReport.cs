@@ -1,8 +1,8 @@
 using System.Text;
-using System.Text.Encodings.Web;
 using System.Text.Json;
 using Hotside.Circuits;
 using Hotside.Diagnoses;
+using Hotside.Outputs;
 using UnitsNet;
 
 namespace Hotside;
@@ -50,9 +50,7 @@ public static class DiagnosisReport
     public static string ToJson(this Diagnosis diagnosis)
     {
         ArgumentNullException.ThrowIfNull(diagnosis);
-        using MemoryStream stream = new();
-        using (Utf8JsonWriter json = new(stream, new() { Indented = true, NewLine = "\n", Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping })) Write(json, diagnosis);
-        return Encoding.UTF8.GetString(stream.ToArray()) + "\n";
+        return JsonText.Of(Schema, json => Write(json, diagnosis));
     }
 
     private static void Tell(StringBuilder text, int number, Suspect suspect)
@@ -76,23 +74,17 @@ public static class DiagnosisReport
 
     private static void Write(Utf8JsonWriter json, Diagnosis diagnosis)
     {
-        json.WriteStartObject();
-        json.WriteString("schema", Schema);
-        Texts(json, "readings", diagnosis.Readings);
-        Texts(json, "notes", diagnosis.Notes);
+        json.Texts("readings", diagnosis.Readings);
+        json.Texts("notes", diagnosis.Notes);
         json.WriteBoolean("found", diagnosis.IsFound);
-        json.WriteStartArray("suspects");
-        foreach (var suspect in diagnosis.Suspects)
+        json.List("suspects", diagnosis.Suspects, suspect =>
         {
-            json.WriteStartObject();
             json.WriteString("text", suspect.Text);
             json.WriteNumber("share", Math.Round(suspect.Share.DecimalFractions, 4));
-            Texts(json, "items", suspect.Items);
-            Texts(json, "others", suspect.Others);
-            if (suspect.Repair.Length > 0) json.WriteString("repair", suspect.Repair);
-            json.WriteEndObject();
-        }
-        json.WriteEndArray();
+            json.Texts("items", suspect.Items);
+            json.Texts("others", suspect.Others);
+            json.Text("repair", suspect.Repair);
+        });
         if (diagnosis.Next is { } next)
         {
             json.WriteStartObject("next");
@@ -102,18 +94,10 @@ public static class DiagnosisReport
             json.WriteString("asks", next.Asks);
             json.WriteString("why", next.Why);
             json.WriteString("entry", next.Entry);
-            Texts(json, "expected", next.Expected);
-            Texts(json, "cautions", next.Cautions);
+            json.Texts("expected", next.Expected);
+            json.Texts("cautions", next.Cautions);
             json.WriteEndObject();
         }
         json.WriteString("weights", Diagnosis.Source);
-        json.WriteEndObject();
-    }
-
-    private static void Texts(Utf8JsonWriter json, string name, IEnumerable<string> texts)
-    {
-        json.WriteStartArray(name);
-        foreach (string text in texts) json.WriteStringValue(text);
-        json.WriteEndArray();
     }
 }

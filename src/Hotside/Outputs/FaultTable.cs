@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using System.Text;
 using Hotside.Circuits;
 using Hotside.Faults;
@@ -15,9 +16,11 @@ public sealed class FaultTable
 
     private static readonly string[] Head = ["wire", "fault", "setting", "current", "what happens", "fuse", "opens within", "wire"];
 
-    private readonly string text;
+    private const string Caution = "Computed, not to be tried. A short of a battery burns and may make it burst; the workshop manual, local codes and licensed practice take precedence.";
 
-    private FaultTable(string text) => this.text = text;
+    private readonly ImmutableArray<(string Head, Circuit Circuit, CircuitFaults Faults)> sides;
+
+    private FaultTable(ImmutableArray<(string Head, Circuit Circuit, CircuitFaults Faults)> sides) => this.sides = sides;
 
     /// <summary>The tables of a job.</summary>
     /// <param name="job">The job.</param>
@@ -28,24 +31,31 @@ public sealed class FaultTable
     {
         ArgumentNullException.ThrowIfNull(job);
         ArgumentException.ThrowIfNullOrWhiteSpace(wire);
-        bool isAltered = !ReferenceEquals(job.Sizes.Before, job.Sizes.After);
+        bool isAltered = job.Study.IsAltered;
         (string Head, CircuitSizes Sizes, CircuitStudy Study)[] sides = isAltered
             ? [("Before, ", job.Sizes.Before, job.Study.Before), ("After, ", job.Sizes.After, job.Study.After)]
             : [("", job.Sizes.After, job.Study.After)];
-        var having = wire == All ? sides : [.. sides.Where(s => s.Sizes.Circuit.FindConductor(wire) is not null)];
-        StringBuilder text = new();
-        // Where neither has it, the altered circuit says which is nearest.
-        foreach (var (head, sizes, study) in having.Length > 0 ? having : sides[^1..])
+        var having = sides.Where(s => (wire == All || s.Sizes.Circuit.FindConductor(wire) is not null) && (setting is null || s.Study.FindSetting(setting) is not null)).ToArray();
+        // Where neither has both, the altered circuit says which is nearest.
+        return new([.. (having.Length > 0 ? having : sides[^1..]).Select(s => (s.Head, s.Sizes.Circuit, FaultsOf(s.Sizes, s.Study)))]);
+
+        CircuitFaults FaultsOf(CircuitSizes sizes, CircuitStudy study)
         {
             var named = setting is null ? null : study.Setting(setting).Setting;
-            Tell(text, head, sizes.Circuit, wire != All ? CircuitFaults.OfConductor(sizes, wire, named) : named is null ? CircuitFaults.OfEach(sizes) : CircuitFaults.Of(sizes, named));
+            return wire != All ? CircuitFaults.OfConductor(sizes, wire, named) : named is null ? CircuitFaults.OfEach(sizes) : CircuitFaults.Of(sizes, named);
         }
-        text.Append("Computed, not to be tried. A short of a battery burns and may make it burst; the workshop manual, local codes and licensed practice take precedence.\n");
-        return new(text.ToString());
     }
 
     /// <summary>The tables in plain text, columns aligned by spaces, a caution below; lines end with a line feed.</summary>
-    public string ToText() => text;
+    public string ToText()
+    {
+        StringBuilder text = new();
+        foreach (var (head, circuit, faults) in sides) Tell(text, head, circuit, faults);
+        return text.Append(Caution).Append('\n').ToString();
+    }
+
+    /// <summary>The same as JSON of the contract <c>hotside-faults/1</c>: each fault with what becomes of the loads, what opens within which time, what the wires stand; before and after.</summary>
+    public string ToJson() => FaultJson.Write(sides.Select(s => (s.Head.StartsWith("Before", StringComparison.Ordinal) ? "before" : "after", s.Faults)), Caution);
 
     private static void Tell(StringBuilder text, string head, Circuit circuit, CircuitFaults faults)
     {

@@ -6,26 +6,23 @@ namespace Hotside.Outputs;
 
 /// <summary>
 /// The figures of a setting within the contract <c>hotside-study/1</c>: volts, amperes and watts as plain numbers. Terminals against the return, with their sign; currents
-/// from first end to second, counted from the feed to the return; what a source gives is above 0.
+/// from first end to second, counted from the feed to the return; what a source gives is above 0. To a tenth of a millivolt and of a milliampere: resistances are not known better.
 /// </summary>
 internal static class FigureJson
 {
-    // A tenth of a millivolt, of a milliampere; resistances are not known better.
-    private const int Decimals = 4;
-
     public static void Write(Utf8JsonWriter json, Circuit circuit, SettingFigures figures)
     {
         json.WriteStartObject("terminals");
         foreach (var terminal in figures.Terminals.DistinctBy(t => circuit.TextOf(t.End)))
-            if (terminal.Voltage is { } volts) Number(json, circuit.TextOf(terminal.End), volts.Volts);
+            if (terminal.Voltage is { } volts) json.Number(circuit.TextOf(terminal.End), volts.Volts);
             else json.WriteNull(circuit.TextOf(terminal.End));
         json.WriteEndObject();
         json.WriteStartObject("wires");
         foreach (var wire in figures.Conductors)
         {
             json.WriteStartObject(wire.Conductor.Id);
-            Number(json, "current", wire.Current.Amperes);
-            Number(json, "drop", wire.Drop.Volts);
+            json.Number("current", wire.Current.Amperes);
+            json.Number("drop", wire.Drop.Volts);
             if (wire.IsAssumed) json.WriteBoolean("assumed", true);
             if (wire.IsShared) json.WriteBoolean("shared", true);
             json.WriteEndObject();
@@ -35,10 +32,10 @@ internal static class FigureJson
         foreach (var element in figures.Elements.Where(e => (e.Element.IsConsumer && !e.Element.IsInternal) || e.Element.IsSource))
         {
             json.WriteStartObject(NameOf(element));
-            Number(json, "voltage", element.Voltage.Volts);
-            Number(json, "current", element.Current.Amperes);
-            Number(json, "power", (double)element.Power.Watts);
-            if (element.Element.IsConsumer) Number(json, "ofRated", element.OfRated.DecimalFractions);
+            json.Number("voltage", element.Voltage.Volts);
+            json.Number("current", element.Current.Amperes);
+            json.Number("power", (double)element.Power.Watts);
+            if (element.Element.IsConsumer) json.Number("ofRated", element.OfRated.DecimalFractions);
             if (element.IsBetweenFeeds) json.WriteBoolean("betweenFeeds", true);
             json.WriteEndObject();
         }
@@ -49,12 +46,7 @@ internal static class FigureJson
     // Where it applies.
     private static void Rest(Utf8JsonWriter json, SettingFigures figures)
     {
-        if (figures.Shorted.Length > 0)
-        {
-            json.WriteStartArray("shorted");
-            foreach (string id in figures.Shorted) json.WriteStringValue(id);
-            json.WriteEndArray();
-        }
+        if (figures.Shorted.Length > 0) json.Texts("shorted", figures.Shorted);
         if (figures.Relays != RelayOutcome.Settled)
             json.WriteString("outcome", figures.Relays switch { RelayOutcome.Race => "race", RelayOutcome.NeverSettles => "never-settles", _ => "not-searched-out" });
         if (figures.IfPulledBefore is not null) json.WriteBoolean("dependsOnHistory", true);
@@ -63,10 +55,4 @@ internal static class FigureJson
     // A source that is alone in its part bears the part's id, as a load does.
     private static string NameOf(ElementFigure element) =>
         element.Element.IsSource && element.Part.Kind.Elements.Count(e => e.IsSource || (e.IsConsumer && !e.IsInternal)) == 1 ? element.Part.Id : element.Name;
-
-    private static void Number(Utf8JsonWriter json, string name, double value)
-    {
-        double rounded = Math.Round(value, Decimals, MidpointRounding.AwayFromZero);
-        json.WriteNumber(name, rounded == 0 ? 0 : rounded);
-    }
 }

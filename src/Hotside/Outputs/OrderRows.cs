@@ -1,5 +1,3 @@
-using System.Text;
-using System.Text.Encodings.Web;
 using System.Text.Json;
 using Hotside.Circuits;
 using Hotside.Orders;
@@ -23,39 +21,28 @@ internal static class OrderRows
             }))]);
     }
 
-    public static string WriteJson(WorkOrder order, string supply)
-    {
-        using MemoryStream stream = new();
-        using (Utf8JsonWriter json = new(stream, new() { Indented = true, NewLine = "\n", Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping })) All(json, order, supply);
-        return Encoding.UTF8.GetString(stream.ToArray()) + "\n";
-    }
+    public static string WriteJson(WorkOrder order, string supply) => JsonText.Of(Schema, json => All(json, order, supply));
 
     private static void All(Utf8JsonWriter json, WorkOrder order, string supply)
     {
-        json.WriteStartObject();
-        json.WriteString("schema", Schema);
         json.WriteString("title", order.Title);
         json.WriteString("supply", supply);
         json.WriteString("order", order.Mark);
-        Number(json, "new battery from step", order.NewBatteryFrom);
-        Number(json, "old battery until step", order.OldBatteryUntil);
-        Number(json, "battery step", order.BatteryStep);
-        List(json, "cautions", order.Cautions, json.WriteStringValue);
-        List(json, "steps", order.Steps, step => Step(json, step));
-        List(json, "findings", order.Findings, finding =>
+        json.Number("new battery from step", order.NewBatteryFrom);
+        json.Number("old battery until step", order.OldBatteryUntil);
+        json.Number("battery step", order.BatteryStep);
+        json.Texts("cautions", order.Cautions);
+        json.List("steps", order.Steps, step => Step(json, step));
+        json.List("findings", order.Findings, finding =>
         {
-            json.WriteStartObject();
             json.WriteString("code", finding.Code);
             json.WriteString("severity", Word(finding.Severity));
             json.WriteString("message", finding.Message);
-            json.WriteEndObject();
         });
-        json.WriteEndObject();
     }
 
     private static void Step(Utf8JsonWriter json, WorkStep step)
     {
-        json.WriteStartObject();
         json.WriteNumber("number", step.Number);
         json.WriteString("phase", step.Phase);
         if (step.Place is { } place) json.WriteString("place", place);
@@ -63,43 +50,26 @@ internal static class OrderRows
         if (step.Caution is { } caution) json.WriteString("caution", caution);
         if (step.SafeWithOld is { } old) json.WriteBoolean("safe with old battery", old);
         if (step.SafeWithNew is { } fresh) json.WriteBoolean("safe with new battery", fresh);
-        List(json, "acts", step.Acts, act =>
+        json.List("acts", step.Acts, act =>
         {
-            json.WriteStartObject();
             json.WriteString("act", Word(act.Type));
-            if (act.Item.Length > 0) json.WriteString("item", act.Item);
-            if (act.At is { } at) json.WriteString("at", at);
-            if (act.Label.Length > 0) json.WriteString("change", act.Label);
+            json.Text("item", act.Item);
+            json.Text("at", act.At);
+            json.Text("change", act.Label);
             if (act.IsDone) json.WriteBoolean("done", true);
             json.WriteString("text", act.Text);
-            json.WriteEndObject();
         });
-        List(json, "because", step.Reasons, json.WriteStringValue);
-        List(json, "harms", step.Harms, harm =>
+        json.Texts("because", step.Reasons);
+        json.List("harms", step.Harms, harm =>
         {
-            json.WriteStartObject();
             json.WriteString("kind", Word(harm.Kind));
             json.WriteString("severity", Word(harm.Severity));
             json.WriteString("battery", Word(harm.Battery));
             json.WriteString("item", harm.Item);
             json.WriteString("setting", harm.Setting);
             json.WriteString("text", harm.Text);
-            Number(json, "ends with step", harm.EndsWithStep);
-            json.WriteEndObject();
+            json.Number("ends with step", harm.EndsWithStep);
         });
-        json.WriteEndObject();
-    }
-
-    private static void Number(Utf8JsonWriter json, string name, int? value)
-    {
-        if (value is { } number) json.WriteNumber(name, number);
-    }
-
-    private static void List<T>(Utf8JsonWriter json, string name, IEnumerable<T> items, Action<T> write)
-    {
-        json.WriteStartArray(name);
-        foreach (var item in items) write(item);
-        json.WriteEndArray();
     }
 
     // "WireOff" is two words to a person.

@@ -24,11 +24,8 @@ public sealed class SettingTable
     {
         ArgumentNullException.ThrowIfNull(job);
         ArgumentException.ThrowIfNullOrWhiteSpace(setting);
-        return Of(job, setting, Vocabulary.Of(words), study =>
-        {
-            var found = study.Setting(setting);
-            return [new FigureSection(study.Circuit, found.Figures, found, IsWhole: true)];
-        });
+        return Of(job, setting, Vocabulary.Of(words), study => study.FindSetting(setting) is { } found ? [new FigureSection(study.Circuit, found.Figures, found, IsWhole: true)] : [])
+            ?? throw job.Study.After.UnknownSetting(setting);
     }
 
     /// <summary>The table of a sequence: what each step has on, and what the sources give in it.</summary>
@@ -41,36 +38,34 @@ public sealed class SettingTable
     {
         ArgumentNullException.ThrowIfNull(job);
         ArgumentException.ThrowIfNullOrWhiteSpace(sequence);
-        return Of(job, sequence, Vocabulary.Of(words), study => [.. study.Sequence(sequence).Steps.Select(s => new FigureSection(study.Circuit, s, null, IsWhole: false))]);
+        return Of(job, sequence, Vocabulary.Of(words), study => [.. study.FindSequence(sequence)?.Steps.Select(s => new FigureSection(study.Circuit, s, null, IsWhole: false)) ?? []])
+            ?? throw job.Study.After.UnknownSequence(sequence);
     }
 
     /// <summary>The table in plain text, columns aligned by spaces, a caution below; lines end with a line feed.</summary>
     public string ToText() => text;
 
-    private static SettingTable Of(Job job, string name, Vocabulary words, Func<CircuitStudy, IReadOnlyList<FigureSection>> sections)
+    // Nothing where neither circuit has it.
+    private static SettingTable? Of(Job job, string name, Vocabulary words, Func<CircuitStudy, IReadOnlyList<FigureSection>> sections)
     {
         StringBuilder text = new();
         text.Append(job.Title).Append(": ").Append(name).Append('\n');
-        bool isAltered = !ReferenceEquals(job.Study.Before, job.Study.After);
-        ArgumentException? unknown = null;
+        bool isAltered = job.Study.IsAltered;
         var views = isAltered ? [("Before, ", job.Study.Before), ("After, ", job.Study.After)] : ImmutableArray.Create(("", job.Study.After));
         int told = 0;
         foreach (var (when, study) in views)
         {
             text.Append('\n').Append(when).Append(SheetText.System(study.Circuit.System, words));
-            try
+            var all = sections(study);
+            if (all.Count == 0)
             {
-                var all = sections(study);
-                for (int i = 0; i < all.Count; i++) text.Append(all[i].ToText(words, all.Count > 1 ? $"{Numbers.Whole(i + 1)}. {all[i].Figures.Setting.Name}" : ""));
-                foreach (string line in FigureText.Assumptions(all[0].Figures.Assumptions, study.Circuit)) text.Append("  ").Append(line).Append('\n');
-                told++;
-            }
-            catch (ArgumentException e)
-            {
-                unknown = e;
                 text.Append("\n  nothing here is called \"").Append(name).Append("\"\n");
+                continue;
             }
+            for (int i = 0; i < all.Count; i++) text.Append(all[i].ToText(words, all.Count > 1 ? $"{Numbers.Whole(i + 1)}. {all[i].Figures.Setting.Name}" : ""));
+            foreach (string line in FigureText.Assumptions(all[0].Figures.Assumptions, study.Circuit)) text.Append("  ").Append(line).Append('\n');
+            told++;
         }
-        return told == 0 ? throw unknown! : new(text.Append('\n').Append(FigureText.HowComeBy).Append('\n').ToString());
+        return told == 0 ? null : new(text.Append('\n').Append(FigureText.HowComeBy).Append('\n').ToString());
     }
 }

@@ -14,7 +14,9 @@ public sealed class SizeTable
 
     private readonly string text;
 
-    private SizeTable(string text) => this.text = text;
+    private readonly SizeStudy study;
+
+    private SizeTable(string text, SizeStudy study) => (this.text, this.study) = (text, study);
 
     /// <summary>The tables of a job.</summary>
     /// <param name="job">The job.</param>
@@ -22,16 +24,19 @@ public sealed class SizeTable
     {
         ArgumentNullException.ThrowIfNull(job);
         var sizes = job.Sizes;
-        bool isAltered = !ReferenceEquals(sizes.Before, sizes.After);
+        bool isAltered = job.Study.IsAltered;
         StringBuilder text = new();
         if (isAltered) Tell(text, "Before, ", sizes.Before);
         Tell(text, isAltered ? "After, " : "", sizes.After);
         text.Append("Currents are the greatest steady ones while the engine runs; those with * were found by trying all combinations, with ~ by a search. The workshop manual, local codes and licensed practice take precedence.\n");
-        return new(text.ToString());
+        return new(text.ToString(), sizes);
     }
 
     /// <summary>The tables in plain text, columns aligned by spaces, a caution below; lines end with a line feed.</summary>
     public string ToText() => text;
+
+    /// <summary>The same as JSON of the contract <c>hotside-sizes/1</c>: wires with the verdict of each rule, fuses, findings; before and after.</summary>
+    public string ToJson() => SizeJson.Write(study);
 
     private static void Tell(StringBuilder text, string head, CircuitSizes sizes)
     {

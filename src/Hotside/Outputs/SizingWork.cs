@@ -23,7 +23,7 @@ internal sealed class SizingWork
     /// <exception cref="ArgumentException">There is no such conductor; the message names the nearest.</exception>
     public static string Write(SizeStudy study, string id)
     {
-        bool isAltered = !ReferenceEquals(study.Before, study.After);
+        bool isAltered = study.IsAltered;
         (string Head, CircuitSizes Sizes)[] sides = isAltered ? [("Before, ", study.Before), ("After, ", study.After)] : [("", study.After)];
         var found = sides.Where(s => s.Sizes.Circuit.FindConductor(id) is not null).ToArray();
         if (found.Length == 0) study.After.Conductor(id);

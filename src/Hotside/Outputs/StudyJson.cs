@@ -1,6 +1,4 @@
 using System.Collections.Immutable;
-using System.Text;
-using System.Text.Encodings.Web;
 using System.Text.Json;
 using Hotside.Circuits;
 using Hotside.Diagnostics;
@@ -21,38 +19,21 @@ internal sealed class StudyJson
 
     private StudyJson(Utf8JsonWriter json) => this.json = json;
 
-    public static string Write(Study study, ImmutableArray<Diagnostic> findings)
-    {
-        using MemoryStream stream = new();
-        using (Utf8JsonWriter json = new(stream, new() { Indented = true, NewLine = "\n", Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping }))
-            new StudyJson(json).All(study, findings);
-        return Encoding.UTF8.GetString(stream.ToArray()) + "\n";
-    }
+    public static string Write(Study study, ImmutableArray<Diagnostic> findings) =>
+        JsonText.Of(Schema, json => new StudyJson(json).All(study, findings));
 
     private void All(Study study, ImmutableArray<Diagnostic> findings)
     {
-        json.WriteStartObject();
-        json.WriteString("schema", Schema);
         OneCircuit("before", study.Before);
         OneCircuit("after", study.After);
-        List("changes", study.Alteration.Changes, change =>
+        json.List("changes", study.Alteration.Changes, change =>
         {
             json.WriteNumber("number", change.Number);
-            Texts("items", change.Acts.SelectMany(a => a.Items));
+            json.Texts("items", change.Acts.SelectMany(a => a.Items));
             if (change.Reason is { } reason) json.WriteString("reason", reason);
             json.WriteString("text", ChangeText.Of(change, study.Alteration, Vocabulary.Of(Words.American)));
         });
-        List("findings", findings, finding =>
-        {
-            json.WriteString("code", finding.Code);
-            json.WriteString("severity", finding.Severity.ToString().ToLowerInvariant());
-            if (finding.Span is { } span) json.WriteString("at", span.ToString());
-            Texts("items", finding.Items);
-            json.WriteString("message", finding.Message);
-            if (finding.Hint is { } hint) json.WriteString("hint", hint);
-            if (finding.Accepted is { } reason) json.WriteString("accepted", reason);
-        });
-        json.WriteEndObject();
+        json.Findings(findings);
     }
 
     private void OneCircuit(string name, CircuitStudy study)
@@ -62,12 +43,12 @@ internal sealed class StudyJson
         json.WriteNumber("voltage", study.Circuit.System.Volts[0]);
         json.WriteString("ground", study.Circuit.System.Ground.ToString().ToLowerInvariant());
         json.WriteEndObject();
-        List("loads", study.Loads.Where(l => !l.Element.IsInternal), Load);
-        List("settings", study.Settings, setting => Setting(setting, study.Circuit));
-        List("sequences", study.Sequences, sequence =>
+        json.List("loads", study.Loads.Where(l => !l.Element.IsInternal), Load);
+        json.List("settings", study.Settings, setting => Setting(setting, study.Circuit));
+        json.List("sequences", study.Sequences, sequence =>
         {
             json.WriteString("name", sequence.Sequence.Name);
-            List("steps", sequence.Steps, step =>
+            json.List("steps", sequence.Steps, step =>
             {
                 json.WriteString("name", step.Setting.Name);
                 FigureJson.Write(json, study.Circuit, step);
@@ -81,15 +62,15 @@ internal sealed class StudyJson
         json.WriteString("part", load.Part.Id);
         json.WriteString("element", load.Element.Name);
         json.WriteString("side", Side(load.Side));
-        Texts("through", load.InSeriesWith);
-        Texts("chain", load.Chain);
-        Texts("switchedBy", load.SwitchedBy);
+        json.Texts("through", load.InSeriesWith);
+        json.Texts("chain", load.Chain);
+        json.Texts("switchedBy", load.SwitchedBy);
         Hold(load.Holds);
         Control("control", load.Control);
-        List("paths", load.Paths, path =>
+        json.List("paths", load.Paths, path =>
         {
-            Texts("hot", path.Hot);
-            Texts("ground", path.Ground);
+            json.Texts("hot", path.Hot);
+            json.Texts("ground", path.Ground);
         });
         // Where they apply.
         if (load.Until is { } until)
@@ -100,14 +81,14 @@ internal sealed class StudyJson
             json.WriteEndObject();
         }
         if (load.Strings.Length > 1)
-            List("strings", load.Strings, part =>
+            json.List("strings", load.Strings, part =>
             {
-                Texts("through", part.With);
+                json.Texts("through", part.With);
                 Control("control", part.When);
             });
-        if (!load.ShortedBy.IsEmpty) Texts("shortedBy", load.ShortedBy);
-        if (!load.ReversedBy.IsEmpty) Texts("reversedBy", load.ReversedBy);
-        if (!load.AlsoFedBy.IsEmpty) Texts("alsoFedBy", load.AlsoFedBy);
+        if (!load.ShortedBy.IsEmpty) json.Texts("shortedBy", load.ShortedBy);
+        if (!load.ReversedBy.IsEmpty) json.Texts("reversedBy", load.ReversedBy);
+        if (!load.AlsoFedBy.IsEmpty) json.Texts("alsoFedBy", load.AlsoFedBy);
         if (load.StringSide is { } side) json.WriteString("stringSide", Side(side));
         if (load.Braked is { } braked) Control("braked", braked);
         if (load.IsInRace) json.WriteBoolean("race", true);
@@ -136,8 +117,8 @@ internal sealed class StudyJson
         json.WriteString("name", setting.Setting.Name);
         Positions("positions", setting.Positions);
         Positions("relays", setting.Relays);
-        Texts("on", setting.On);
-        Texts("inSeries", setting.InSeries);
+        json.Texts("on", setting.On);
+        json.Texts("inSeries", setting.InSeries);
         if (setting.IsShort) json.WriteBoolean("short", true);
         if (setting.IsUnsettled) json.WriteBoolean("unsettled", true);
         FigureJson.Write(json, circuit, setting.Figures);
@@ -164,11 +145,11 @@ internal sealed class StudyJson
             return;
         }
         json.WriteStartObject();
-        List("any", control.Any, combination => List("all", combination.All, Set));
+        json.List("any", control.Any, combination => json.List("all", combination.All, Set));
         json.WriteEndObject();
     }
 
-    private void Set(PositionSet set) => Texts(set.Variable.Label, set.Positions);
+    private void Set(PositionSet set) => json.Texts(set.Variable.Label, set.Positions);
 
     // A term that stands in several places is written once, with an id; elsewhere it is named.
     private void Term(ControlTerm term, ImmutableArray<ControlTerm> often)
@@ -184,25 +165,6 @@ internal sealed class StudyJson
             json.WriteEndArray();
         }
         json.WriteEndObject();
-    }
-
-    private void List<T>(string name, IEnumerable<T> items, Action<T> write)
-    {
-        json.WriteStartArray(name);
-        foreach (var item in items)
-        {
-            json.WriteStartObject();
-            write(item);
-            json.WriteEndObject();
-        }
-        json.WriteEndArray();
-    }
-
-    private void Texts(string name, IEnumerable<string> texts)
-    {
-        json.WriteStartArray(name);
-        foreach (string text in texts) json.WriteStringValue(text);
-        json.WriteEndArray();
     }
 
     private static string Side(SwitchedSide side) => side switch

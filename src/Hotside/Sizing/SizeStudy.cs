@@ -8,6 +8,9 @@ namespace Hotside.Sizing;
 /// <param name="After">The circuit as it will be.</param>
 public sealed record SizeStudy(CircuitSizes Before, CircuitSizes After)
 {
+    /// <summary>Whether there is an alteration: else both are one and the same.</summary>
+    internal bool IsAltered => !ReferenceEquals(Before, After);
+
     /// <summary>Sizes both circuits of an alteration.</summary>
     /// <param name="study">What was found of it.</param>
     public static SizeStudy Of(Study study)
@@ -15,7 +18,7 @@ public sealed record SizeStudy(CircuitSizes Before, CircuitSizes After)
         ArgumentNullException.ThrowIfNull(study);
         var alteration = study.Alteration;
         var before = CircuitSizing.Of(study.Before, _ => false);
-        return ReferenceEquals(study.Before, study.After) ? new(before, before)
+        return !study.IsAltered ? new(before, before)
             : new(before, CircuitSizing.Of(study.After, c => alteration.StateOfConductor(c.Id) is ConductorState.LeftAsIs or ConductorState.Moved or ConductorState.UsedElsewhere));
     }
 }

@@ -27,7 +27,7 @@ internal sealed class CircuitModel
         var sources = circuit.Sources.ToDictionary(s => (s.Part.Id, s.Element.Name));
         Elements = [.. circuit.Parts.SelectMany(p => p.Kind.Elements.Select(e => Lay(p, e, sources.GetValueOrDefault((p.Id, e.Name)))))];
         Edges = edges.ToImmutable();
-        Network = new(Nodes.Count, ends.ToImmutable());
+        Network = new(Nodes.Count, ends.ToImmutable()) { Straight = [.. Edges.Select(e => e.IsStraight)] };
         Regulators = [.. regulators];
         Assumptions = [.. assumptions];
     }
@@ -66,6 +66,16 @@ internal sealed class CircuitModel
             if (Circuit.Variables[i].Part == set.Part && Circuit.Variables[i].Actuator.Name == set.Actuator)
                 return i;
         return null;
+    }
+
+    /// <summary>The positions of all variables in a setting; what it does not name rests.</summary>
+    public int[] StateOf(IEnumerable<SetPosition> positions)
+    {
+        int[] state = new int[Circuit.Variables.Length];
+        foreach (var set in positions)
+            if (IndexOf(set) is { } variable)
+                state[variable] = Math.Max(Circuit.Variables[variable].Actuator.Positions.IndexOf(set.Position), 0);
+        return state;
     }
 
     /// <summary>The law of each edge in a state.</summary>

@@ -71,10 +71,11 @@ internal sealed class CircuitSolver
         foreach (var setting in settings)
         {
             state = (int[])rest.Points[0].State.Clone();
-            foreach (int variable in MovesBetween(state, setting))
+            int[] wanted = StateOf(setting);
+            foreach (int variable in MovesBetween(state, wanted, setting))
             {
                 int was = state[variable];
-                state[variable] = StateOf(setting)[variable];
+                state[variable] = wanted[variable];
                 if (model.Circuit.Variables[variable].Actuator.Drive != ActuatorDrive.Automatic)
                     state = (int[])settling.Settle(state, new Dictionary<int, int> { [variable] = was }, setting.Values).Points[0].State.Clone();
                 rest = settling.Settle(state, null, setting.Values);
@@ -88,23 +89,15 @@ internal sealed class CircuitSolver
         return solutions.ToImmutable();
     }
 
-    private IEnumerable<int> MovesBetween(int[] state, Setting setting)
+    private IEnumerable<int> MovesBetween(int[] state, int[] wanted, Setting setting)
     {
-        int[] wanted = StateOf(setting);
         var written = setting.Positions.Select(p => model.IndexOf(p)).OfType<int>();
         var free = Enumerable.Range(0, state.Length).Where(v => model.Circuit.Variables[v].Actuator.Drive != ActuatorDrive.Driven);
         return free.Except(written).Concat(written).Distinct().Where(v => wanted[v] != state[v])
             .OrderBy(v => model.Circuit.Variables[v].Actuator.Drive == ActuatorDrive.Automatic ? 0 : 1).ToArray();
     }
 
-    private int[] StateOf(Setting setting)
-    {
-        int[] state = new int[model.Circuit.Variables.Length];
-        foreach (var set in setting.Positions)
-            if (model.IndexOf(set) is { } variable)
-                state[variable] = Math.Max(model.Circuit.Variables[variable].Actuator.Positions.IndexOf(set.Position), 0);
-        return state;
-    }
+    private int[] StateOf(Setting setting) => model.StateOf(setting.Positions);
 
     private Solution SolutionOf(Setting setting, RelayRest rest) => SolutionOf(setting, rest.Points[0]) with
     {
@@ -122,7 +115,7 @@ internal sealed class CircuitSolver
             Terminals = [.. model.Nodes.Ends.Select(e => new TerminalVolts(e, model.Nodes.NodeOf(e) is >= 0 and var node ? tied[node] ? at.Point.Volts[node] : null : 0))],
             Conductors =
             [
-                .. model.Circuit.Conductors.Select((c, i) => new ConductorFigures(c, AmperesOf(i), at.Point.Across(model.Network.Edges[i])) { IsAssumed = assumed.Contains(c.Id), IsShared = shared[i] }),
+                .. model.Circuit.Conductors.Select((c, i) => new ConductorFigures(c, at.AmperesOf(model.Network.Edges, i), at.Point.Across(model.Network.Edges[i])) { IsAssumed = assumed.Contains(c.Id), IsShared = shared[i] }),
             ],
             Elements = [.. model.Elements.Select(PointOf)],
             Assumptions = model.Assumptions,
@@ -131,16 +124,10 @@ internal sealed class CircuitSolver
             Steps = at.Point.Steps,
         };
 
-        double AmperesOf(int edge) => at.Laws[edge]?.At(at.Point.Across(model.Network.Edges[edge])).Amperes ?? 0;
-
         ElementPoint PointOf(ModelElement element)
         {
-            double amperes = element.Regulator >= 0 ? at.RegulatorAmperes[element.Regulator] : 0, rated = 0;
-            for (int e = element.FirstEdge; e < element.FirstEdge + element.EdgeCount; e++)
-            {
-                amperes += AmperesOf(e);
-                rated += model.Edges[e].Closed?.At(element.RatedVolts).Amperes ?? 0;
-            }
+            double amperes = at.AmperesOf(model.Network.Edges, element), rated = 0;
+            for (int e = element.FirstEdge; e < element.FirstEdge + element.EdgeCount; e++) rated += model.Edges[e].Closed?.At(element.RatedVolts).Amperes ?? 0;
             double volts = at.Point.At(element.A) - at.Point.At(element.B);
             if (element.Regulator < 0 || model.Regulators[element.Regulator] is not PowerLoad load) return new(element.Part, element.Element, volts, amperes, element.RatedVolts, rated);
             bool isLockedOut = at.RegulatorAmperes[element.Regulator] == 0 && Math.Abs(volts) > LeastSupply * element.RatedVolts && !(load.IsOneWay && volts < 0);

@@ -13,6 +13,11 @@ internal sealed record ModelEdge(Law? Closed, Law? Open, ImmutableArray<StateTes
     /// <summary>The law in the first moment, in place of <see cref="Closed"/>.</summary>
     public Law? AtOnce { get; init; } = Closed;
 
+    /// <summary>Whether it is a straight line whenever it conducts.</summary>
+    public bool IsStraight => IsLine(Closed) && IsLine(Open) && IsLine(AtOnce);
+
+    private static bool IsLine(Law? law) => law is null or ClampLaw { IsLine: true };
+
     /// <summary>The law in a state.</summary>
     /// <param name="state">The position of each variable.</param>
     /// <param name="before">The state that is being left, where contacts part before others close; else the same.</param>

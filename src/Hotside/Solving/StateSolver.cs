@@ -16,12 +16,12 @@ internal sealed class StateSolver
 
     /// <summary>A solver for a circuit.</summary>
     /// <param name="model">The circuit's model.</param>
-    /// <param name="more">Further edges, behind those of the model, that conduct by a change only.</param>
+    /// <param name="more">Further edges, behind those of the model, that conduct by a change only, and then as resistances as a rule.</param>
     public StateSolver(CircuitModel model, ImmutableArray<NetworkEdge> more = default)
     {
         Model = model;
         if (more.IsDefault) more = [];
-        Network = model.Network with { Edges = [.. model.Network.Edges, .. more] };
+        Network = model.Network with { Edges = [.. model.Network.Edges, .. more], Straight = [.. model.Network.Straight, .. more.Select(_ => true)] };
         settling = new(model, new RegulatedSolver(Network, model.Regulators), Relay.Of(model));
     }
 
@@ -32,14 +32,7 @@ internal sealed class StateSolver
     public Network Network { get; }
 
     /// <summary>The positions of all variables in a setting; what it does not name rests.</summary>
-    public int[] StateOf(IEnumerable<SetPosition> positions)
-    {
-        int[] state = new int[Model.Circuit.Variables.Length];
-        foreach (var set in positions)
-            if (Model.IndexOf(set) is { } variable)
-                state[variable] = Math.Max(Model.Circuit.Variables[variable].Actuator.Positions.IndexOf(set.Position), 0);
-        return state;
-    }
+    public int[] StateOf(IEnumerable<SetPosition> positions) => Model.StateOf(positions);
 
     /// <summary>The point where the relays come to rest, all that want to move moving at once, from where the state has them; of a cycle the first point.</summary>
     /// <param name="state">The position of each variable.</param>
@@ -47,7 +40,7 @@ internal sealed class StateSolver
     /// <param name="change">What becomes of the laws; gets those of the model and returns one for every edge of <see cref="Network"/>.</param>
     /// <param name="near">Potentials that may be near.</param>
     public StatePoint Solve(int[] state, ImmutableArray<SetValue> values, Func<Law?[], Law?[]>? change = null, double[]? near = null) =>
-        settling.Settle(state, null, values, change ?? Widened, near, isQuick: true).Points[0];
+        First(settling.Settle(state, null, values, change ?? Widened, near, isQuick: true));
 
     /// <summary>The point while all relays stand as the state has them, whatever they want.</summary>
     public StatePoint SolveHeld(int[] state, ImmutableArray<SetValue> values, Func<Law?[], Law?[]> change, double[]? near) =>
@@ -58,28 +51,25 @@ internal sealed class StateSolver
     /// <param name="change">What becomes of its laws; gets a copy of them.</param>
     /// <param name="near">Potentials that may be near; <see langword="null"/>: those before the change.</param>
     public StatePoint SolveHeld(StatePoint from, Func<Law?[], Law?[]> change, double[]? near = null) =>
-        settling.Held(from.State, change((Law?[])from.Laws.Clone()), near ?? from.Point.Volts);
+        settling.Held(from.State, change((Law?[])from.Laws.Clone()), near ?? from.Point.Volts) with { Cycle = from.Cycle };
 
     /// <summary>The point where the relays come to rest after a change, from where they stand in its first moment.</summary>
     /// <param name="held">The first moment of the change.</param>
     /// <param name="values">Senders that are given a value.</param>
     /// <param name="change">What becomes of the laws, as in that moment.</param>
     public StatePoint SolveOn(StatePoint held, ImmutableArray<SetValue> values, Func<Law?[], Law?[]> change) =>
-        settling.Settle(held.State, null, values, laws => change(Widened(laws)), held.Point.Volts, isQuick: true, held).Points[0];
+        settling.Settle(held.State, null, values, laws => change(Widened(laws)), held.Point.Volts, isQuick: true, held).Points[0] with { Cycle = [] };
 
     /// <summary>The current of an edge in amperes, from its first end to its second.</summary>
-    public double AmperesOf(StatePoint at, int edge) => at.Laws[edge]?.At(at.Point.Across(Network.Edges[edge])).Amperes ?? 0;
+    public double AmperesOf(StatePoint at, int edge) => at.AmperesOf(Network.Edges, edge);
 
     /// <summary>The current through an element in amperes.</summary>
-    public double AmperesOf(StatePoint at, ModelElement element)
-    {
-        double amperes = element.Regulator >= 0 ? at.RegulatorAmperes[element.Regulator] : 0;
-        for (int e = element.FirstEdge; e < element.FirstEdge + element.EdgeCount; e++) amperes += AmperesOf(at, e);
-        return amperes;
-    }
+    public double AmperesOf(StatePoint at, ModelElement element) => at.AmperesOf(Network.Edges, element);
 
     /// <summary>The volts along an element.</summary>
     public static double VoltsOf(StatePoint at, ModelElement element) => at.Point.At(element.A) - at.Point.At(element.B);
+
+    private static StatePoint First(RelayRest rest) => rest.Points.Length > 1 ? rest.Points[0] with { Cycle = rest.Points } : rest.Points[0];
 
     // Laws for the further edges, too: open.
     private Law?[] Widened(Law?[] laws)

@@ -58,17 +58,26 @@ public sealed record CircuitStudy
     /// <summary>The same with the verdicts of some loads only.</summary>
     internal CircuitStudy Only(Excerpt excerpt) => this with { Loads = [.. Loads.Where(l => excerpt.Loads.Contains(l.Name))], Whole = Whole };
 
+    /// <summary>A setting of the job by its name, or a proposed one; <see langword="null"/> where there is none such.</summary>
+    internal SettingStudy? FindSetting(string name) => Settings.FirstOrDefault(s => s.Setting.Name == name) ?? new Figures.ProposedSettings(Whole).Find(name);
+
+    /// <summary>A sequence of the job by its name; <see langword="null"/> where there is none such.</summary>
+    internal SequenceStudy? FindSequence(string name) => Sequences.FirstOrDefault(s => s.Sequence.Name == name);
+
     /// <summary>A setting of the job by its name, or one of <see cref="ProposedSettings"/>.</summary>
     /// <param name="name">Its name.</param>
     /// <exception cref="ArgumentException">There is no such setting; the message names the nearest.</exception>
     public SettingStudy Setting(string name)
     {
         ArgumentNullException.ThrowIfNull(name);
-        if (Settings.FirstOrDefault(s => s.Setting.Name == name) is { } found) return found;
-        ProposedSettings proposed = new(Whole);
-        if (proposed.Find(name) is { } own) return own;
-        string[] names = [.. Settings.Select(s => s.Setting.Name), .. proposed.Names];
-        throw new ArgumentException($"There is no setting \"{name}\"" + (NearestName.Of(name, names) is { } near
+        return FindSetting(name) ?? throw UnknownSetting(name);
+    }
+
+    /// <summary>Says that there is no setting of a name, and names the nearest.</summary>
+    internal ArgumentException UnknownSetting(string name)
+    {
+        string[] names = [.. Settings.Select(s => s.Setting.Name), .. ProposedSettings];
+        return new($"There is no setting \"{name}\"" + (NearestName.Of(name, names) is { } near
             ? $"; did you mean \"{near}\"?" : $"; the settings are {string.Join(", ", names.Select(n => $"\"{n}\""))}."), nameof(name));
     }
 
@@ -78,9 +87,12 @@ public sealed record CircuitStudy
     public SequenceStudy Sequence(string name)
     {
         ArgumentNullException.ThrowIfNull(name);
-        return Sequences.FirstOrDefault(s => s.Sequence.Name == name) ?? throw new ArgumentException($"There is no sequence \"{name}\""
-            + (Circuit.Sequences.IsEmpty ? "; the job names none." : NearestName.Suggestion(name, Circuit.Sequences.Select(s => s.Name))), nameof(name));
+        return FindSequence(name) ?? throw UnknownSequence(name);
     }
+
+    /// <summary>Says that there is no sequence of a name, and names the nearest.</summary>
+    internal ArgumentException UnknownSequence(string name) => new($"There is no sequence \"{name}\""
+        + (Circuit.Sequences.IsEmpty ? "; the job names none." : NearestName.Suggestion(name, Circuit.Sequences.Select(s => s.Name))), nameof(name));
 
     /// <summary>Studies a circuit.</summary>
     /// <param name="circuit">The circuit.</param>

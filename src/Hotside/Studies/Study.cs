@@ -26,6 +26,9 @@ public sealed record Study
     /// <summary>The circuit as it will be.</summary>
     public CircuitStudy After { get; }
 
+    /// <summary>Whether there is an alteration: else both circuits are one and the same.</summary>
+    public bool IsAltered => !ReferenceEquals(Before, After);
+
     /// <summary>The findings of the circuit that counts (the altered one), then what only a comparison of the two shows, such as a feed that bypasses a disconnect.</summary>
     public ImmutableArray<Diagnostic> Findings { get; }
 
@@ -39,11 +42,11 @@ public sealed record Study
         foreach (string name in names)
             if (Before.LoadsNamed(name).IsEmpty && After.LoadsNamed(name).IsEmpty) throw new ArgumentException(Unknown(name), nameof(names));
         Excerpt Of(CircuitStudy study) => Excerpt.Of(study, names.SelectMany(n => study.LoadsNamed(n)));
-        Excerpt old = Of(Before), fresh = ReferenceEquals(Before, After) ? old : Of(After);
+        Excerpt old = Of(Before), fresh = IsAltered ? Of(After) : old;
         var before = old.From(Before.Circuit, fresh);
-        var after = ReferenceEquals(Before, After) ? before : fresh.From(After.Circuit, old);
+        var after = IsAltered ? fresh.From(After.Circuit, old) : before;
         var was = Before.Only(old);
-        return new(Alteration.Only(before, after), was, ReferenceEquals(Before, After) ? was : After.Only(fresh));
+        return new(Alteration.Only(before, after), was, IsAltered ? After.Only(fresh) : was);
     }
 
     /// <summary>Says that there is no load of a name, and names the nearest.</summary>

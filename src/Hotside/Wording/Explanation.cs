@@ -17,7 +17,7 @@ public sealed record Explanation(string Title, ImmutableArray<ExplanationSection
     {
         LoadStudy[] before = [.. study.Before.LoadsNamed(load)], after = [.. study.After.LoadsNamed(load)];
         if (before.Length + after.Length == 0) throw new ArgumentException(study.Unknown(load), nameof(load));
-        bool isAltered = !ReferenceEquals(study.Before, study.After);
+        bool isAltered = study.IsAltered;
         var sections = ImmutableArray.CreateBuilder<ExplanationSection>();
         if (isAltered) sections.AddRange(Told("Before", before, study.Before, words, "it is fitted in the alteration"));
         sections.AddRange(Told(isAltered ? "After" : "As it is", after, study.After, words, "it is taken out"));

@@ -14,7 +14,7 @@ internal sealed record SwitchRow(string Load, string Name, SwitchVerdict? Before
     /// <summary>A line for each load of either circuit, in the order of the file.</summary>
     public static ImmutableArray<SwitchRow> Of(Study study, Vocabulary words)
     {
-        bool isAltered = !ReferenceEquals(study.Before, study.After);
+        bool isAltered = study.IsAltered;
         var names = study.Before.Loads.Concat(study.After.Loads).Where(l => !l.Element.IsInternal).Select(l => l.Name).Distinct(StringComparer.Ordinal);
         return [.. names.Select(name =>
         {

@@ -81,7 +81,7 @@ public class CheckLawTests
     public void The_current_into_a_short_circuit_behind_a_fuse_is_what_Ohm_says()
     {
         var job = Job.Read("hotside: 1\nsystem: 12 V, negative ground, sizes in AWG\nparts:\n  G1: battery, 12 V, 60 Ah, 8 mohm\n  F1: fuse, 10 A\n  S1: switch\n  E1: lamp, 12 V, 21 W, 2 on chassis\nwires:\n  w1: G1.pos to F1.1, 10 RD, 0.4 m\n  w2: F1.2 to S1.1, 14 RD, 1 m\n  w3: S1.2 to E1.1, 14 RD, 1 m\n  w8: G1.neg to chassis, 4 BK, 0.3 m\n").OrThrow();
-        CheckedCircuit circuit = new(job.Study.After, new(() => job.Sizes.After), new HashSet<string>());
+        CheckedCircuit circuit = new(job.Study.After, new(() => job.Sizes.After), []);
         Assert.Equal(12.6 / 0.0172864, ShortCircuitCurrent.Behind(circuit, job.Alteration.After.FindPart("G1")!, job.Alteration.After.FindPart("F1")!), 0);
     }
 

@@ -109,6 +109,51 @@ public class NetworkTests
         }
     }
 
+    [Fact]
+    public void Nodes_between_straight_lines_eliminated_once_change_no_volts()
+    {
+        foreach (int seed in Seeds(120))
+        {
+            var net = RandomNetwork.Of(seed);
+            var known = net.Network with { Straight = [.. net.Laws.Select(l => l is null or ClampLaw { IsLine: true })] };
+            double[] injected = new double[known.NodeCount];
+            var plain = new NewtonSolver(net.Network).Solve(net.Laws, injected, null);
+            NewtonSolver solver = new(known);
+            var quick = solver.Solve(net.Laws, injected, null);
+            Assert.Equal(plain.IsConverged, quick.IsConverged);
+            for (int e = 0; e < net.Laws.Length; e++)
+                Assert.Equal(Current(net, plain, e), Current(net, quick, e), 1e-5);
+            // Kirchhoff's law holds at the nodes that were eliminated, too.
+            double[] left = new double[known.NodeCount];
+            for (int e = 0; e < net.Laws.Length; e++)
+            {
+                var (a, b) = known.Edges[e];
+                if (a >= 0) left[a] += Current(net, quick, e);
+                if (b >= 0) left[b] -= Current(net, quick, e);
+            }
+            if (quick.IsConverged) Assert.All(left, l => Assert.Equal(0, l, 2e-5));
+        }
+    }
+
+    [Fact]
+    public void A_current_fed_into_an_island_has_no_way_back_and_is_said_to_have_none()
+    {
+        Network island = new(3, [new(0, -1), new(1, 2)]) { Straight = [true, true] };
+        Assert.False(new NewtonSolver(island).Solve([ClampLaw.Resistance(1), ClampLaw.Resistance(5)], [0, 0.5, 0], null).IsConverged);
+        var through = new NewtonSolver(island).Solve([ClampLaw.Resistance(1), ClampLaw.Resistance(5)], [2, 0.5, -0.5], null);
+        Assert.True(through.IsConverged);
+        Assert.Equal(2, through.Volts[0], 1e-9);
+        Assert.Equal(2.5, through.Volts[1] - through.Volts[2], 1e-9);
+    }
+
+    [Fact]
+    public void An_edge_that_was_taken_for_straight_and_is_not_is_solved_all_the_same()
+    {
+        Network lamp = new(2, [new(0, -1), new(0, 1), new(1, -1)]) { Straight = [true, true, true] };
+        Law?[] laws = [new ClampLaw(1e6, 12), new LampLaw(12, 21 / 12.0), new LampLaw(12, 5 / 12.0)];
+        Assert.Equal(11.177, new NewtonSolver(lamp).Solve(laws, new double[2], null).Volts[1], 1e-3);
+    }
+
     // Unbalanced bridge by Kirchhoff's laws (Wheatstone; Maxwell, Treatise, article 347): own numbers.
     [Fact]
     public void An_unbalanced_bridge_has_the_current_that_Kirchhoff_gives_it()

@@ -19,7 +19,7 @@ internal static class DisconnectInChargePath
         {
             var parted = circuit.Circuit.Sources.Where(s => Trade.IsMachine(s.Element) && !s.Element.TakesEitherPolarity && graph.NodeOf(s.Feed) is var node && node != WireGraph.Return
                 && Reaches(circuit, node, null) && !Reaches(circuit, node, part)).Select(s => s.Part.Id).Distinct().ToArray();
-            if (parted.Length == 0 || parted.Append(part.Id).Any(circuit.IsDecided)) continue;
+            if (parted.Length == 0 || parted.Append(part.Id).SelectMany(circuit.WorkFor).Any(Trade.SaysWhenToOpen)) continue;
             yield return Kind.Of([part.Id, .. parted], part.Id, Listing.Of(parted), circuit.Batteries) with
             {
                 Hint = "take one with a second contact that opens the machine's field, or label it: never open with the engine running",

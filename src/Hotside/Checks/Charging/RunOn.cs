@@ -17,8 +17,8 @@ internal static class RunOn
 
     public static IEnumerable<Diagnostic> Of(CheckedCircuit circuit)
     {
-        var off = circuit.Points.All.FirstOrDefault(p => p is { For: null, IsRunning: true, IsNamed: false });
-        var standing = circuit.Points.All.FirstOrDefault(p => p is { For: null, IsRunning: false, IsNamed: false });
+        var off = circuit.Points.All.FirstOrDefault(p => p is { IsAtRest: true, IsRunning: true });
+        var standing = circuit.Points.All.FirstOrDefault(p => p is { IsAtRest: true, IsRunning: false });
         if (off is null || standing is null) yield break;
         foreach (var load in circuit.Loads.Where(l => Trade.IsIgnition(l.Part, l.Element)))
         {

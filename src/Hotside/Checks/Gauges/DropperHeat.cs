@@ -1,6 +1,7 @@
 using Hotside.Checks.Protection;
 using Hotside.Circuits;
 using Hotside.Diagnostics;
+using Hotside.Sizing.Tables;
 using Hotside.Studies;
 
 namespace Hotside.Checks.Gauges;
@@ -65,8 +66,8 @@ internal static class DropperHeat
             if (Math.Abs(resistor.Amperes) < 0.5 * Math.Abs(motor.Amperes) || motor.RatedAmperes <= 0) continue;
             double ohms = Math.Abs(resistor.Volts / resistor.Amperes), amperes = (Math.Abs(motor.Volts) + Math.Abs(resistor.Volts)) / (ohms + (motor.RatedVolts / (Stall * motor.RatedAmperes)));
             double fuse = FusesAhead.Of(circuit, load, point).Select(f => f.Protection.Part!.Rated(f.Protection.Element!.Name, Unit.Ampere) ?? double.MaxValue).Append(Behind(circuit, load)).Min();
-            // 1.35 times its rating a fuse carries for minutes (ISO 8820-3).
-            if (amperes < 1.35 * fuse) return (amperes * amperes * ohms, load.Name);
+            // Up to there a fuse carries its current for minutes.
+            if (amperes < OpeningTime.Opens * fuse) return (amperes * amperes * ohms, load.Name);
         }
         return (0, "");
     }

@@ -18,7 +18,7 @@ internal static class AlwaysOn
 
     public static IEnumerable<Diagnostic> Of(CheckedCircuit circuit)
     {
-        var rest = circuit.Points.All.FirstOrDefault(p => p is { When: "with everything off", For: null });
+        var rest = circuit.Points.All.FirstOrDefault(p => p is { IsAtRest: true, IsRunning: false });
         if (rest is null) yield break;
         foreach (var load in circuit.Loads.Where(l => l.Side == SwitchedSide.Unswitched && !l.Part.IsStarter(l.Element) && !l.Part.Kind.Id.StartsWith("clock", StringComparison.Ordinal)))
         {

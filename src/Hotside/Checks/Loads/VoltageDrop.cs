@@ -1,12 +1,13 @@
 using Hotside.Circuits;
 using Hotside.Diagnostics;
+using Hotside.Sizing.Tables;
 
 namespace Hotside.Checks.Loads;
 
 /// <summary>Row 38: too many volts stay in wires, switches and joints on the way to a load and back.</summary>
 internal static class VoltageDrop
 {
-    private const double Lamp = 0.85, Share = 0.10;
+    private const double Lamp = 0.85;
 
     public static readonly DiagnosticKind Kind = new("HS3338", Severity.Error, "Lamp below 85 % of its volts",
         "{0} gets {1} V of the {2} V at the battery {3}, less than 85 %: it gives about {4} % of its light")
@@ -37,7 +38,7 @@ internal static class VoltageDrop
             string hint = lossy.Length > 0 ? $"a thicker or shorter {Listing.Of(lossy)}, or a relay near the load" : "look for the resistance in its way";
             if (load.Element.Type == ElementType.Lamp && share < Lamp)
                 yield return Kind.Of(items, load.Name, Numbers.Plain(volts, 1), Numbers.Plain(supply, 1), point.When, Numbers.Plain(100 * Math.Pow(share, 3.4), 0)) with { Hint = hint };
-            else if (share < 1 - Share)
+            else if (1 - share > DropLimit.Of("other", 1).Volts)
                 yield return Drop.Of(items, load.Name, Numbers.Plain(supply - volts, 1), Numbers.Plain(supply, 1), point.When, Numbers.Plain(100 * (1 - share), 0)) with { Hint = hint };
         }
     }

@@ -39,7 +39,7 @@ internal static class WrongVolts
             if (volts <= Most * rated) continue;
             bool isBrief = BriefLoad.Is(part);
             // Somebody has said how to live with it.
-            if (isBrief && circuit.IsDecided(part.Id)) continue;
+            if (isBrief && circuit.WorkFor(part.Id).Any(Trade.SaysHowLong)) continue;
             string name = worst.Solution.Elements[i].Name;
             yield return (isBrief ? Brief : Kind).Of([part.Id], name, Numbers.Plain(rated, 1), Numbers.Plain(volts, 1), when, What(element)) with
             {

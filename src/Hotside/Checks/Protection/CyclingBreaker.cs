@@ -28,5 +28,5 @@ internal static class CyclingBreaker
 
     private static bool MayNotFail(Studies.LoadStudy load) =>
         Trade.IsHeadlamp(load.Part) || load.Part.Kind.Id.StartsWith("wiper", StringComparison.Ordinal)
-        || (load.Element.Type == ElementType.Lamp && load.Part.Title.Contains("head", StringComparison.OrdinalIgnoreCase));
+        || (load.Element.Type == ElementType.Lamp && Trade.IsCalledHeadlamp(load.Part));
 }

@@ -7,7 +7,10 @@ namespace Hotside.Checks.Protection;
 internal static class FarProtection
 {
     // 72 in from a battery's post; 40 in from anywhere else, sheathed all the way, and 7 in not sheathed. A road vehicle's wires lie in a loom.
-    private const double FromPost = 1.83, Sheathed = 1.016, Bare = 0.178;
+    private const double FromPost = 1.83, Sheathed = 1.016;
+
+    /// <summary>The most metres of wire between a source and its fuse where the wire is not sheathed: 7 in (33 CFR 183.455(b)).</summary>
+    public const double Bare = 0.178;
 
     public static readonly DiagnosticKind Kind = new("HS3302", Severity.Warning, "Fuse far from its source",
         "{0} lies {1} m of wire away from {2}; a fault before it is protected by nothing")

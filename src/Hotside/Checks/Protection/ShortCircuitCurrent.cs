@@ -12,17 +12,11 @@ internal static class ShortCircuitCurrent
         if (circuit.Points.Solve(new("", [], [])) is not { } rest) return 0;
         var cells = circuit.Circuit.Sources.First(s => s.Part == battery && s.Element.When is null);
         var point = rest.Element(battery.Id, cells.Element.Name);
-        double own = OhmsOf(battery, cells);
+        double own = SourceLaws.BatteryOhms(battery, cells.Element, cells.Volts);
         var ahead = Ohms(circuit, circuit.Graph.NodeOf(cells.Feed), fuse);
         var back = Ohms(circuit, circuit.Graph.NodeOf(cells.Return), null);
         return ahead is { } there && back is { } home ? point.Volts / (own + there + home) : 0;
     }
-
-    // By cranking amperes (SAE J537, at room temperature about half), by what is stated, or by ampere-hours (own choice).
-    private static double OhmsOf(Part battery, SourcePoles cells) =>
-        battery.RatedMiddle(cells.Element.Name, Unit.Ohm)
-        ?? (cells.Volts * 0.45 / 2 / battery.Rated(cells.Element.Name, Unit.Ampere))
-        ?? (0.05 * cells.Volts / (battery.Rated(cells.Element.Name, Unit.AmpereHour) ?? 60));
 
     // The least resistance on the way to a fuse's far end, or to the return; null where an unknown wire lies on it, or there is no way.
     private static double? Ohms(CheckedCircuit circuit, int from, Part? fuse)

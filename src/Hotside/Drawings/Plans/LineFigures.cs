@@ -42,8 +42,8 @@ internal sealed class LineFigures
     {
         if (shown == ShownFigures.None) return null;
         ArgumentException.ThrowIfNullOrWhiteSpace(setting);
-        SettingFigures? was = FiguresOf(study.Before, setting, out var unknown), now = ReferenceEquals(study.Before, study.After) ? was : FiguresOf(study.After, setting, out _);
-        return was is null && now is null ? throw unknown! : new(study, shown, setting, was, now);
+        SettingFigures? was = study.Before.FindSetting(setting)?.Figures, now = study.IsAltered ? study.After.FindSetting(setting)?.Figures : was;
+        return was is null && now is null ? throw study.Before.UnknownSetting(setting) : new(study, shown, setting, was, now);
     }
 
     /// <summary>What stands at a conductor; empty where there is nothing to tell.</summary>
@@ -82,19 +82,5 @@ internal sealed class LineFigures
     {
         string[] ends = [.. conductor.Ends.Select(e => e == End.Chassis ? QuantityWords.MeterVolts(0) : figures.Terminals.First(t => t.End == e).Voltage is { } volts ? QuantityWords.MeterVolts(volts.Volts) : "floats")];
         return ends[0] == ends[1] ? ends[0] : $"{ends[0].Replace(" V", "", StringComparison.Ordinal)} to {ends[1]}";
-    }
-
-    private static SettingFigures? FiguresOf(CircuitStudy study, string setting, out ArgumentException? unknown)
-    {
-        unknown = null;
-        try
-        {
-            return study.Setting(setting).Figures;
-        }
-        catch (ArgumentException e)
-        {
-            unknown = e;
-            return null;
-        }
     }
 }

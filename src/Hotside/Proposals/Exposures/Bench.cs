@@ -21,7 +21,7 @@ internal sealed class Bench
         Circuit = circuit;
         study = new(() => CircuitStudy.Of(circuit, cancel));
         sizes = new(() => CircuitSizing.Of(Study, _ => false));
-        check = new(() => new(Study, sizes, new HashSet<string>()));
+        check = new(() => new(Study, sizes, []));
         held = new(() => new(new CircuitModel(circuit)));
     }
 

@@ -1,5 +1,6 @@
 using Hotside.Circuits;
 using Hotside.Sizing.Tables;
+using Hotside.Studies.Figures.Budgets;
 
 namespace Hotside.Proposals.Steps;
 
@@ -8,7 +9,7 @@ internal static class AlternatorStep
 {
     // Outputs that are sold, a battery's share while it is charged, and the part of the output that should suffice (common practice, no source).
     private static readonly double[] Outputs = [35, 45, 55, 65, 80, 100, 120];
-    private const double Recharge = 10, UsableShare = 0.8, FuseShare = 1.25;
+    private const double Recharge = ChargingBudget.MostRecharge, UsableShare = ChargingBudget.UsableShare, FuseShare = 1.25;
 
     /// <summary>Takes the old set out and fits the alternator.</summary>
     public static AlternatorPlace Fit(Workbench work, ChargingSet set)

@@ -1,3 +1,4 @@
+using Hotside.Checks.Protection;
 using Hotside.Circuits;
 
 namespace Hotside.Proposals.Steps;
@@ -5,8 +6,7 @@ namespace Hotside.Proposals.Steps;
 /// <summary>A fuse at the beginning of every hot run that has none; starter cables go without, by custom.</summary>
 internal static class ProtectionStep
 {
-    // 33 CFR 183.455(b): within 7 in of the source.
-    private const double MostMetres = 0.178;
+    private const double MostMetres = FarProtection.Bare;
 
     /// <summary>Fits the fuses.</summary>
     public static void Run(Workbench work)

@@ -15,9 +15,14 @@ internal sealed record DropLimit(string Circuit, double Volts)
     /// <param name="load">The load.</param>
     /// <param name="nominal">The nominal volts of its supply.</param>
     /// <param name="amperes">Its current: a starter may lose more the more it draws.</param>
-    public static DropLimit Of(LoadStudy load, double nominal, double amperes)
+    public static DropLimit Of(LoadStudy load, double nominal, double amperes) => Of(ClassOf(load), nominal, amperes);
+
+    /// <summary>The limit of a class of circuit.</summary>
+    /// <param name="circuit">The class.</param>
+    /// <param name="nominal">The nominal volts of its supply.</param>
+    /// <param name="amperes">The current, for a starter.</param>
+    public static DropLimit Of(string circuit, double nominal, double amperes = 0)
     {
-        string circuit = ClassOf(load);
         var table = DataTable.Named("drop-limits");
         var row = table.Row(circuit);
         double atTwelve = table.Figure(row, "12V") ?? 0, atSix = table.Figure(row, "6V") ?? 0;

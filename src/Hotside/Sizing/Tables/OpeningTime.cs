@@ -1,3 +1,4 @@
+using System.Collections.Concurrent;
 using System.Collections.Immutable;
 
 namespace Hotside.Sizing.Tables;
@@ -23,7 +24,12 @@ internal sealed record OpeningTime(double Least, double? Most)
     /// <summary>The last multiple of which the standards tell times.</summary>
     public const double MostTimes = 6;
 
+    /// <summary>What a fuse carries for good, as a multiple of its rating, and from where on it opens at some time (ISO 8820-3, from memory but for the greatest).</summary>
+    public const double Carries = 1.1, Opens = 1.35;
+
     private const double LargestSmallBlade = 40;
+
+    private static readonly ConcurrentDictionary<string, ImmutableArray<(double Times, double Seconds)>> columns = new(StringComparer.Ordinal);
 
     /// <summary>The pattern that is taken for a rating where nothing else is known.</summary>
     public static FusePattern PatternOf(double amperes) => amperes > LargestSmallBlade ? FusePattern.LargeBlade : FusePattern.Blade;
@@ -37,8 +43,8 @@ internal sealed record OpeningTime(double Least, double? Most)
         string name = pattern switch { FusePattern.Blade => "blade", FusePattern.LargeBlade => "large", _ => "glass" };
         var least = Points(name + "-least");
         var most = Points(name + "-most");
-        double carries = 1.1, opens = most[0].Times;
-        if (multiple <= carries) return null;
+        double opens = most[0].Times;
+        if (multiple <= Carries) return null;
         // Between what it carries and where its standard first limits the time it may open, or not.
         if (multiple < opens) return new(Between(least, opens) ?? 0, null);
         return new(multiple > least[^1].Times ? 0 : Between(least, multiple) ?? 0, Between(most, Math.Min(multiple, most[^1].Times)));
@@ -56,7 +62,9 @@ internal sealed record OpeningTime(double Least, double? Most)
         return low.Seconds * Math.Pow(high.Seconds / low.Seconds, Math.Log(times / low.Times) / Math.Log(high.Times / low.Times));
     }
 
-    private static ImmutableArray<(double Times, double Seconds)> Points(string column)
+    private static ImmutableArray<(double Times, double Seconds)> Points(string column) => columns.GetOrAdd(column, Read);
+
+    private static ImmutableArray<(double Times, double Seconds)> Read(string column)
     {
         var table = DataTable.Named("opening-times");
         return [.. table.Rows.Select(r => (DataTable.FigureOf(r[0])!.Value, table.Figure(r, column))).Where(p => p.Item2 is not null).Select(p => (p.Item1, p.Item2!.Value))];

@@ -56,14 +56,20 @@ internal static class SourceLaws
         return volts * twelve / (IsNominal(volts) ? 12 : RestOfTwelve[^1]);
     }
 
+    /// <summary>The inner resistance of a battery in ohms; where it states neither that nor its cranking amperes, by its ampere-hours.</summary>
+    public static double BatteryOhms(Part part, Element element, double volts) => StatedOhms(part, element, volts) ?? UsualOhms(part, element, volts);
+
+    private static double? StatedOhms(Part part, Element element, double volts) =>
+        part.RatedMiddle(element.Name, Unit.Ohm) ?? (volts * CrankingShare / part.Rated(element.Name, Unit.Ampere));
+
+    private static double UsualOhms(Part part, Element element, double volts) => OhmAmpereHoursPerVolt * volts / (part.Rated(element.Name, Unit.AmpereHour) ?? UsualAmpereHours);
+
     private static bool IsNominal(double volts) => volts is 2 or 4 or 6 or 8 or 12 or 24 or 32 or 36 or 48;
 
     private static IEnumerable<Law> Battery(Part part, Element element, double volts, ElementFigures figures, double charge)
     {
         double? ampereHours = part.Rated(element.Name, Unit.AmpereHour);
-        double ohms = part.RatedMiddle(element.Name, Unit.Ohm)
-            ?? (volts * CrankingShare / part.Rated(element.Name, Unit.Ampere))
-            ?? figures.Assume(AssumedFigure.Resistance, OhmAmpereHoursPerVolt * volts / (ampereHours ?? UsualAmpereHours));
+        double ohms = StatedOhms(part, element, volts) ?? figures.Assume(AssumedFigure.Resistance, UsualOhms(part, element, volts));
         double rest = RestVolts(volts, charge), siemens = 1 / Math.Max(ohms, CopperResistance.Contact);
         if (ampereHours is null) yield return new ClampLaw(siemens, rest);
         else

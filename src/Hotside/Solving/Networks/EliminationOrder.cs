@@ -4,14 +4,19 @@ namespace Hotside.Solving.Networks;
 
 /// <summary>
 /// In which order nodes are eliminated, the one with fewest neighbours first (of equals the one of least number), and which conductances meet where. Found once for a
-/// network; numeric work then only follows flat arrays.
+/// network; numeric work then only follows flat arrays. Before all others come nodes with few neighbours and nothing but straight lines on them: their elimination is the same in
+/// every step.
 /// </summary>
 internal sealed class EliminationOrder
 {
+    // Eliminating a node with three neighbours lays as many conductances as it takes away.
+    private const int FewNeighbours = 3;
+
     private readonly List<(int Node, int Slot)>[] neighbours;
     private readonly bool[] isGone;
     private readonly int[] degrees;
-    private readonly PriorityQueue<int, (int Degree, int Node)> queue = new();
+    private readonly bool[] isBent;
+    private readonly PriorityQueue<int, (int Class, int Degree, int Node)> queue = new();
     private readonly List<int> others = [], slots = [], pairs = [];
 
     /// <summary>The order of a network.</summary>
@@ -22,14 +27,19 @@ internal sealed class EliminationOrder
         for (int i = 0; i < count; i++) neighbours[i] = [];
         isGone = new bool[count];
         degrees = new int[count];
+        isBent = new bool[count];
+        for (int e = 0; e < network.Edges.Length; e++)
+            foreach (int node in new[] { network.Edges[e].A, network.Edges[e].B })
+                if (node >= 0 && !network.IsStraight(e)) isBent[node] = true;
         EdgeSlots = [.. network.Edges.Select(e => e.A == e.B || e.A < 0 || e.B < 0 ? -1 : SlotOf(e.A, e.B))];
         Pivots = new int[count];
         Starts = new int[count + 1];
         PairStarts = new int[count + 1];
-        for (int i = 0; i < count; i++) queue.Enqueue(i, (degrees[i], i));
+        for (int i = 0; i < count; i++) Wait(i);
         for (int k = 0; k < count; k++)
         {
             Pivots[k] = Next();
+            if (EarlyCount == k && ClassOf(Pivots[k]) == 0) EarlyCount++;
             Eliminate(Pivots[k]);
             Starts[k + 1] = others.Count;
             PairStarts[k + 1] = pairs.Count;
@@ -41,6 +51,9 @@ internal sealed class EliminationOrder
 
     /// <summary>The nodes in the order of elimination.</summary>
     public int[] Pivots { get; }
+
+    /// <summary>How many of them, the first ones, have nothing but straight lines on them, and none that was eliminated before them had.</summary>
+    public int EarlyCount { get; private set; }
 
     /// <summary>Where the neighbours of each pivot begin in <see cref="Neighbours"/> and <see cref="Slots"/>; one more at the end.</summary>
     public int[] Starts { get; }
@@ -62,6 +75,10 @@ internal sealed class EliminationOrder
 
     /// <summary>The number of slots.</summary>
     public int SlotCount { get; private set; }
+
+    private int ClassOf(int node) => isBent[node] || degrees[node] > FewNeighbours ? 1 : 0;
+
+    private void Wait(int node) => queue.Enqueue(node, (ClassOf(node), degrees[node], node));
 
     private int Next()
     {
@@ -86,7 +103,7 @@ internal sealed class EliminationOrder
         for (int p = 0; p < left.Length; p++)
         for (int q = p + 1; q < left.Length; q++)
             pairs.Add(SlotOf(left[p].Node, left[q].Node));
-        foreach (var (other, _) in left) queue.Enqueue(other, (degrees[other], other));
+        foreach (var (other, _) in left) Wait(other);
         neighbours[node] = [];
     }
 

@@ -18,19 +18,19 @@ internal sealed class NewtonSolver
     private const double MostLeft = 1e-6;
 
     // Where more is left than this at some node, the currents cannot close yet: how exactly they must is not worked out.
-    private const double FarFromClosed = 1e-2;
+    private const double FarFromClosed = 1e-4;
 
     private readonly Network network;
     private readonly StarMesh mesh;
 
     // The ends of each edge; the reference is a node of its own behind the others, at 0 V.
     private readonly int[] first, second;
-    private readonly double[] slopes, emfs, across, currents, changes;
-    private readonly double[] volts, residual, step, tolerances;
-    private readonly List<int> curved = [], straight = [];
+    private readonly double[] slopes, across, currents, changes;
+    private readonly double[] volts, fed, residual, step, tolerances;
+    private readonly List<int> curved = [];
     private Law?[] laws = [];
-    private double[] injected = [];
-    private double constant, linear;
+    private double constant, linear, lost;
+    private bool isBent;
 
     /// <summary>A solver for a network.</summary>
     public NewtonSolver(Network network)
@@ -40,11 +40,9 @@ internal sealed class NewtonSolver
         int edges = network.Edges.Length, nodes = network.NodeCount;
         first = [.. network.Edges.Select(e => e.A < 0 ? nodes : e.A)];
         second = [.. network.Edges.Select(e => e.B < 0 ? nodes : e.B)];
-        (slopes, emfs, across, currents, changes) = (new double[edges], new double[edges], new double[edges], new double[edges], new double[edges]);
-        (volts, residual, step, tolerances) = (new double[nodes + 1], new double[nodes + 1], new double[nodes + 1], new double[nodes + 1]);
+        (slopes, across, currents, changes) = (new double[edges], new double[edges], new double[edges], new double[edges]);
+        (volts, fed, residual, step, tolerances) = (new double[nodes + 1], new double[nodes + 1], new double[nodes + 1], new double[nodes + 1], new double[nodes + 1]);
     }
-
-    private Span<double> Step => step.AsSpan(0, network.NodeCount);
 
     /// <summary>The operating point.</summary>
     /// <param name="laws">The law of each edge; <see langword="null"/>: open.</param>
@@ -52,21 +50,30 @@ internal sealed class NewtonSolver
     /// <param name="start">Potentials to begin with; <see langword="null"/>: with every law as a straight line.</param>
     public NetworkPoint Solve(Law?[] laws, double[] injected, double[]? start)
     {
-        (this.laws, this.injected) = (laws, injected);
-        Sort();
-        (start ?? Straight()).CopyTo(volts, 0);
-        mesh.Keep(slopes);
+        this.laws = laws;
+        Sort(injected);
+        (start ?? Straight(injected)).CopyTo(volts, 0);
+        mesh.Keep(slopes, isBent);
+        lost = mesh.PassOn(Nodes(fed));
+        Array.Clear(step);
         (double worst, bool closes) = Residual();
         for (int steps = 0; ; steps++)
         {
-            if (closes || steps == MostSteps) return new(volts[..network.NodeCount], steps, worst, closes);
+            if (closes || steps == MostSteps) return Point(steps, worst, closes);
             mesh.Factor(CollectionsMarshal.AsSpan(curved), slopes);
-            for (int i = 0; i < step.Length; i++) step[i] = -residual[i];
-            mesh.Solve(Step);
-            step[^1] = 0;
+            foreach (int node in mesh.Late) step[node] = -residual[node];
+            mesh.SolveLate(Nodes(step));
             double greatest = Go(out worst, out closes);
-            if (greatest < LeastStep) return new(volts[..network.NodeCount], steps + 1, worst, worst <= MostLeft);
+            if (greatest < LeastStep) return Point(steps + 1, worst, worst <= MostLeft);
         }
+    }
+
+    private Span<double> Nodes(double[] values) => values.AsSpan(0, network.NodeCount);
+
+    private NetworkPoint Point(int steps, double worst, bool isConverged)
+    {
+        mesh.Restore(Nodes(volts), Nodes(fed));
+        return new(volts[..network.NodeCount], steps, worst, isConverged);
     }
 
     // Newton's own step, or along it as far as is well; how far the potentials went. Most steps are taken whole, and what is left at their end is the beginning of the next.
@@ -81,20 +88,21 @@ internal sealed class NewtonSolver
             Move(length - 1);
             (worst, closes) = Residual();
         }
-        double greatest = 0;
-        foreach (double change in step) greatest = Math.Max(greatest, Math.Abs(change));
-        return length * greatest;
+        double greatest = 0, highest = 0;
+        foreach (int node in mesh.Late) (greatest, highest) = (Math.Max(greatest, Math.Abs(step[node])), Math.Max(highest, Math.Abs(volts[node])));
+        // Below what rounding does to the volts themselves there is no step.
+        return length * greatest <= RoundingOfVolts * highest ? 0 : length * greatest;
     }
 
     private void Move(double length)
     {
-        for (int i = 0; i < volts.Length; i++) volts[i] += length * step[i];
+        foreach (int node in mesh.Late) volts[node] += length * step[node];
     }
 
     private double AlongStep()
     {
         double sum = 0;
-        for (int i = 0; i < step.Length; i++) sum += residual[i] * step[i];
+        foreach (int node in mesh.Late) sum += residual[node] * step[node];
         return sum;
     }
 
@@ -111,80 +119,85 @@ internal sealed class NewtonSolver
         return change;
     }
 
-    // Straight lines keep their slope; only the others are looked at again, and what is open not at all.
-    private void Sort()
+    // Straight lines keep their slope, and what their sources drive is fed in; only the others are looked at again, and what is open not at all.
+    private void Sort(double[] injected)
     {
         curved.Clear();
-        straight.Clear();
+        isBent = false;
+        injected.CopyTo(fed, 0);
         for (int e = 0; e < laws.Length; e++)
         {
-            (slopes[e], emfs[e], across[e]) = (0, 0, double.NaN);
+            (slopes[e], across[e]) = (0, double.NaN);
             if (laws[e] is ClampLaw { IsLine: true } line)
             {
-                (slopes[e], emfs[e]) = (line.Siemens, line.Emf);
-                straight.Add(e);
+                slopes[e] = line.Siemens;
+                if (line.Emf != 0) Feed(fed, e, line.Siemens * line.Emf);
             }
-            else if (laws[e] is not null) curved.Add(e);
+            else if (laws[e] is not null)
+            {
+                curved.Add(e);
+                isBent |= network.IsStraight(e);
+            }
         }
     }
 
-    private double[] Straight()
+    private void Feed(double[] into, int edge, double amperes)
     {
-        double[] volts = (double[])injected.Clone(), siemens = (double[])slopes.Clone();
+        into[first[edge]] += amperes;
+        into[second[edge]] -= amperes;
+    }
+
+    private double[] Straight(double[] injected)
+    {
+        double[] start = [.. injected, 0], siemens = (double[])slopes.Clone();
         foreach (int e in curved) siemens[e] = laws[e]!.Chord.Siemens;
-        for (int e = 0; e < siemens.Length; e++)
-        {
-            double amperes = siemens[e] * (laws[e]?.Chord.Emf ?? 0);
-            if (amperes == 0) continue;
-            var (a, b) = network.Edges[e];
-            if (a >= 0) volts[a] += amperes;
-            if (b >= 0) volts[b] -= amperes;
-        }
+        for (int e = 0; e < laws.Length; e++)
+            if (laws[e]?.Chord.Emf is { } emf && emf != 0)
+                Feed(start, e, siemens[e] * emf);
         mesh.Factor(siemens);
-        mesh.Solve(volts);
-        return volts;
+        mesh.Solve(Nodes(start));
+        start[^1] = 0;
+        return start;
     }
 
     // What flows out of each node and is not fed in; slopes on the way. A curved law is asked anew only where its volts are others.
     private (double Worst, bool Closes) Residual()
     {
-        int nodes = network.NodeCount;
-        for (int i = 0; i < nodes; i++) residual[i] = -injected[i];
-        foreach (int e in straight) Flow(e, currents[e] = slopes[e] * (volts[first[e]] - volts[second[e]] - emfs[e]));
+        foreach (int node in mesh.Late) residual[node] = -fed[node];
+        foreach (var (a, b, siemens) in mesh.Ties)
+        {
+            double amperes = siemens * (volts[a] - volts[b]);
+            residual[a] += amperes;
+            residual[b] -= amperes;
+        }
         foreach (int e in curved)
         {
             double now = volts[first[e]] - volts[second[e]];
             if (now != across[e]) (currents[e], slopes[e]) = laws[e]!.At(across[e] = now);
-            Flow(e, currents[e]);
+            Feed(residual, e, currents[e]);
         }
-        residual[nodes] = 0;
-        double worst = 0;
-        for (int i = 0; i < nodes; i++) worst = Math.Max(worst, Math.Abs(residual[i]));
+        residual[^1] = 0;
+        double worst = lost;
+        foreach (int node in mesh.Late) worst = Math.Max(worst, Math.Abs(residual[node]));
         return (worst, worst <= FarFromClosed && Closes());
-    }
-
-    private void Flow(int edge, double amperes)
-    {
-        residual[first[edge]] += amperes;
-        residual[second[edge]] -= amperes;
     }
 
     // Whether what is left at each node is no more than rounding may leave.
     private bool Closes()
     {
+        if (lost > AbsoluteAmperes) return false;
         Array.Fill(tolerances, AbsoluteAmperes);
-        foreach (int e in straight) Allow(e);
-        foreach (int e in curved) Allow(e);
-        for (int i = 0; i < network.NodeCount; i++)
-            if (!(Math.Abs(residual[i]) <= tolerances[i]))
+        foreach (var (a, b, siemens) in mesh.Ties) Allow(a, b, siemens * (volts[a] - volts[b]), siemens);
+        foreach (int e in curved) Allow(first[e], second[e], currents[e], slopes[e]);
+        foreach (int node in mesh.Late)
+            if (!(Math.Abs(residual[node]) <= tolerances[node]))
                 return false;
         return true;
     }
 
-    private void Allow(int edge)
+    private void Allow(int a, int b, double amperes, double siemens)
     {
-        int a = first[edge], b = second[edge];
-        double tolerance = (RelativeAmperes * Math.Abs(currents[edge])) + (RoundingOfVolts * slopes[edge] * (Math.Abs(volts[a]) + Math.Abs(volts[b])));
+        double tolerance = (RelativeAmperes * Math.Abs(amperes)) + (RoundingOfVolts * siemens * (Math.Abs(volts[a]) + Math.Abs(volts[b])));
         tolerances[a] += tolerance;
         tolerances[b] += tolerance;
     }
@@ -193,12 +206,12 @@ internal sealed class NewtonSolver
     private double Length(double atStart)
     {
         (constant, linear) = (0, 0);
-        for (int i = 0; i < injected.Length; i++) constant -= injected[i] * step[i];
-        foreach (int e in straight)
+        foreach (int node in mesh.Late) constant -= fed[node] * step[node];
+        foreach (var (a, b, siemens) in mesh.Ties)
         {
-            double change = step[first[e]] - step[second[e]];
-            constant += change * currents[e];
-            linear += slopes[e] * change * change;
+            double change = step[a] - step[b];
+            constant += change * siemens * (volts[a] - volts[b]);
+            linear += siemens * change * change;
         }
         foreach (int e in curved) changes[e] = step[first[e]] - step[second[e]];
         return LineSearch.Along(SlopeAt, atStart);

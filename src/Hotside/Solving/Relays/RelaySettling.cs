@@ -21,11 +21,11 @@ internal sealed class RelaySettling(CircuitModel model, RegulatedSolver solver, 
     /// <param name="change">What becomes of the laws, as by a fault; <see langword="null"/>: nothing.</param>
     /// <param name="near">Potentials that may be near.</param>
     /// <param name="isQuick">Whether all that want to move do so at once and no other order is tried.</param>
-    /// <param name="first">The point of the start, where it is known.</param>
+    /// <param name="first">The point of the start, where it is known. What it passed before may be near to what is passed now.</param>
     public RelayRest Settle(
         int[] start, IReadOnlyDictionary<int, int>? parting, ImmutableArray<SetValue> values, Func<Law?[], Law?[]>? change = null, double[]? near = null, bool isQuick = false, StatePoint? first = null) =>
         first is not null && isQuick && relays.All(r => r.Wants(first.State[r.Variable], first.Point, first.Laws) == first.State[r.Variable]) ? new(RestKind.Settled, [first])
-        : new Search(model, solver, relays, parting, values, change, near).Settle(start, isQuick);
+        : new Search(model, solver, relays, parting, values, change, near, first).Settle(start, isQuick);
 
     /// <summary>The point while all relays stand as they do, whatever they want.</summary>
     /// <param name="state">The position of each variable.</param>
@@ -39,7 +39,7 @@ internal sealed class RelaySettling(CircuitModel model, RegulatedSolver solver, 
 
     private sealed class Search(
         CircuitModel model, RegulatedSolver solver, ImmutableArray<Relay> relays, IReadOnlyDictionary<int, int>? parting, ImmutableArray<SetValue> values,
-        Func<Law?[], Law?[]>? change, double[]? near)
+        Func<Law?[], Law?[]>? change, double[]? near, StatePoint? first)
     {
         private readonly Dictionary<string, StatePoint> known = new(StringComparer.Ordinal);
         private double[]? last = near;
@@ -99,15 +99,24 @@ internal sealed class RelaySettling(CircuitModel model, RegulatedSolver solver, 
             return next;
         }
 
+        private bool IsAt(StatePoint point, int[] state)
+        {
+            foreach (var relay in relays)
+                if (point.State[relay.Variable] != state[relay.Variable])
+                    return false;
+            return true;
+        }
+
         public StatePoint PointOf(int[] state)
         {
             string key = string.Join(',', relays.Select(r => Numbers.Whole(state[r.Variable])));
             if (known.TryGetValue(key, out var found)) return found;
+            if (first is not null && IsAt(first, state)) return known[key] = first;
             int[] before = (int[])state.Clone();
             foreach (var (variable, position) in parting ?? ImmutableDictionary<int, int>.Empty) before[variable] = position;
             var laws = model.LawsIn(state, before, values);
             if (change is not null) laws = change(laws);
-            var (point, amperes) = solver.Solve(laws, last);
+            var (point, amperes) = solver.Solve(laws, first?.Cycle.FirstOrDefault(p => IsAt(p, state))?.Point.Volts ?? last);
             last = point.Volts;
             return known[key] = new(state, laws, point, amperes);
         }

@@ -14,8 +14,9 @@ internal static class FigureTelling
         // The sign of the feed against the return: the hot pole of the battery, else of the first source.
         var main = circuit.Sources.FirstOrDefault(s => s.Part.IsStandingSource) ?? circuit.Sources.FirstOrDefault();
         double sense = main is { PlusIsFeed: false } ? -1 : 1;
-        InLine joined = new(circuit, solution.Positions, withResistance: false), tied = new(circuit, solution.Positions, withResistance: true);
-        var giving = circuit.Sources.Where(s => Gives(circuit, s, solution)).ToArray();
+        var standing = solution.Positions.ToDictionary(p => (p.Part, p.Actuator), p => p.Position);
+        Nodes joined = Nodes.Of(circuit, (part, element) => element.IsLink && IsClosed(part, element)), tied = Nodes.Of(circuit, (part, element) => element.IsInLine && IsClosed(part, element));
+        var giving = circuit.Sources.Where(s => IsClosed(s.Part, s.Element)).ToArray();
         var feeds = giving.Where(s => s.Feed != circuit.System.ReturnNode).Select(s => s.Feed).ToArray();
         var ground = circuit.System.ReturnNode;
         return new(solution.Setting)
@@ -44,6 +45,9 @@ internal static class FigureTelling
             IsExact = solution.IsExact,
         };
 
+        bool IsClosed(Part part, Element element) => element.When is not { } when || when.Tests.All(t =>
+            circuit.VariableOf(part, t.Actuator) is var variable && t.Positions.Contains(standing.GetValueOrDefault((variable.Part, variable.Actuator.Name), variable.Actuator.Rest)));
+
         bool IsBetween(ElementPoint element)
         {
             End from = Nodes.NodeOf(element.Part, element.Element.From), to = Nodes.NodeOf(element.Part, element.Element.To);
@@ -52,10 +56,6 @@ internal static class FigureTelling
 
         bool IsHot(End end) => !tied.AreOne(end, ground) && feeds.Any(f => tied.AreOne(f, end));
     }
-
-    private static bool Gives(Circuit circuit, SourcePoles source, Solution solution) => source.Element.When is not { } when || when.Tests.All(t =>
-        circuit.VariableOf(source.Part, t.Actuator) is var variable
-        && solution.Positions.First(p => p.Part == variable.Part && p.Actuator == variable.Actuator.Name) is var set && t.Positions.Contains(set.Position));
 
     // What a source gives flows out of its feed pole, whichever that is.
     private static ElementFigure FigureOf(ElementPoint point, double sense)

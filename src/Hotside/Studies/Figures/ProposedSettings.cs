@@ -35,22 +35,19 @@ internal sealed class ProposedSettings
     /// <summary>The setting in which one load is on, and what its switches cannot help to switch with it.</summary>
     public static Setting Alone(LoadStudy load) => new(NameAlone(load), PositionChoice.Of(load.Control.Any.MinBy(c => c.All.Length)!), []);
 
-    /// <summary>Their names.</summary>
-    public ImmutableArray<string> Names => [.. all.Select(p => p.Name)];
+    /// <summary>The names of those that the job has not given to a setting of its own.</summary>
+    public ImmutableArray<string> Names => [.. all.Select(p => p.Name).Where(n => study.Circuit.Settings.All(s => s.Name != n))];
 
     private static string NameAlone(LoadStudy load) => load.Name + " alone";
 
-    /// <summary>What is on in one of them; <see langword="null"/> when there is none of that name.</summary>
+    /// <summary>What is on in one of them, whatever the job calls so itself; <see langword="null"/> when there is none of that name.</summary>
     public SettingStudy? Find(string name)
     {
         var found = all.Find(p => p.Name == name);
         return found.Make is null ? null : StudyOf(found.Make());
     }
 
-    private void Add(string name, Func<Setting> make)
-    {
-        if (study.Circuit.Settings.All(s => s.Name != name)) all.Add((name, make));
-    }
+    private void Add(string name, Func<Setting> make) => all.Add((name, make));
 
     // By the controls, which say the same as the settings of the job are told from; relays by their volts.
     private SettingStudy StudyOf(Setting setting)

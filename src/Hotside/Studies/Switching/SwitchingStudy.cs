@@ -11,7 +11,7 @@ internal sealed class SwitchingStudy
 
     private readonly Dictionary<int, string> names = [];
 
-    private SwitchingStudy(Circuit circuit, CancellationToken cancel, int? mostTurns)
+    private SwitchingStudy(Circuit circuit, int? mostTurns, CancellationToken cancel)
     {
         Positions = new(circuit, cancel);
         Graph = new(circuit, Positions);
@@ -107,7 +107,7 @@ internal sealed class SwitchingStudy
         cancel.ThrowIfCancellationRequested();
         try
         {
-            return new SwitchingStudy(circuit, cancel, mostTurns).Tell(cancel);
+            return new SwitchingStudy(circuit, mostTurns, cancel).Tell(cancel);
         }
         catch (DecisionBudgetException)
         {

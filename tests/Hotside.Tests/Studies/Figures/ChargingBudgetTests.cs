@@ -43,6 +43,37 @@ public class ChargingBudgetTests
     private static ChargingBudget Of(string text) => Job.Read(text).OrThrow().Study.After.Budget;
 
     [Fact]
+    public void Batteries_in_series_give_one_current_and_have_the_hours_of_one()
+    {
+        const string lamp = "  E9: lamp, 12 V, 1 W, 2 on chassis\n";
+        string one = Text.Replace("wires:\n", lamp + "wires:\n  w90: X1 to E9.1, 16 RD, 1 m\n", StringComparison.Ordinal);
+        string two = one.Replace("  G1: battery, 12 V, 60 Ah\n", "  G1: battery, 6 V, 60 Ah\n  G9: battery, 6 V, 60 Ah\n", StringComparison.Ordinal)
+            .Replace("w1: G1.pos to X1", "w91: G1.pos to G9.neg, 2 RD, 0.1 m\n  w1: G9.pos to X1", StringComparison.Ordinal);
+        string beside = one.Replace("  G1: battery, 12 V, 60 Ah\n", "  G1: battery, 12 V, 60 Ah\n  G9: battery, 12 V, 60 Ah\n", StringComparison.Ordinal)
+            .Replace("wires:\n", "wires:\n  w91: G1.pos to G9.pos, 2 RD, 0.1 m\n  w92: G9.neg to chassis, 2 BK, 0.1 m\n", StringComparison.Ordinal);
+        ChargingBudget single = Of(one), series = Of(two), parallel = Of(beside);
+        Assert.Equal([60.0, 60, 120], new[] { single, series, parallel }.Select(b => b.Charge!.Value.AmpereHours));
+        Assert.Equal(single.Drain.Amperes, series.Drain.Amperes, 0.01 * single.Drain.Amperes);
+        Assert.Equal(single.StandsFor!.Value.Hours, series.StandsFor!.Value.Hours, 0.01 * single.StandsFor.Value.Hours);
+        Assert.Equal(2 * single.StandsFor!.Value.Hours, parallel.StandsFor!.Value.Hours, 0.02 * single.StandsFor.Value.Hours);
+    }
+
+    [Fact]
+    public void What_a_job_calls_charging_itself_is_not_taken_for_it()
+    {
+        string named = Text + "\nsettings:\n  charging: S4 pressed\n  all off: S2 on\n  everything on: S3 on\n";
+        ChargingBudget with = Of(named), without = Of(Text);
+        Assert.Equal(without.Loads.Select(l => (l.Load.Name, Math.Round(l.Current.Amperes, 6))), with.Loads.Select(l => (l.Load.Name, Math.Round(l.Current.Amperes, 6))));
+        Assert.Equal(without.Drain.Amperes, with.Drain.Amperes, 1e-9);
+        // By that name stands the job's own.
+        Assert.Contains("H1", Job.Read(named).OrThrow().Study.After.Setting("charging").On);
+    }
+
+    [Fact]
+    public void An_alternator_that_states_its_lower_mark_gives_that_at_idle() =>
+        Assert.Equal([18.0, 34, 18, 34], Of(Text.Replace("12 V, 40 A", "12 V, 40 A, low 18 A", StringComparison.Ordinal)).Cases.Select(c => c.Given.Amperes));
+
+    [Fact]
     public void Loads_count_by_their_duties_at_the_volts_of_a_running_machine()
     {
         var budget = Of(Text);

@@ -9,8 +9,11 @@ namespace Hotside.Studies.Figures.Budgets;
 /// </summary>
 public sealed record ChargingBudget
 {
-    // The rule for a machine that suffices: loads and five amperes for the battery within 80 % of its rating (common practice, no source).
-    private const double Recharge = 5, UsableShare = 0.8;
+    /// <summary>The amperes that a battery takes while it is charged: from 5 to 10 (common practice, no source). What is there is judged by the least, what is chosen by the most.</summary>
+    internal const double LeastRecharge = 5, MostRecharge = 10;
+
+    /// <summary>The part of a machine's rating that loads and the battery may take on an average (common practice, no source).</summary>
+    internal const double UsableShare = 0.8;
 
     // A battery starts an engine until half of its charge is gone (own choice); over its charge its rest volts fall from 12.6 to 11.7 V (TM 5-3805-262-20).
     private const double UsableCharge = 0.5, RestFall = (12.6 - 11.7) / 12;
@@ -26,7 +29,7 @@ public sealed record ChargingBudget
     /// <summary>Idle and cruise, by day and at night in rain; empty where there are no machines.</summary>
     public ImmutableArray<BudgetCase> Cases { get; private init; }
 
-    /// <summary>The ampere-hours of all batteries together; <see langword="null"/> where one states none.</summary>
+    /// <summary>The ampere-hours of all batteries together: side by side they add up, in series the least counts; <see langword="null"/> where one states none.</summary>
     public ElectricCharge? Charge { get; private init; }
 
     /// <summary>Whether the loads at night and in rain, with 5 A for the battery, stay within 80 % of the machines' rated output; <see langword="null"/> where there are no machines.</summary>
@@ -38,7 +41,7 @@ public sealed record ChargingBudget
     /// <summary>The ammeters while the machines charge with the key on and nothing else.</summary>
     public ImmutableArray<AmmeterReading> Ammeters { get; private init; }
 
-    /// <summary>What the batteries give with everything at rest.</summary>
+    /// <summary>What the batteries give with everything at rest; those in series give the same.</summary>
     public ElectricCurrent Drain { get; private init; }
 
     /// <summary>
@@ -49,9 +52,10 @@ public sealed record ChargingBudget
 
     internal static ChargingBudget Of(CircuitStudy study)
     {
-        var proposed = study.ProposedSettings;
-        SettingFigures? Named(string name) => proposed.Contains(name) || study.Settings.Any(s => s.Setting.Name == name) ? study.Setting(name).Figures : null;
-        var off = study.Setting(Sequence.AllOff).Figures;
+        // What a job calls by such a name itself may be another thing.
+        ProposedSettings proposed = new(study);
+        SettingFigures? Named(string name) => proposed.Find(name)?.Figures;
+        var off = Named(Sequence.AllOff)!;
         SettingFigures? on = Named(ProposedSettings.EverythingOn), charging = Named(ProposedSettings.Charging);
         var full = Named(ProposedSettings.EverythingOnCharging) ?? on ?? off;
         var machines = MachinesOf(study.Circuit, off.Assumptions);
@@ -61,9 +65,10 @@ public sealed record ChargingBudget
             .. study.Loads.Where(l => !l.Element.IsInternal).Select(l => (Load: l, Figure: full.Element(l.Part.Id + "." + l.Element.Name))).Where(l => l.Figure.IsLive)
                 .Select(l => new BudgetLine(l.Load, ElectricCurrent.FromAmperes(Math.Abs(l.Figure.Current.Amperes)), duties.Of(l.Load))),
         ];
-        double? hours = HoursOf(study.Circuit);
-        double drain = Batteries(off).Sum(b => b.Current.Amperes);
-        var cranking = Named(ProposedSettings.Cranking) is { } turning ? CrankingOf(study, turning) : null;
+        BatteryLevels batteries = new(study.Circuit);
+        double? hours = batteries.AmpereHours;
+        double drain = batteries.Given(off);
+        var cranking = Named(ProposedSettings.Cranking) is { } turning ? CrankingOf(study, turning, batteries) : null;
         double rated = machines.Sum(m => m.Rated.Amperes);
         return new()
         {
@@ -71,20 +76,12 @@ public sealed record ChargingBudget
             Machines = machines,
             Cases = machines.IsEmpty ? [] : CasesOf(lines, machines, hours),
             Charge = hours is { } all ? ElectricCharge.FromAmpereHours(all) : null,
-            MachinesSuffice = machines.IsEmpty ? null : lines.Sum(l => l.ByNight.Amperes) + Recharge <= UsableShare * rated,
+            MachinesSuffice = machines.IsEmpty ? null : lines.Sum(l => l.ByNight.Amperes) + LeastRecharge <= UsableShare * rated,
             Cranking = cranking,
-            Ammeters = charging is null ? [] : AmmetersOf(study.Circuit, charging, on ?? off),
+            Ammeters = charging is null ? [] : AmmetersOf(study.Circuit, charging, on ?? off, batteries),
             Drain = ElectricCurrent.FromAmperes(drain),
-            StandsFor = drain > 1e-4 && hours is { } stored ? Duration.FromHours(stored * UsableOf(cranking) / drain) : null,
+            StandsFor = drain > 1e-4 && batteries.HoursTillEmpty(off, UsableOf(cranking)) is { } time ? Duration.FromHours(time) : null,
         };
-    }
-
-    private static IEnumerable<ElementFigure> Batteries(SettingFigures figures) => figures.Sources.Where(s => s.Element.When is null);
-
-    private static double? HoursOf(Circuit circuit)
-    {
-        double?[] each = [.. circuit.Sources.Where(s => s.Part.IsStandingSource).Select(s => s.Part.Rated(s.Element.Name, Unit.AmpereHour))];
-        return each.Length > 0 && each.All(h => h is not null) ? each.Sum() : null;
     }
 
     // The first source of a machine is its output; what a part does not state was assumed by the solver.
@@ -107,18 +104,19 @@ public sealed record ChargingBudget
         ];
     }
 
-    private static CrankingFigures? CrankingOf(CircuitStudy study, SettingFigures figures)
+    private static CrankingFigures? CrankingOf(CircuitStudy study, SettingFigures figures, BatteryLevels batteries)
     {
-        var starters = study.Loads.Where(BriefLoad.IsStarter).Select(l => figures.Element(l.Part.Id + "." + l.Element.Name)).Where(m => m.IsLive).ToArray();
-        if (starters.Length == 0 || Batteries(figures).MaxBy(b => b.Current.Amperes) is not { } battery) return null;
-        var starter = starters.MaxBy(m => Math.Abs(m.Current.Amperes))!;
-        return new(starter.Name, ElectricCurrent.FromAmperes(Math.Abs(starter.Current.Amperes)), ElectricPotential.FromVolts(Math.Abs(starter.Voltage.Volts)), battery.Voltage,
-            ElectricPotential.FromVolts(CrankingFigures.LeastShare * study.Circuit.System.Volts.Max()));
+        var starter = study.Loads.Where(BriefLoad.IsStarter).Select(l => figures.Element(l.Part.Id + "." + l.Element.Name)).Where(m => m.IsLive).MaxBy(m => Math.Abs(m.Current.Amperes));
+        if (starter is null || batteries.Given(figures) <= 0) return null;
+        // A starter on a tap of the bank is asked for the tap's volts.
+        double volts = study.Circuit.System.Volts.Contains(starter.RatedVoltage.Volts) ? starter.RatedVoltage.Volts : study.Circuit.System.Volts.Max();
+        return new(starter.Name, ElectricCurrent.FromAmperes(Math.Abs(starter.Current.Amperes)), ElectricPotential.FromVolts(Math.Abs(starter.Voltage.Volts)),
+            ElectricPotential.FromVolts(batteries.VoltsAtPosts(figures)), ElectricPotential.FromVolts(CrankingFigures.LeastShare * volts));
     }
 
-    private static ImmutableArray<AmmeterReading> AmmetersOf(Circuit circuit, SettingFigures charging, SettingFigures stopped)
+    private static ImmutableArray<AmmeterReading> AmmetersOf(Circuit circuit, SettingFigures charging, SettingFigures stopped, BatteryLevels batteries)
     {
-        double takes = -Batteries(charging).Sum(b => b.Current.Amperes);
+        double takes = -batteries.Given(charging);
         return
         [
             .. from part in circuit.Parts

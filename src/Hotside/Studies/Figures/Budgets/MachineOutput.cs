@@ -14,7 +14,10 @@ public sealed record MachineOutput(Part Part, ElectricCurrent Rated, ElectricCur
     // An alternator: 30 to 60 % of its rating at idle, 10 to 20 % under it when hot; both common practice, no source. The middle of each, rounded to the careful side.
     private const double AlternatorIdle = 0.4, AlternatorHot = 0.85;
 
-    internal static MachineOutput Of(Part part, Element output, double amperes) => output.TakesEitherPolarity
+    internal static MachineOutput Of(Part part, Element output, double amperes) => part.RatedAside(RatingRule.Low, output.Name, Unit.Ampere) is { } low
+        ? new(part, ElectricCurrent.FromAmperes(amperes), ElectricCurrent.FromAmperes(low), ElectricCurrent.FromAmperes(AlternatorHot * amperes),
+            "its lower mark, at 1500 turns of the alternator a minute, is what it gives at idle; 85 % of its upper mark when hot: common practice, no source")
+        : output.TakesEitherPolarity
         ? new(part, ElectricCurrent.FromAmperes(amperes), ElectricCurrent.Zero, ElectricCurrent.FromAmperes(amperes),
             "a generator's cut-out is open at idle, and its rating is what its regulator allows: common practice, no source")
         : new(part, ElectricCurrent.FromAmperes(amperes), ElectricCurrent.FromAmperes(AlternatorIdle * amperes), ElectricCurrent.FromAmperes(AlternatorHot * amperes),
