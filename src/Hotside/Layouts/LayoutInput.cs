@@ -9,6 +9,9 @@ internal sealed record LayoutInput(ImmutableArray<LayoutBox> Boxes, ImmutableArr
     /// <summary>Both circuits are shown over each other: what no circuit has at one time keeps clear of each other all the same.</summary>
     public bool IsOverlaid { get; init; }
 
+    /// <summary>Each conductor is seen to end at its own pin: none runs along a trunk past the branch of a pin that it has nothing to do with.</summary>
+    public bool TellsPins { get; init; }
+
     /// <summary>The same with everything in both views.</summary>
     public LayoutInput AllSeen() => this with { Boxes = [.. Boxes.Select(b => b.AllSeen())], Wires = [.. Wires.Select(w => w with { Seen = SeenIn.Both })] };
 }

@@ -1,0 +1,56 @@
+using System.Collections.Immutable;
+
+namespace Hotside.Layouts.Passes;
+
+/// <summary>All that has been decided of rows and order.</summary>
+/// <param name="Netlist">The nets, with the stands as they face.</param>
+/// <param name="Rows">What stands in which row.</param>
+/// <param name="Text">Room for the text blocks.</param>
+/// <param name="Ordered">The blocks with their order.</param>
+internal sealed record Arranged(Netlist Netlist, RowPlan Rows, ImmutableArray<TextRoom> Text, ImmutableArray<(Block Block, Lattice Lattice, SeatOrder Order)> Ordered)
+{
+    /// <summary>The conductors that run beside the nets they belong to.</summary>
+    public ImmutableHashSet<int> Apart { get; init; } = [];
+
+    /// <summary>From nets to rows and order; from what an earlier layout remembers, whatever need not change.</summary>
+    public static Arranged Of(Union union, Heights heights, LayoutMemory? memory, bool isOverlaid, CancellationToken cancel)
+    {
+        ImmutableHashSet<int> apart = memory is null ? [] : [.. union.Lines.Where(l => memory.Apart.Contains(l.Name)).Select(l => l.Id)];
+        var netlist = Nets.Of(union, heights, apart);
+        // Which conductors are one net is told by each circuit; what must keep clear of each other, by what is shown together.
+        if (isOverlaid) netlist = netlist.AllSeen();
+        if (memory is not null) netlist = Facings.AsBefore(netlist, memory);
+        var known = memory is null ? null : new Recollection(memory, netlist);
+        var rows = RowsOf(netlist, union, known);
+        var text = Texts(netlist, rows);
+        var pins = SidePins.Of(netlist, rows);
+        var faced = netlist;
+        var ordered = ImmutableArray.CreateBuilder<(Block, Lattice, SeatOrder)>();
+        // Blocks that were set side by side once stay so: all columns are solved together then.
+        foreach (var block in known is null ? Blocks.Of(netlist) : Blocks.Undivided(netlist))
+        {
+            cancel.ThrowIfCancellationRequested();
+            var lattice = Layering.Of(netlist, rows, pins, block);
+            var order = known is null ? Tracks.Of(lattice, netlist, text) : Tracks.AsBefore(lattice, known);
+            if (known is null) (faced, order) = Facings.Of(faced, rows, text, block, lattice, order);
+            ordered.Add((block, faced == netlist ? lattice : Layering.Of(faced, rows, SidePins.Of(faced, rows), block), order));
+        }
+        return new(faced, rows, text, ordered.ToImmutable()) { Apart = apart };
+    }
+
+    private static RowPlan RowsOf(Netlist netlist, Union union, Recollection? known) => Passes.Rows.Of(netlist, Directions.Of(netlist, Heights.Of(union), known), known);
+
+    // Alike parts that hang on one net in one row get one width of text, so that they stand at one pitch.
+    private static ImmutableArray<TextRoom> Texts(Netlist netlist, RowPlan rows)
+    {
+        TextRoom[] text = [.. netlist.Stands.Select(s => new TextRoom(s.TextModules(Symbols.SeenIn.Before), s.TextModules(Symbols.SeenIn.After)))];
+        foreach (var net in netlist.Nets)
+            foreach (var twins in net.Taps.Select(t => netlist.StandOf(netlist.Taps[t])).Where(s => s >= 0 && netlist.Stands[s].Shape.Length > 0).Distinct()
+                .GroupBy(s => (netlist.Stands[s].Shape, rows.RowOf[s])).Where(g => g.Count() > 1))
+            {
+                var widest = new TextRoom(twins.Max(s => text[s].Before), twins.Max(s => text[s].After));
+                foreach (int stand in twins) text[stand] = widest;
+            }
+        return [.. text];
+    }
+}
