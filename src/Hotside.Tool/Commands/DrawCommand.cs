@@ -31,7 +31,7 @@ internal static class DrawCommand
         var setting = new Option<string?>("--setting") { Description = "The setting of these figures: one that the job names, or one such as \"everything on\", \"cranking\", \"H1 alone\"." };
         var words = new Option<string>("--words") { Description = "Ground (us) or earth (uk).", DefaultValueFactory = _ => "us" };
         words.AcceptOnlyFromAmong("us", "uk");
-        var asOf = AsOfOption.Make();
+        AsOfOption asOf = new();
         var command = new Command("draw", """
             Draws the schematic: before, after, both side by side, or both over each other, with the changes marked and listed.
             The file's ending says what is written: .svg, .png or .pdf.
@@ -41,7 +41,8 @@ internal static class DrawCommand
               hotside draw gallery/horn/job.yaml -o horn.pdf --view before after
               hotside draw gallery/van/job.yaml -o horn.svg --figure H1
               hotside draw gallery/horn/job.yaml -o amperes.svg --with currents --setting "horn pressed"
-            """) { job, output, format, view, figure, page, text, theme, with, setting, resolution, words, asOf };
+            """) { job, output, format, view, figure, page, text, theme, with, setting, resolution, words };
+        asOf.AddTo(command);
         command.SetAction(parsed =>
         {
             string path = parsed.GetRequiredValue(job);
@@ -58,7 +59,7 @@ internal static class DrawCommand
                 return ExitCode.WrongUsage;
             }
             if (JobArgument.Read(path, error) is not { } whole) return ExitCode.InputUnreadable;
-            if (AsOfOption.Of(whole, parsed.GetValue(asOf), error) is not { } read) return ExitCode.WrongUsage;
+            if (asOf.Of(whole, parsed, error) is not { } read) return ExitCode.WrongUsage;
             var options = new DrawingOptions
             {
                 Figure = [.. parsed.GetRequiredValue(figure)],
