@@ -1,4 +1,3 @@
-using System.Collections.Immutable;
 using Hotside.Circuits;
 
 namespace Hotside.Orders;

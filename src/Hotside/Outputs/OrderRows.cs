@@ -37,8 +37,8 @@ internal static class OrderRows
         json.WriteString("title", order.Title);
         json.WriteString("supply", supply);
         json.WriteString("order", order.Mark);
-        Number(json, "new battery from step", order.NewBatteryFrom);
-        Number(json, "old battery until step", order.OldBatteryUntil);
+        Number(json, "newBatteryFromStep", order.NewBatteryFrom);
+        Number(json, "oldBatteryUntilStep", order.OldBatteryUntil);
         Number(json, "battery step", order.BatteryStep);
         List(json, "cautions", order.Cautions, json.WriteStringValue);
         List(json, "steps", order.Steps, step => Step(json, step));
@@ -61,8 +61,8 @@ internal static class OrderRows
         if (step.Place is { } place) json.WriteString("place", place);
         if (step.Circuit.Length > 0) json.WriteString("circuit", step.Circuit);
         if (step.Caution is { } caution) json.WriteString("caution", caution);
-        if (step.SafeWithOld is { } old) json.WriteBoolean("safe with old battery", old);
-        if (step.SafeWithNew is { } fresh) json.WriteBoolean("safe with new battery", fresh);
+        if (step.SafeWithOld is { } old) json.WriteBoolean("safeWithOldBattery", old);
+        json.WriteBoolean("safeWithNewBattery", step.SafeWithNew);
         List(json, "acts", step.Acts, act =>
         {
             json.WriteStartObject();
@@ -84,7 +84,7 @@ internal static class OrderRows
             json.WriteString("item", harm.Item);
             json.WriteString("setting", harm.Setting);
             json.WriteString("text", harm.Text);
-            Number(json, "ends with step", harm.EndsWithStep);
+            Number(json, "endsWithStep", harm.EndsWithStep);
             json.WriteEndObject();
         });
         json.WriteEndObject();

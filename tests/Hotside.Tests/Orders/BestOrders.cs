@@ -60,42 +60,6 @@ internal sealed class BestOrders
         return [.. level.Values.SelectMany(p => p).Order()];
     }
 
-    public (int New, int Old, string[] Path) Beam(int width)
-    {
-        List<(ulong Set, int New, int Old, List<int> Path)> level = [(0, Cost(0).New, Cost(0).Old, [])];
-        for (int k = 0; k < acts.Length; k++)
-        {
-            Dictionary<ulong, (ulong, int New, int Old, List<int> Path)> next = [];
-            foreach (var (set, fresh, old, path) in level)
-            foreach (int act in Ready(set))
-            {
-                ulong with = set | 1UL << act;
-                if (next.TryGetValue(with, out var known) && known.New + known.Old <= fresh + old) continue;
-                next[with] = (with, fresh, old, [.. path, act]);
-            }
-            level = [.. next.Values.Select(n => { var (f, o) = Cost(n.Item1); return (n.Item1, n.New + f, n.Old + o, n.Path); }).OrderBy(n => n.Item2 + n.Item3).Take(width)];
-        }
-        var best = level[0];
-        return (best.New, best.Old, Told(best.Path.Select(i => acts[i])));
-    }
-
-    public string[] Planned() => Told(plan.Order.Where(acts.Contains));
-
-    private string[] Told(IEnumerable<int> path)
-    {
-        ulong set = 0;
-        List<string> told = [];
-        foreach (int a in path)
-        {
-            set |= 1UL << Array.IndexOf(acts, a);
-            bool[] done = new bool[plan.Count];
-            for (int i = 0; i < acts.Length; i++) done[acts[i]] = (set >> i & 1) == 1;
-            string Harm(Battery battery) => string.Join("; ", search.Of(done, battery).Where(h => h.Harm.IsUnsafe && !(battery == Battery.Old && inherited.Contains((h.Harm.Kind, h.Harm.Item)))).Take(2).Select(h => h.Harm.What));
-            told.Add($"{Progress.Named(plan.Acts[a]),-28} new: {Harm(Battery.New),-60} old: {Harm(Battery.Old)}");
-        }
-        return [.. told];
-    }
-
     // What came off to go on elsewhere goes on before anything else.
     private IEnumerable<int> Ready(ulong set)
     {
