@@ -43,7 +43,7 @@ internal sealed record DecisionTable(ImmutableArray<DecisionRule> Rules, Immutab
         {
             Voltage = Text(map, "voltage"), Polarity = Text(map, "polarity"), Current = Text(map, "current"), On = List(map, "on"), Kinds = List(map, "kinds"),
             VoltsAbove = isVolts ? above : null, IfTurns = test == "turns", Option = Text(map, "option"), Needs = Text(map, "needs"), Reason = Text(map, "reason")!,
-            Work = Text(map, "work"), Caution = Text(map, "caution"), Source = Text(map, "source")!,
+            Work = Text(map, "work"), Caution = Text(map, "caution"), Question = Text(map, "ask"), Source = Text(map, "source")!,
         };
     }
 

@@ -1,4 +1,5 @@
 using Hotside.Circuits;
+using Hotside.Proposals.Rules;
 
 namespace Hotside.Proposals.Steps;
 
@@ -6,7 +7,7 @@ namespace Hotside.Proposals.Steps;
 internal static class ProtectionStep
 {
     // 33 CFR 183.455(b): within 7 in of the source.
-    private const double MostMetres = 0.178;
+    public const double MostMetres = 0.178;
 
     /// <summary>Fits the fuses.</summary>
     public static void Run(Workbench work)
@@ -15,7 +16,7 @@ internal static class ProtectionStep
         for (int round = 0; round < 40; round++)
         {
             var branch = work.Now.Checked.Unfused.FirstOrDefault(b => (!b.Loads.IsEmpty || !b.Batteries.IsEmpty || (b.Protections.Any(p => p.Metres > MostMetres) && b.Conductors[0].Wire.Size?.Area < FeedWay.CableArea)) && b.Bare.Any(c => !work.Draft.Note(c.Id).IsFused));
-            if (branch is null) return;
+            if (branch is null) break;
             var wire = branch.Bare.First(c => !work.Draft.Note(c.Id).IsFused);
             work.Draft.Note(wire.Id).IsFused = true;
             End near = NearEnd(work, branch.Source, wire);
@@ -25,6 +26,9 @@ internal static class ProtectionStep
             work.Draft.Move(wire.Id, near, End.At(fuse, "2"), "the fuse goes where the feed begins, within 0.18 m of it");
             work.Decide(fuse, DecisionKind.Fit, reason);
         }
+        // Cables as thick as a starter's have no plain fuse; what is to guard them is for the owner to say.
+        foreach (var cable in work.Now.Checked.Unfused.Where(b => !b.Protections.IsEmpty && b.Conductors[0].Wire.Size?.Area >= FeedWay.CableArea).Select(b => b.Conductors[0].Id).Distinct())
+            work.Ask(cable, DecisionTable.Standard["main-cable"].Question!);
     }
 
     // The end that the source reaches without the wire itself.
