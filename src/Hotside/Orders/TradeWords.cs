@@ -61,5 +61,8 @@ internal static class TradeWords
     public static bool IsMetal(Circuit circuit, End end) => end.IsChassis || (end.Part is { } id && circuit.FindPart(id) is { } part && part.Kind.Elements.IsEmpty && part.Kind.OnlyTerminal is not null && part.Kind.Symbol != "rail");
 
     private static string WorkWords(string sentence) =>
-        PolariseWork.IsSaidBy(sentence) ? "work polarise" : sentence.Contains("crank", StringComparison.OrdinalIgnoreCase) ? "work cranking" : sentence.StartsWith("before ", StringComparison.OrdinalIgnoreCase) ? "work before" : "work";
+        PolariseWork.IsSaidBy(sentence) ? "work polarise" : sentence.Contains("crank", StringComparison.OrdinalIgnoreCase) ? "work cranking" : IsBefore(sentence) ? "work before" : "work";
+
+    // What is tried on the bench is tried before it is in the vehicle.
+    private static bool IsBefore(string sentence) => sentence.StartsWith("before ", StringComparison.OrdinalIgnoreCase) || sentence.Contains("on the bench", StringComparison.OrdinalIgnoreCase);
 }

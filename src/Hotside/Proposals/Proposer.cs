@@ -57,9 +57,9 @@ internal static class Proposer
         if (place is not null) AlternatorStep.Size(work, place);
         if (work.Scope.IsWhole || work.Draft.Before.Parts.Any(p => work.Scope.Names(p.Id))) RelayStep.Run(work);
         if (work.Scope.IsWhole || work.Scope.HasFuses) ProtectionStep.Run(work);
+        if (work.Scope.IsWhole) StrapStep.Run(work);
         SizeStep.Run(work);
         if (work.Scope.IsWhole) FeedFuseStep.Run(work);
-        if (work.Scope.IsWhole && !work.Target.IsSame) StrapStep.Run(work);
         KeepStep.Run(work);
     }
 

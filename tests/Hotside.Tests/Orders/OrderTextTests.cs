@@ -87,6 +87,21 @@ public partial class OrderTextTests
     }
 
     [Fact]
+    public void What_is_tried_on_the_bench_is_tried_before_it_is_fitted()
+    {
+        string[] acts = [.. OrderJobs.OfGallery("gauges").WorkOrder.Steps.SelectMany(s => s.Acts).Where(a => a.Item == "N1").Select(a => a.Type.ToString())];
+        Assert.Equal(["Work", "Fit"], acts);
+    }
+
+    // Which of two studs matters even where they bear no marks.
+    [Fact]
+    public void What_is_bolted_to_a_meter_names_its_stud()
+    {
+        var job = OrderJobs.Horn("fit P1: ammeter, 20 A", "move w1: X1 to P1.1", "run w9: P1.2 to X1, 8 RD, 0.3 m", "fit F9: fuse, 10 A, 1 on P1.2");
+        Assert.Contains(job.WorkOrder.Steps.SelectMany(s => s.Acts), a => a.Text == "Fit F9 (fuse): 10 A, one end on P1.2.");
+    }
+
+    [Fact]
     public void A_job_that_alters_nothing_has_no_steps()
     {
         var order = Job.Read(HornJob.Base).OrThrow().WorkOrder;

@@ -58,6 +58,8 @@ public class WholeJobTests
         Assert.Contains("B2, B3 stand on engine", strap.Text, StringComparison.Ordinal);
         var heavy = To(loose.Replace("  tank: metal", "  M9: starter, 6 V, 150 A, case on engine, 30 on X0\n  tank: metal", StringComparison.Ordinal), "12 V negative");
         Assert.Contains(heavy.Lines, l => l.Text.Contains(": engine to chassis, 2 AWG braid", StringComparison.Ordinal));
+        // What stands on it is decided as it will be fed.
+        Assert.Equal("starter", heavy.Decisions.First(d => d.Item == "M9").Rule);
     }
 
     [Fact]

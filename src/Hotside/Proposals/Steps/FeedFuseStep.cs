@@ -21,12 +21,15 @@ internal static class FeedFuseStep
             work.Draft.Note(wire).IsFused = true;
             string reason = Workbench.Said(DecisionTable.Standard["feed-fuse"].Reason, ("guard", string.Join(" and ", sizing.ProtectedBy)), ("amperes", Numbers.Brief(sizing.GuardAmperes ?? 0)), ("wire", wire), ("allowed", Numbers.Brief(sizing.Allowed!.Amperes)))
                 .Replace(" together let", sizing.ProtectedBy.Length > 1 ? " together let" : " lets", StringComparison.Ordinal);
-            string fuse = work.Draft.Fit(new(work.Draft.KindOf("fuse")) { Name = "Feed", Joints = [new("1", near)] }, reason);
+            string fuse = work.Draft.Fit(new(work.Draft.KindOf("fuse")) { Name = ProtectionStep.Called(work, sizing.Conductor, near), Joints = [new("1", near)] }, reason);
             work.Draft.Move(wire, near, End.At(fuse, "2"), DecisionTable.Standard["feed-fuse"].Caution);
             work.Decide(fuse, DecisionKind.Fit, reason);
             SizeStep.Run(work);
         }
     }
+
+    /// <summary>Whether a fuse of its own where it begins is what a wire wants.</summary>
+    public static bool Helps(Workbench work, ConductorSizing sizing) => IsOverGuarded(work, sizing) && NearEnd(work, sizing.Conductor) is not null;
 
     // What its guards let through before, and no more now, is the owner's affair.
     private static bool IsOverGuarded(Workbench work, ConductorSizing sizing)
@@ -36,8 +39,8 @@ internal static class FeedFuseStep
         return work.Before.Sizes.Conductors.FirstOrDefault(c => c.Conductor.Id == sizing.Conductor.Id)?.GuardAmperes is not { } was || guard > was * 1.02;
     }
 
-    /// <summary>Where a fuse can be bolted to: the end of a wire at a rail or stud, an ammeter's too, that is live without it; <see langword="null"/> where neither is.</summary>
-    public static End? NearEnd(Workbench work, Conductor wire)
+    // Where a fuse can be bolted to: the end of a wire at a rail or stud, an ammeter's too, that is live without it.
+    private static End? NearEnd(Workbench work, Conductor wire)
     {
         var graph = work.Now.Checked.Graph;
         var feeds = work.Draft.Circuit.Sources.Where(s => s.Element.When is null).Select(s => graph.NodeOf(s.Feed));

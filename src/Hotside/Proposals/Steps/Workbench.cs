@@ -17,9 +17,11 @@ internal sealed class Workbench
         this.cancel = cancel;
         (Target, Choices, Scope) = (target, choices, scope);
         Draft = new(before, target.System);
-        Before = new(before, cancel);
+        Bench found = new(before, cancel);
+        var strapped = target.IsSame ? before : StrapStep.Strapped(found);
+        Before = ReferenceEquals(strapped, before) ? found : new(strapped, cancel);
         // All else counts as before: what states no volts is made for the old ones.
-        Draft thought = new(before, before.System with { Ground = target.System.Ground });
+        Draft thought = new(strapped, before.System with { Ground = target.System.Ground });
         SourceStep.Apply(thought, target);
         Thought = new(thought.Circuit, cancel);
         Exposures = new(Before, Thought);
