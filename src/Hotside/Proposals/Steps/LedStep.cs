@@ -1,5 +1,6 @@
 using Hotside.Checks;
 using Hotside.Circuits;
+using Hotside.Proposals.Rules;
 
 namespace Hotside.Proposals.Steps;
 
@@ -10,7 +11,7 @@ internal static class LedStep
     private const double Share = 0.14;
 
     /// <summary>Whether lamps of a kind become LED lamps: those of one filament and two wires.</summary>
-    public static bool Replaces(string kind) => kind == "lamp";
+    public static bool Replaces(string kind) => DecisionTable.Standard.Kinds["becomes led"].Contains(kind);
 
     /// <summary>All lamps of a circuit, for a job of its own.</summary>
     public static void Run(Workbench work)
