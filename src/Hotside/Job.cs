@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using Hotside.Alterations;
 using Hotside.Checks;
 using Hotside.CheckSheets;
+using Hotside.Circuits;
 using Hotside.Diagnostics;
 using Hotside.Drawings.Plans;
 using Hotside.Drawings.Sets;
@@ -30,7 +31,8 @@ public sealed partial class Job
     private readonly Lazy<Verdicts> verdicts;
     private readonly Lazy<WorkOrder> order;
     private readonly OrderBook book;
-    private readonly YamlText? progress;
+    private readonly string? progress;
+    private readonly JobReading? read;
     private readonly YamlNode? rules;
     private readonly ImmutableArray<KeyValuePair<string, string>> fittedBy;
     private readonly ImmutableDictionary<string, SourceSpan> places;
@@ -38,9 +40,9 @@ public sealed partial class Job
     private readonly ImmutableArray<Acceptance> accepted;
     private readonly JobSource? source;
 
-    private Job(string title, Alteration alteration, JobReading? reading, JobSource? source = null)
+    private Job(string title, Alteration alteration, JobReading? reading, JobSource? source = null, string? done = null)
     {
-        this.source = source;
+        (this.source, read) = (source, reading);
         Title = title;
         TitleBlock = reading?.TitleBlock ?? [];
         Alteration = alteration;
@@ -52,19 +54,22 @@ public sealed partial class Job
         sizes = new(() => SizeStudy.Of(Study));
         checks = new(() => CheckList.Run(Study, sizes));
         fittedBy = reading?.Fitted ?? [];
-        (progress, rules, book) = (reading?.Done, reading?.Rules, OrderBook.Standard);
+        (progress, rules, book) = (done ?? reading?.Done?.Value, reading?.Rules, OrderBook.Standard);
         if (rules is not null)
         {
             List<Diagnostic> wrong = [];
             book = book.With(rules, wrong);
             this.reading = [.. this.reading, .. wrong];
         }
-        plan = new(() => new(Alteration, book, progress?.Value ?? ""));
+        plan = new(() => new(Alteration, book, progress ?? ""));
         verdicts = new(() => new(plan.Value, Study));
         order = new(() => OrderWork());
         // Without words of its own a job's order is worked out when it is asked for.
         if (progress is not null || rules is not null)
-            this.reading = [.. this.reading, .. plan.Value.Problems.Select(p => p with { Span = p.Kind == ActGraph.Circle ? rules?.Span ?? progress?.Span : progress?.Span ?? rules?.Span })];
+        {
+            var span = reading?.Done?.Span;
+            this.reading = [.. this.reading, .. plan.Value.Problems.Select(p => p with { Span = p.Kind == ActGraph.Circle ? rules?.Span ?? span : span ?? rules?.Span })];
+        }
     }
 
     /// <summary>What the job is called.</summary>
@@ -208,14 +213,22 @@ public sealed partial class Job
 
     /// <summary>
     /// The job as a job file in line form. Reading it gives the same job: the same circuits, changes and reasons. Kinds that the library lacks, or that the job defines
-    /// otherwise, are written into it; numbers have nine decimals at most. Comments, and which file something stood in, are not kept.
+    /// otherwise, are written into it; numbers have nine decimals at most. Comments, and which file something stood in, are not kept. Wires that hang in the vehicle as of a step are
+    /// written as spares.
     /// </summary>
     /// <remarks>
     /// An alteration between two circuits written apart tells no change where only a name, a place, an assembly or a figure that one of them lacks differs;
     /// the after circuit that is read again then has what the before circuit says.
     /// </remarks>
     /// <returns>The text; lines end with a line feed, the last one too.</returns>
-    public string ToYaml() => JobWriter.Write(Title, TitleBlock, Alteration, new() { Accepted = accepted, Done = progress?.Value, Rules = rules, FittedBy = fittedBy, Readings = written });
+    public string ToYaml() => JobWriter.Write(Title, TitleBlock, IsStanding ? WithSpares(Alteration.After) : Alteration, new() { Accepted = accepted, Done = progress, Rules = rules, FittedBy = fittedBy, Readings = written });
+
+    /// <summary>Writes <see cref="ToYaml"/> to a file in UTF-8: beside it first, then renamed, so that a failed run leaves what was there.</summary>
+    /// <param name="path">The file; its folder exists.</param>
+    /// <exception cref="ArgumentException"><paramref name="path"/> is empty.</exception>
+    /// <exception cref="IOException">The file cannot be written, its folder does not exist, or the path is a folder.</exception>
+    /// <exception cref="UnauthorizedAccessException">The file may not be written.</exception>
+    public void SaveYaml(string path) => SafeFile.Write(path, ToYaml);
 
     /// <summary>Says in plain words what happens when a load is on and off, before and after: what feeds it, its current step by step, how to tell its side with a meter, what its switches carry.</summary>
     /// <param name="load">A part's id, or one of its loads: <c>H1</c>, <c>E3.tail</c>.</param>
@@ -243,6 +256,13 @@ public sealed partial class Job
 
     /// <summary>All that was found, as JSON of the contract <c>hotside-study/1</c>: the same job gives the same bytes.</summary>
     public string ToJson() => StudyJson.Write(Study, Findings);
+
+    // An ordinary file has no wire that hangs, but for spares.
+    private static Alteration WithSpares(Circuit circuit)
+    {
+        circuit = circuit.With([.. circuit.Conductors.Select(c => c.Ends.Any(e => e.IsFree) ? c with { Wire = c.Wire with { Role = WireRole.Spare } } : c)]);
+        return new("", circuit, circuit, []);
+    }
 
     private CircuitStudy StudyOf(View view) => view switch
     {

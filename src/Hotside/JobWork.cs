@@ -29,27 +29,56 @@ public sealed partial class Job
 
     /// <summary>
     /// The vehicle as it stands once the first steps of <see cref="WorkOrder"/> are done: a job that alters nothing, whose circuit has wires with free ends. What nothing holds at
-    /// either end is left out.
+    /// either end is left out. Fuses that are out for the dead tests, and what is unplugged, count as in.
     /// </summary>
     /// <param name="step">The number of the last step that is done; 0 for the vehicle before the work.</param>
-    /// <exception cref="ArgumentOutOfRangeException">There is no such step.</exception>
-    public Job AsOf(int step)
-    {
-        int last = plan.Value.Steps.Length;
-        if (step < 0 || step > last) throw new ArgumentOutOfRangeException(nameof(step), step, $"There is no such step; the order has {last} steps.");
-        return Standing(plan.Value.DoneAfter(step), $"{Title}, as of step {step} of order {OrderWriting.MarkOf(plan.Value)}");
-    }
+    /// <param name="battery">Which battery is connected. Whether one may be, say <see cref="WorkStep.SafeWithOld"/> and <see cref="WorkStep.SafeWithNew"/> of the step.</param>
+    /// <exception cref="ArgumentOutOfRangeException">There is no such step, or <paramref name="battery"/> is none of the four.</exception>
+    public Job AsOf(int step, StandingBattery battery = StandingBattery.AsOrdered) =>
+        Standing(plan.Value.DoneAfter(Known(step)), $"{Title}, as of step {step} of order {OrderWriting.MarkOf(plan.Value)}", battery);
 
     /// <summary>The vehicle as it stands by what the job says is done; as before where it says nothing.</summary>
-    public Job AsItStands() => Standing(plan.Value.Done, $"{Title}, as it stands");
+    /// <param name="battery">Which battery is connected; as ordered it is out from the first change that is done until all are.</param>
+    /// <exception cref="ArgumentOutOfRangeException"><paramref name="battery"/> is none of the four.</exception>
+    public Job AsItStands(StandingBattery battery = StandingBattery.AsOrdered) => Standing(plan.Value.DoneSoFar(), $"{Title}, as it stands", battery);
+
+    /// <summary>
+    /// The same job with the first steps of <see cref="WorkOrder"/> told as done, in the place of what it says is done: its <see cref="ToYaml"/> can be edited and gone on with, and numbers
+    /// of changes stay as they are printed.
+    /// </summary>
+    /// <param name="step">The number of the last step that is done; 0 for none.</param>
+    /// <exception cref="ArgumentOutOfRangeException">There is no such step.</exception>
+    public Job DoneUntil(int step)
+    {
+        var acts = plan.Value.Acts.Take(plan.Value.Count).ToArray();
+        return new(Title, Alteration, read, source, Progress.Written(plan.Value.DoneAfter(Known(step)), acts)) { TitleBlock = TitleBlock };
+    }
+
+    /// <summary>Whether a battery is connected: both posts of each bear a cable or a bolt. In the vehicle as of a step there may be none.</summary>
+    public bool IsPowered => StandingVehicle.IsPowered(Alteration.After);
 
     /// <summary>The order of work without its verdicts.</summary>
     internal WorkPlan Plan => plan.Value;
 
-    private Job Standing(bool[] done, string title)
+    private bool IsStanding { get; init; }
+
+    private int Known(int step)
     {
-        var state = plan.Value.States.Standing(done);
-        return new(title, new("", state, state, []), null) { TitleBlock = TitleBlock };
+        int last = plan.Value.Steps.Length;
+        return step >= 0 && step <= last ? step : throw new ArgumentOutOfRangeException(nameof(step), step, $"There is no such step; the order has {last} steps.");
+    }
+
+    private Job Standing(bool[] done, string title, StandingBattery battery)
+    {
+        if (!Enum.IsDefined(battery)) throw new ArgumentOutOfRangeException(nameof(battery), battery, "There is no such battery.");
+        var state = new StandingVehicle(plan.Value).Of(done, battery);
+        string which = battery switch
+        {
+            StandingBattery.Old => ", old battery connected",
+            StandingBattery.New => ", new battery connected",
+            _ => state.Parts.Any(p => p.IsStandingSource) && !StandingVehicle.IsPowered(state) ? ", battery disconnected" : "",
+        };
+        return new(title + which, new("", state, state, []), null) { TitleBlock = TitleBlock, IsStanding = true };
     }
 
     /// <summary>Says what may be wrong with the vehicle after a complaint and some readings, and which reading to take next.</summary>

@@ -23,6 +23,7 @@ internal static class DiagnoseCommand
         var json = new Option<bool>("--json") { Description = "As JSON of the contract hotside-diagnosis/1." };
         var drawing = new Option<string?>("--output", "-o") { Description = "Also draws what is concerned, suspects and the next point marked: a .svg, .png or .pdf." };
         var words = WordsOption.Make();
+        AsOfOption asOf = new();
         var command = new Command("diagnose", """
             Says what may be wrong with a vehicle, likeliest first, and which reading to take next, with what each of
             the leading suspects would make it. The netlist is solved with every single fault of a list.
@@ -30,7 +31,9 @@ internal static class DiagnoseCommand
             Example:
               hotside diagnose gallery/horn/job.yaml --dead H1
               hotside diagnose gallery/horn/job.yaml --dead H1 --reading "H1.1 = 0 V @ horn pressed" --ask
+              hotside diagnose gallery/horn/job.yaml --as-of 8 --battery old --dead H1
             """) { job, view, dead, dim, strong, on, works, blown, reading, smoke, file, ask, top, json, drawing, words };
+        asOf.AddTo(command);
         command.SetAction(parsed =>
         {
             var (error, output) = (parsed.InvocationConfiguration.Error, parsed.InvocationConfiguration.Output);
@@ -44,7 +47,8 @@ internal static class DiagnoseCommand
                 error.WriteLine("hotside: " + wrong);
                 return ExitCode.WrongUsage;
             }
-            if (JobArgument.Read(parsed.GetRequiredValue(job), error) is not { } read) return ExitCode.InputUnreadable;
+            if (JobArgument.Read(parsed.GetRequiredValue(job), error) is not { } whole) return ExitCode.InputUnreadable;
+            if (asOf.Of(whole, parsed, error, needsPower: !parsed.GetValue(smoke)) is not { } read) return ExitCode.WrongUsage;
             if (ReadingFile.Of(parsed.GetValue(file), error) is not { } lines) return ExitCode.InputUnreadable;
             Complaint complaint = new()
             {

@@ -20,7 +20,7 @@ internal static class DrawCommand
         };
         var resolution = new Option<double>("--resolution") { Description = "Dots per inch of a .png, 10 to 4800.", DefaultValueFactory = _ => 300 };
         PictureOptions picture = new();
-        var asOf = AsOfOption.Make();
+        AsOfOption asOf = new();
         var command = new Command("draw", """
             Draws the schematic: before, after, both side by side, or both over each other, with the changes marked and listed.
             The file's ending says what is written: .svg, .png or .pdf.
@@ -30,8 +30,9 @@ internal static class DrawCommand
               hotside draw gallery/horn/job.yaml -o horn.pdf --view before after
               hotside draw gallery/van/job.yaml -o horn.svg --figure H1
               hotside draw gallery/horn/job.yaml -o amperes.svg --with currents --setting "horn pressed"
-            """) { job, output, format, view, resolution, asOf };
+            """) { job, output, format, view, resolution };
         foreach (var option in picture.All) command.Add(option);
+        asOf.AddTo(command);
         command.SetAction(parsed =>
         {
             string path = parsed.GetRequiredValue(job);
@@ -47,7 +48,7 @@ internal static class DrawCommand
                 return ExitCode.WrongUsage;
             }
             if (JobArgument.Read(path, error) is not { } whole) return ExitCode.InputUnreadable;
-            if (AsOfOption.Of(whole, parsed.GetValue(asOf), error) is not { } read) return ExitCode.WrongUsage;
+            if (asOf.Of(whole, parsed, error) is not { } read) return ExitCode.WrongUsage;
             if (picture.Of(parsed, error) is not { } options) return ExitCode.InputUnreadable;
             try
             {

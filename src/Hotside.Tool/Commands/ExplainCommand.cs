@@ -10,7 +10,7 @@ internal static class ExplainCommand
         var job = JobArgument.Make();
         var load = new Argument<string?>("LOAD") { Description = "The load, such as H1 or E3.tail; left out, the loads are listed.", Arity = ArgumentArity.ZeroOrOne };
         var words = WordsOption.Make();
-        var asOf = AsOfOption.Make();
+        AsOfOption asOf = new();
         var command = new Command("explain", """
             Says in plain words what feeds a load, what happens when it is operated, on which side it is switched and
             how to tell with a meter, what its switches carry, and what the alteration changes. Without a load it
@@ -18,12 +18,13 @@ internal static class ExplainCommand
 
             Example:
               hotside explain gallery/horn/job.yaml H1
-            """) { job, load, words, asOf };
+            """) { job, load, words };
+        asOf.AddTo(command);
         command.SetAction(parsed =>
         {
             var error = parsed.InvocationConfiguration.Error;
             if (JobArgument.ReadAbout((parsed.GetValue(load) ?? "").Split('.')[0], parsed.GetRequiredValue(job), error) is not { } whole) return ExitCode.InputUnreadable;
-            if (AsOfOption.Of(whole, parsed.GetValue(asOf), error) is not { } read) return ExitCode.WrongUsage;
+            if (asOf.Of(whole, parsed, error) is not { } read) return ExitCode.WrongUsage;
             var output = parsed.InvocationConfiguration.Output;
             var whose = WordsOption.Of(parsed.GetValue(words));
             if (parsed.GetValue(load) is not { } asked)

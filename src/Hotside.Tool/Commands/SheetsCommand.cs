@@ -20,6 +20,7 @@ internal static class SheetsCommand
         var format = new Option<string?>("--format") { Description = "The kind of sheet where no file name says it. Default: text." };
         format.AcceptOnlyFromAmong("text", "csv", "json");
         var words = WordsOption.Make();
+        AsOfOption asOf = new();
         var command = new Command("sheets", """
             Prints a check sheet: readings to take with the battery out, at first power, at rest and in each setting,
             with what is expected, the band, room for the reading, and what a deviation means. A .csv whose column
@@ -30,6 +31,7 @@ internal static class SheetsCommand
               hotside sheets gallery/van/job.yaml --full --only H1 -o horn.csv
               hotside sheets gallery/horn/job.yaml --intake
             """) { job, brief, full, intake, only, view, output, format, words };
+        asOf.AddTo(command);
         command.SetAction(parsed =>
         {
             var error = parsed.InvocationConfiguration.Error;
@@ -40,7 +42,8 @@ internal static class SheetsCommand
                 error.WriteLine("hotside: " + wrong);
                 return ExitCode.WrongUsage;
             }
-            if (JobArgument.Read(parsed.GetRequiredValue(job), error) is not { } read) return ExitCode.InputUnreadable;
+            if (JobArgument.Read(parsed.GetRequiredValue(job), error) is not { } whole) return ExitCode.InputUnreadable;
+            if (asOf.Of(whole, parsed, error, needsPower: true) is not { } read) return ExitCode.WrongUsage;
             var extent = parsed.GetValue(intake) ? SheetExtent.Intake : parsed.GetValue(full) ? SheetExtent.Full : SheetExtent.Short;
             try
             {

@@ -17,7 +17,7 @@ internal static class StudyCommand
         var sequence = new Option<string?>("--sequence") { Description = "A sequence that the job names: what each of its steps has on." };
         var budget = new Option<bool>("--budget") { Description = "What the loads need by day and night and what generator or alternator give; cranking volts; what drains the battery." };
         var words = WordsOption.Make();
-        var asOf = AsOfOption.Make();
+        AsOfOption asOf = new();
         var sizing = new SizeOptions();
         var command = new Command("study", """
             Says for each load on which side it is switched, by what, and in which positions it is on; before and after.
@@ -25,13 +25,14 @@ internal static class StudyCommand
 
             Example:
               hotside study gallery/horn/job.yaml --setting "horn pressed"
-            """) { job, json, setting, sequence, budget, words, asOf };
+            """) { job, json, setting, sequence, budget, words };
+        asOf.AddTo(command);
         sizing.AddTo(command);
         command.SetAction(parsed =>
         {
             var error = parsed.InvocationConfiguration.Error;
             if (JobArgument.Read(parsed.GetRequiredValue(job), error) is not { } whole) return ExitCode.InputUnreadable;
-            if (AsOfOption.Of(whole, parsed.GetValue(asOf), error) is not { } read) return ExitCode.WrongUsage;
+            if (asOf.Of(whole, parsed, error) is not { } read) return ExitCode.WrongUsage;
             var output = parsed.InvocationConfiguration.Output;
             if (sizing.Print(parsed, read, parsed.GetValue(json), parsed.GetValue(setting), error) is { } printed) return printed;
             var whose = WordsOption.Of(parsed.GetValue(words));

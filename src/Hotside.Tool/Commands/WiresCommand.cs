@@ -15,14 +15,15 @@ internal static class WiresCommand
         format.AcceptOnlyFromAmong("text", "csv");
         var words = new Option<string>("--words") { Description = "Ground (us) or earth (uk).", DefaultValueFactory = _ => "us" };
         words.AcceptOnlyFromAmong("us", "uk");
-        var asOf = AsOfOption.Make();
+        AsOfOption asOf = new();
         var command = new Command("wires", """
             Lists the wires of both circuits: change, id, ends, size, colour, length, loom, and what becomes of each.
             Comma-separated values are those of RFC 4180.
 
             Example:
               hotside wires gallery/horn/job.yaml -o horn.csv
-            """) { job, output, format, words, asOf };
+            """) { job, output, format, words };
+        asOf.AddTo(command);
         command.SetAction(parsed =>
         {
             var error = parsed.InvocationConfiguration.Error;
@@ -32,7 +33,7 @@ internal static class WiresCommand
                 return ExitCode.WrongUsage;
             }
             if (JobArgument.Read(parsed.GetRequiredValue(job), error) is not { } whole) return ExitCode.InputUnreadable;
-            if (AsOfOption.Of(whole, parsed.GetValue(asOf), error) is not { } read) return ExitCode.WrongUsage;
+            if (asOf.Of(whole, parsed, error) is not { } read) return ExitCode.WrongUsage;
             var list = WireList.Of(read, parsed.GetValue(words) == "uk" ? Words.British : Words.American);
             if (target.Format == "csv") target.Write(list.ToCsv, list.SaveCsv);
             else target.Write(list.ToText, list.SaveText);

@@ -1,4 +1,5 @@
 using System.Text.RegularExpressions;
+using Hotside.Alterations;
 using Hotside.Circuits;
 
 namespace Hotside.Checks;
@@ -7,13 +8,13 @@ namespace Hotside.Checks;
 internal static partial class Trade
 {
     /// <summary>Whether an element gives current only while an engine turns it.</summary>
-    public static bool IsMachine(Element element) => element.IsSource && element.When?.Tests.Any(t => t.Actuator == Engine) == true;
+    public static bool IsMachine(Element element) => element.IsMachine;
 
     /// <summary>Whether an element gives current only now and then: a machine, or a panel by day.</summary>
     public static bool Charges(Element element) => element is { IsSource: true, When: not null };
 
     /// <summary>The condition that all machines share.</summary>
-    public const string Engine = "engine";
+    public const string Engine = Element.Engine;
 
     /// <summary>Whether a part is an alternator: a machine with diodes, which another polarity destroys.</summary>
     public static bool IsAlternator(Part part) => part.Kind.Polarity == "destroyed" && part.Kind.Elements.Any(IsMachine);
@@ -47,7 +48,7 @@ internal static partial class Trade
     public static bool IsIsolated(Circuit circuit) => circuit.System.Ground == Ground.Isolated;
 
     /// <summary>Whether a work says to polarise a machine, or to flash its field, which is the same.</summary>
-    public static bool SaysToPolarise(string work) => PolariseWork().IsMatch(work) && !PolariseDenied().IsMatch(work);
+    public static bool SaysToPolarise(string work) => PolariseWork.IsSaidBy(work);
 
     /// <summary>Whether a work says for how long something may be used that stands it for seconds only.</summary>
     public static bool SaysHowLong(string work) => HowLong().IsMatch(work);
@@ -63,10 +64,4 @@ internal static partial class Trade
 
     [GeneratedRegex(@"\bopen|\brun(s|ning)\b|\bfield\b|\blabel", RegexOptions.IgnoreCase)]
     private static partial Regex WhenToOpen();
-
-    [GeneratedRegex(@"\bpolari[sz](e|ed|ing)\b|\bflash\w* (the |its )?field", RegexOptions.IgnoreCase)]
-    private static partial Regex PolariseWork();
-
-    [GeneratedRegex(@"\b(never|not|no)\b( to)?( be)? (polari[sz]|flash)", RegexOptions.IgnoreCase)]
-    private static partial Regex PolariseDenied();
 }

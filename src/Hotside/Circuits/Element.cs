@@ -34,6 +34,12 @@ public sealed record Element(string Name, ElementType Type, string From, string 
     /// <summary>Whether it is a source.</summary>
     public bool IsSource => Type == ElementType.Source;
 
+    /// <summary>Whether it gives current only while an engine turns it; a panel, which light drives, is no machine.</summary>
+    internal bool IsMachine => IsSource && When?.Tests.Any(t => t.Actuator == Engine) == true;
+
+    /// <summary>The condition that all machines share.</summary>
+    internal const string Engine = "engine";
+
     /// <summary>Whether it is in line and taken as without resistance.</summary>
     public bool IsLink => Type is ElementType.Contact or ElementType.Link or ElementType.Fuse or ElementType.Breaker or ElementType.Shunt;
 

@@ -88,6 +88,7 @@ internal sealed class ActFacts
         yield return isGround ? "ground" : "feed";
         if (!isGround && act.Type is WorkActType.WireOff or WorkActType.WireOn or WorkActType.Cut)
             yield return IsNear(act, paths) ? "near" : "far";
+        if (!isGround && act.Type == WorkActType.WireOn) yield return IsLive(act) ? "live" : "dead";
         // What lies before every fuse makes the whole vehicle live.
         if (!isGround && paths.DistanceOf(act.At) != int.MaxValue && paths.FuseOf(act.At) is null) yield return "main";
     }
@@ -98,6 +99,9 @@ internal sealed class ActFacts
         bool isLive = bare.DistanceOf(act.At) != int.MaxValue, isOtherLive = bare.DistanceOf(act.Other) != int.MaxValue;
         return act.Type == WorkActType.WireOn && act.Partner < 0 && isLive != isOtherLive ? isLive : paths.DistanceOf(act.At) < paths.DistanceOf(act.Other);
     }
+
+    // Whether something is fed by it that was not: it lands on what is live already, or it is live itself and is put over.
+    private bool IsLive(HandAct act) => bare.DistanceOf(act.At) != int.MaxValue || (act.Partner >= 0 && bare.DistanceOf(act.Other) != int.MaxValue);
 
     private ImmutableArray<string> HoldersOf(HandAct act)
     {

@@ -68,6 +68,7 @@ internal sealed class ActGraph
         Common.Joined => first.Item != then.Item && first.Joined.Any(then.Parts.Contains),
         Common.Holder => then.Holders.Contains(first.Item),
         Common.Held => first.Holders.Contains(then.Item),
+        Common.Terminal => first.Item != then.Item && then.At.Part is not null && first.At.Part == then.At.Part && counterpart(first.At) == then.At.Terminal,
         Common.Lost => first.At.Part == then.Item && counterpart(first.At) is null,
         _ => false,
     };

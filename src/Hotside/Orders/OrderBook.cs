@@ -7,7 +7,7 @@ namespace Hotside.Orders;
 /// <summary>The phases of the work and the rules of its order, as data; a job may say other rules under the same names.</summary>
 /// <param name="Phases">The phases with the acts that belong to each.</param>
 /// <param name="Rules">The rules; those that give way least come first.</param>
-internal sealed record OrderBook(ImmutableArray<(string Name, ActClass Acts)> Phases, ImmutableArray<OrderRule> Rules)
+internal sealed record OrderBook(ImmutableArray<(string Name, ActClass Acts, bool IsHeading)> Phases, ImmutableArray<OrderRule> Rules)
 {
     public static readonly DiagnosticKind BadRule = new("HS4200", Severity.Error, "Rule of order not understood", "the rule of order is not understood: {0}");
 
@@ -45,7 +45,7 @@ internal sealed record OrderBook(ImmutableArray<(string Name, ActClass Acts)> Ph
         using var reader = new StreamReader(typeof(OrderBook).Assembly.GetManifestResourceStream("orders/order.yaml")!);
         List<Diagnostic> problems = [];
         var map = YamlReader.Read(new("order.yaml", reader.ReadToEnd()), problems);
-        var phases = ((YamlList)map!.Find("phases")!.Value).Items.Select(i => ((YamlMap)i).Entries[0]).Select(e => (e.Key.Value, ActClass.Parse(((YamlText)e.Value).Value)));
+        var phases = ((YamlList)map!.Find("phases")!.Value).Items.Cast<YamlMap>().Select(p => (p.Entries[0].Key.Value, ActClass.Parse(((YamlText)p.Entries[0].Value).Value), Said(p, "heading") == "phase"));
         OrderBook book = new OrderBook([.. phases], []).With(map.Find("rules")!.Value, problems);
         return problems.Count == 0 ? book : throw new InvalidOperationException(string.Join('\n', problems));
     }

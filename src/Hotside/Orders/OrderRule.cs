@@ -40,6 +40,9 @@ internal enum Common
     /// <summary>The first act's part is bolted to the second act's.</summary>
     Held,
 
+    /// <summary>The terminal, as it is named after, of two wires.</summary>
+    Terminal,
+
     /// <summary>The first act's end has no terminal on the part that the second act brings.</summary>
     Lost,
 }

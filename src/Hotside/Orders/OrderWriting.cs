@@ -38,11 +38,12 @@ internal static class OrderWriting
             int number = steps.Count + 1;
             steps.Add(new(number, plan.Book.Phases[first.Phase].Name, first.Place, acts.ToImmutable())
             {
+                StandsUnderPhase = plan.Book.Phases[first.Phase].IsHeading,
                 Circuit = first.Way,
                 Reasons = [.. ReasonsOf(plan, indices, told).Distinct(StringComparer.Ordinal)],
                 Caution = StepCautions.Of([.. indices.Select(i => plan.Acts[i])], plan, words),
-                SafeWithOld = verdicts.IsSafe(Battery.Old, number),
-                SafeWithNew = verdicts.IsSafe(Battery.New, number),
+                SafeWithOld = verdicts.IsSafeWithOld(number),
+                SafeWithNew = verdicts.IsSafeWithNew(number),
                 Harms = verdicts.HarmsAfter(number),
             });
         }

@@ -54,6 +54,34 @@ internal static class Progress
         return act.Type is WorkActType.WireOff or WorkActType.WireOn ? $"{act.Item} {verb} {act.At}" : $"{act.Item} {verb}";
     }
 
+    /// <summary>What is done as a job writes it, numbers of changes where all of one is done: reading it marks the same acts.</summary>
+    public static string Written(bool[] done, IReadOnlyList<HandAct> acts)
+    {
+        List<string> items = [];
+        (int From, int To)? range = null;
+        foreach (var change in acts.GroupBy(a => a.Change).OrderBy(g => g.Key))
+        {
+            bool isWhole = change.All(a => done[a.Index]);
+            // What was fitted otherwise is named by its own number.
+            bool isNumber = isWhole && change.First().Label == Numbers.Whole(change.Key);
+            if (isNumber && range?.To == change.Key - 1) range = (range.Value.From, change.Key);
+            else
+            {
+                Close();
+                if (isNumber) range = (change.Key, change.Key);
+                else items.AddRange(isWhole ? [change.First().Label] : change.Where(a => done[a.Index]).Select(Named));
+            }
+        }
+        Close();
+        return string.Join(", ", items);
+
+        void Close()
+        {
+            if (range is var (from, to)) items.Add(from == to ? Numbers.Whole(from) : $"{Numbers.Whole(from)}-{Numbers.Whole(to)}");
+            range = null;
+        }
+    }
+
     private static Func<HandAct, bool> IsNamed(string item)
     {
         string[] range = item.Split('-', 2, StringSplitOptions.TrimEntries);

@@ -34,7 +34,7 @@ internal static class StandingActs
         if (hasFuses) yield return new(WorkActType.PowerUp, "", 0) { Said = "fuses-in" };
         foreach (var post in newPosts.Where(p => p.IsGround)) yield return new(WorkActType.PowerUp, post.Source.Part.Id, 0) { Said = "lamp-out", At = post.End };
         if (alteration.After.Parts.Any(p => p.Kind.Elements.Any(p.IsStarter))) yield return new(WorkActType.PowerUp, "", 0) { Said = "crank" };
-        if (alteration.After.Sources.Any(s => s.Element.When is not null)) yield return new(WorkActType.PowerUp, "", 0) { Said = "charge" };
+        if (alteration.After.Sources.Any(s => s.Element.IsMachine)) yield return new(WorkActType.PowerUp, "", 0) { Said = "charge" };
         foreach (string id in minding) yield return new(WorkActType.PlugIn, id, 0);
         if (alteration.Before.System.ToString() != alteration.After.System.ToString())
         {

@@ -13,10 +13,12 @@ internal static class StepCautions
     public static IEnumerable<string> Of(WorkPlan plan, Vocabulary words)
     {
         if (plan.Steps.IsEmpty) yield break;
-        yield return "This is an aid. The workshop manual, local codes and licensed practice come first.";
+        yield return Cautions.Aid;
         yield return "Chock the wheels, take it out of gear, put the brake on. Air fuel vapor out.".Replace("vapor", words.IsBritish ? "vapour" : "vapor", StringComparison.Ordinal);
         if (plan.Done.Any(d => d) && !plan.Done.All(d => d)) yield return "The work goes on half-way: if a battery went back in the meantime, take its cables off and lift it out first.";
-        foreach (string caution in Cautions.Of(plan.Alteration, words)) yield return caution;
+        var panels = plan.Alteration.Before.Parts.Concat(plan.Alteration.After.Parts).Where(p => p.Kind.Elements.Any(e => e.Traits.HasFlag(ElementTraits.Solar))).Select(p => p.Id).Distinct().ToArray();
+        if (panels.Length > 0) yield return $"{PartWords.And(panels)} {(panels.Length > 1 ? "give" : "gives")} current in daylight with the battery out: cover {(panels.Length > 1 ? "them" : "it")} before the first wire comes off, until the last is on.";
+        foreach (string caution in Cautions.OfWork(plan.Alteration, words)) yield return caution;
     }
 
     /// <summary>The caution of a step; <see langword="null"/> where none holds.</summary>

@@ -1,10 +1,10 @@
-using System.Text.RegularExpressions;
+using Hotside.Alterations;
 using Hotside.Circuits;
 
 namespace Hotside.Orders;
 
 /// <summary>The words by which the rules of order know an act: what is done, to what, for what.</summary>
-internal static partial class TradeWords
+internal static class TradeWords
 {
     /// <summary>The words of a part: what stands in it, whatever it is called.</summary>
     public static IEnumerable<string> Of(Part part)
@@ -15,7 +15,7 @@ internal static partial class TradeWords
         if (elements.Any(e => e is { Type: ElementType.Lamp, IsInternal: false })) yield return "lamp";
         if (elements.Any(e => e.Type == ElementType.Gauge)) yield return "gauge";
         if (elements.Any(e => e.Type == ElementType.Dropper)) yield return "reducer";
-        if (elements.Any(e => e is { IsSource: true, When: not null })) yield return "machine";
+        if (elements.Any(e => e.IsMachine)) yield return "machine";
         if (elements.Any(part.IsStarter)) yield return "starter";
         if (elements.Any(e => e.Type == ElementType.Coil) && part.Kind.Actuators.Any(a => a.Drive == ActuatorDrive.Driven)) yield return "relay";
         yield return part.Kind.Polarity == "destroyed" && !part.IsStandingSource ? "electronics" : "ordinary";
@@ -61,8 +61,8 @@ internal static partial class TradeWords
     public static bool IsMetal(Circuit circuit, End end) => end.IsChassis || (end.Part is { } id && circuit.FindPart(id) is { } part && part.Kind.Elements.IsEmpty && part.Kind.OnlyTerminal is not null && part.Kind.Symbol != "rail");
 
     private static string WorkWords(string sentence) =>
-        Polarise().IsMatch(sentence) ? "work polarise" : sentence.Contains("crank", StringComparison.OrdinalIgnoreCase) ? "work cranking" : sentence.StartsWith("before ", StringComparison.OrdinalIgnoreCase) ? "work before" : "work";
+        PolariseWork.IsSaidBy(sentence) ? "work polarise" : sentence.Contains("crank", StringComparison.OrdinalIgnoreCase) ? "work cranking" : IsBefore(sentence) ? "work before" : "work";
 
-    [GeneratedRegex(@"(?<!\b(never|not|no)\b.*)(\bpolari[sz](e|ed|ing)\b|\bflash\w* (the |its )?field)", RegexOptions.IgnoreCase)]
-    private static partial Regex Polarise();
+    // What is tried on the bench is tried before it is in the vehicle.
+    private static bool IsBefore(string sentence) => sentence.StartsWith("before ", StringComparison.OrdinalIgnoreCase) || sentence.Contains("on the bench", StringComparison.OrdinalIgnoreCase);
 }

@@ -34,14 +34,13 @@ internal sealed class VehicleStates
         return new(system, there, laid, []);
     }
 
-    /// <summary>
-    /// The vehicle as one finds it: with the supply of the battery that is in it, wires without any end left out, and the settings of which it has all parts.
-    /// </summary>
-    public Circuit Standing(bool[] done)
+    /// <summary>Whether the battery that will be in the vehicle is in its tray.</summary>
+    public bool HasNewBattery(bool[] done) =>
+        acts.All.Any(a => done[a.Index] && a.Type is WorkActType.Swap or WorkActType.Fit or WorkActType.Turn && alteration.After.FindPart(a.Item)!.IsStandingSource) || acts.All.All(a => done[a.Index]);
+
+    /// <summary>A circuit of the states as one would find it: wires that nothing holds at either end left out, and the settings of which it has all parts.</summary>
+    public Circuit Found(Circuit circuit)
     {
-        bool isNew = acts.All.Any(a => done[a.Index] && a.Type is WorkActType.Swap or WorkActType.Fit or WorkActType.Turn && alteration.After.FindPart(a.Item)!.IsStandingSource)
-            || done.All(d => d);
-        var circuit = Of(done, isNew ? alteration.After.System : alteration.Before.System);
         circuit = new(circuit.System, circuit.Parts, [.. circuit.Conductors.Where(c => c.Ends.Any(e => !e.IsFree))], []);
         bool IsThere(SetPosition p) => circuit.Variables.Any(v => v.Part == p.Part && v.Actuator.Name == p.Actuator && v.Actuator.Positions.Contains(p.Position));
         var settings = alteration.After.Settings.Concat(alteration.Before.Settings)

@@ -69,9 +69,11 @@ internal sealed class Verdicts
     public int HarmfulStates(Battery battery) =>
         Enumerable.Range(0, order.Length + 1).Count(k => k < BatteryIn && (k == 0 || plan.Acts[order[k - 1]].ChangesCircuit) && IsUnsafe(battery == Battery.Old ? old[k] : fresh[k]));
 
-    /// <summary>Whether a battery may be connected after a step; <see langword="null"/> for the old one once the new one is in, or where there is but one.</summary>
-    public bool? IsSafe(Battery battery, int step) =>
-        battery == Battery.New ? !IsUnsafe(fresh[after[step]]) : !hasNewBattery || after[step] >= BatteryIn ? null : !IsUnsafe(old[after[step]]);
+    /// <summary>Whether the new battery, or the one there is, may be connected after a step.</summary>
+    public bool IsSafeWithNew(int step) => !IsUnsafe(fresh[after[step]]);
+
+    /// <summary>Whether the old battery may be connected after a step; <see langword="null"/> once the new one is in, or where there is but one.</summary>
+    public bool? IsSafeWithOld(int step) => !hasNewBattery || after[step] >= BatteryIn ? null : !IsUnsafe(old[after[step]]);
 
     /// <summary>What would come to harm after a step: gravest first.</summary>
     public ImmutableArray<Harm> HarmsAfter(int step)

@@ -12,6 +12,7 @@ internal sealed class WorkPlan
 
     private readonly ActList list;
     private readonly bool[] doneAll;
+    private readonly int[] batteryActs;
 
     /// <summary>Plans an alteration.</summary>
     /// <param name="alteration">The alteration.</param>
@@ -27,6 +28,7 @@ internal sealed class WorkPlan
         var bare = States.Of([.. list.All.Select(a => a.Type != WorkActType.WireOn)], alteration.After.System);
         ActFacts facts = new(alteration, Book, bare);
         Acts = Paired([.. list.All.Concat(StandingActs.Of(alteration)).Select((a, i) => facts.Told(a with { Index = i }))]);
+        batteryActs = [.. Acts.Take(Count).Where(a => a.Words.Contains("battery") || a.Words.Contains("cable-on")).Select(a => a.Index)];
         Graph = new(Acts, Book.Rules, States.Counterpart);
         List<Diagnostic> problems = [.. Graph.Problems];
         Done = Progress.Read(progress, [.. Acts.Take(Count)], problems);
@@ -73,10 +75,24 @@ internal sealed class WorkPlan
     /// <summary>The marks of all acts once the first so many steps are done.</summary>
     public bool[] DoneAfter(int steps)
     {
-        bool[] done = new bool[Count];
-        foreach (int i in Steps.Take(steps).SelectMany(s => s).Where(i => i < Count)) done[i] = true;
+        bool[] done = new bool[Acts.Length];
+        foreach (int i in Steps.Take(steps).SelectMany(s => s)) done[i] = true;
         return done;
     }
+
+    /// <summary>The marks of all acts by what the job says is done; once all its changes are, the battery is taken as connected again.</summary>
+    public bool[] DoneSoFar() => Done.All(d => d) ? [.. doneAll.Select(_ => true)] : [.. doneAll];
+
+    /// <summary>The marks of the changes' acts with a battery connected in thought: the old one back in its tray, or the new one in, on it what is there to go on.</summary>
+    public bool[] Connected(bool[] done, Battery battery)
+    {
+        bool[] thought = done[..Count];
+        foreach (int act in batteryActs) thought[act] = battery == Battery.New && (thought[act] || IsLaid(act, thought));
+        return thought;
+    }
+
+    private bool IsLaid(int act, bool[] done) =>
+        Acts[act].Type != WorkActType.WireOn || Graph.WaitsOf(act).All(w => w.First >= Count || done[w.First] || batteryActs.Contains(w.First));
 
     // Nobody has done anything without what every order begins with.
     private bool[] WithStanding()

@@ -18,6 +18,12 @@ public sealed record WorkStep(int Number, string Phase, string? Place, Immutable
     /// <summary>What happens if it is done carelessly and how to avoid it; <see langword="null"/> where nothing does.</summary>
     public string? Caution { get; internal init; }
 
+    /// <summary>Whether its phase is the same wherever it is done, so that it stands under the phase's name and not under a place.</summary>
+    internal bool StandsUnderPhase { get; init; }
+
+    /// <summary>What stands in the triangles of the changes that its acts belong to, in their order: <c>4</c>, <c>A1</c>.</summary>
+    internal IEnumerable<string> Labels => Acts.OrderBy(a => a.Change).Select(a => a.Label).Where(l => l.Length > 0).Distinct(StringComparer.Ordinal);
+
     /// <summary>The numbers of the changes that its acts belong to, in order.</summary>
     public ImmutableArray<int> Changes => [.. Acts.Select(a => a.Change).OfType<int>().Distinct().Order()];
 
@@ -25,7 +31,7 @@ public sealed record WorkStep(int Number, string Phase, string? Place, Immutable
     public bool? SafeWithOld { get; internal init; }
 
     /// <summary>Whether the new battery may be connected as the vehicle stands after the step.</summary>
-    public bool? SafeWithNew { get; internal init; }
+    public bool SafeWithNew { get; internal init; }
 
     /// <summary>What would come to harm if a battery were connected after the step: gravest first, each once.</summary>
     public ImmutableArray<Harm> Harms { get; internal init; } = [];

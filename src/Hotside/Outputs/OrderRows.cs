@@ -28,9 +28,9 @@ internal static class OrderRows
         json.WriteString("title", order.Title);
         json.WriteString("supply", supply);
         json.WriteString("order", order.Mark);
-        json.Number("new battery from step", order.NewBatteryFrom);
-        json.Number("old battery until step", order.OldBatteryUntil);
-        json.Number("battery step", order.BatteryStep);
+        json.Number("newBatteryFromStep", order.NewBatteryFrom);
+        json.Number("oldBatteryUntilStep", order.OldBatteryUntil);
+        json.Number("batteryStep", order.BatteryStep);
         json.Texts("cautions", order.Cautions);
         json.List("steps", order.Steps, step => Step(json, step));
         json.List("findings", order.Findings, finding =>
@@ -48,8 +48,8 @@ internal static class OrderRows
         if (step.Place is { } place) json.WriteString("place", place);
         if (step.Circuit.Length > 0) json.WriteString("circuit", step.Circuit);
         if (step.Caution is { } caution) json.WriteString("caution", caution);
-        if (step.SafeWithOld is { } old) json.WriteBoolean("safe with old battery", old);
-        if (step.SafeWithNew is { } fresh) json.WriteBoolean("safe with new battery", fresh);
+        if (step.SafeWithOld is { } old) json.WriteBoolean("safeWithOldBattery", old);
+        json.WriteBoolean("safeWithNewBattery", step.SafeWithNew);
         json.List("acts", step.Acts, act =>
         {
             json.WriteString("act", Word(act.Type));
@@ -68,7 +68,7 @@ internal static class OrderRows
             json.WriteString("item", harm.Item);
             json.WriteString("setting", harm.Setting);
             json.WriteString("text", harm.Text);
-            json.Number("ends with step", harm.EndsWithStep);
+            json.Number("endsWithStep", harm.EndsWithStep);
         });
     }
 

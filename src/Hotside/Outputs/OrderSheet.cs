@@ -36,7 +36,7 @@ internal static class OrderSheet
     }
 
     /// <summary>What steps stand under: a phase that is the same wherever it is done, else a place.</summary>
-    public static string Heading(WorkStep step) => step.Phase is "before anything moves" or "battery out" or "dead tests" or "first power" or "close" ? Capital(step.Phase) : step.Place is { Length: > 0 } place ? Capital(place) : NoPlace;
+    public static string Heading(WorkStep step) => step.StandsUnderPhase ? Capital(step.Phase) : step.Place is { Length: > 0 } place ? Capital(place) : NoPlace;
 
     private static string Capital(string text) => char.ToUpperInvariant(text[0]) + text[1..];
 

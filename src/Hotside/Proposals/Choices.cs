@@ -27,6 +27,9 @@ internal sealed class Choices
 
     private static ImmutableArray<OptionRule> All => DecisionTable.Standard.Options;
 
+    /// <summary>Takes an answer where nobody has given one and the usual one does not fit.</summary>
+    public void Settle(string name, string answer) => stated.TryAdd(name, answer);
+
     /// <summary>Whether somebody has answered.</summary>
     public bool IsStated(string name) => stated.ContainsKey(name);
 

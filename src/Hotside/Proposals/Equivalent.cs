@@ -1,3 +1,4 @@
+using Hotside.Checks;
 using Hotside.Circuits;
 
 namespace Hotside.Proposals;
@@ -49,7 +50,7 @@ internal sealed record Equivalent(PartSpec Spec, bool Stated)
 
     private static double Resistance(Part part, RatingRule rule, double ohms, double volts, ref string work)
     {
-        if (part.Kind.Id != "ignition-coil" || rule.Default is not { At: { } at, Quantity: { UpTo: { } most } usual } || Math.Abs(at.Value - volts) > 0.5) return Math.Round(ohms, 2);
+        if (!rule.Elements.Any(e => Trade.IsIgnition(part, part.Kind.ElementNamed(e)!)) || rule.Default is not { At: { } at, Quantity: { UpTo: { } most } usual } || Math.Abs(at.Value - volts) > 0.5) return Math.Round(ohms, 2);
         work = $"equal power is {Numbers.Brief(ohms)} ohm, usual {usual} without a ballast";
         return Math.Min(Math.Round(ohms, 1), Math.Floor((usual.Value + most) / 2 * 10) / 10);
     }

@@ -5,7 +5,10 @@ namespace Hotside.Proposals;
 /// <summary>What is to be proposed.</summary>
 public sealed record ProposalRequest
 {
-    /// <summary>The supply to come, such as <c>12 V negative</c>; <see langword="null"/> or empty: the present one, for a job of its own (<see cref="Only"/>).</summary>
+    /// <summary>
+    /// The supply to come, such as <c>12 V negative</c>, <c>24 V</c> or <c>negative ground</c>: volts no lower than the present ones and 60 V at most, the pole that is grounded, or both;
+    /// what is left out stays. <see langword="null"/> or empty: the present one, for a job of its own (<see cref="Only"/>).
+    /// </summary>
     public string? To { get; init; }
 
     /// <summary>Single jobs at the present supply: <c>horn</c>, <c>lamps-led</c>, <c>fuses</c>, or ids of parts; empty: the whole vehicle.</summary>

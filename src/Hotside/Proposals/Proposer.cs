@@ -46,16 +46,20 @@ internal static class Proposer
         }
         // The battery's line comes last, as in every workshop.
         var place = ChargingStep.Run(work);
+        if (work.Scope.HasLeds || (work.Scope.IsWhole && work.Target.Factor != 1 && work.Choices.IsStated("lamps") && work.Choices["lamps"] == "led")) PilotStep.Run(work);
         var gauges = LoadStep.Run(work);
         SourceStep.Run(work);
         if (work.Scope.HasLeds) LedStep.Run(work);
-        else if (work.Draft.Circuit.Parts.Any(p => p.Kind.Id.StartsWith("led-", StringComparison.Ordinal) && work.IsDecided(p.Id))) LedStep.Flashers(work);
+        else if (work.Draft.Circuit.Parts.Any(p => p.Kind.Elements.Any(Trade.IsLed) && work.IsDecided(p.Id))) LedStep.Flashers(work);
         GaugeStep.Run(work, gauges);
+        SenderStep.Run(work);
         PolarityStep.Run(work);
         if (place is not null) AlternatorStep.Size(work, place);
         if (work.Scope.IsWhole || work.Draft.Before.Parts.Any(p => work.Scope.Names(p.Id))) RelayStep.Run(work);
         if (work.Scope.IsWhole || work.Scope.HasFuses) ProtectionStep.Run(work);
+        if (work.Scope.IsWhole) StrapStep.Run(work);
         SizeStep.Run(work);
+        if (work.Scope.IsWhole) FeedFuseStep.Run(work);
         KeepStep.Run(work);
     }
 

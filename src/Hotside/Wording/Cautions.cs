@@ -9,11 +9,22 @@ namespace Hotside.Wording;
 /// </summary>
 internal static class Cautions
 {
+    /// <summary>Who decides: the first sentence of whatever tells somebody what to do.</summary>
+    public const string Aid = "An aid: the workshop manual, local codes and licensed practice take precedence.";
+
+    /// <summary>The cautions of a drawing.</summary>
     public static IEnumerable<string> Of(Alteration alteration, Vocabulary words)
+    {
+        string[] work = [.. OfWork(alteration, words)];
+        return [.. work[..^1], $"{work[^1]} This sheet is an aid; the workshop manual, local codes and licensed practice decide."];
+    }
+
+    /// <summary>The same without who decides; how the first power comes is the last.</summary>
+    public static IEnumerable<string> OfWork(Alteration alteration, Vocabulary words)
     {
         if (OfPosts(alteration, words) is { } posts) yield return posts + " Rings off, eyes protected, no flame near the battery.";
         foreach (string polarity in OfPolarity(alteration, words)) yield return polarity;
-        yield return "First power through a small fuse or a lamp in series. This sheet is an aid; the workshop manual, local codes and licensed practice decide.";
+        yield return "First power through a small fuse or a lamp in series.";
     }
 
     /// <summary>Which cables come off first and go on last; <see langword="null"/> where no battery stands on the return.</summary>

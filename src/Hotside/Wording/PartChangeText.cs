@@ -71,10 +71,14 @@ internal static class PartChangeText
     private static IEnumerable<string> Bolted(Part part, Circuit circuit)
     {
         foreach (var joint in part.Joints)
-            yield return $"{(part.Kind.Terminals.Length == 1 ? "on" : EndWords.AreMarked(part) ? joint.Terminal + " on" : "one end on")} {EndWords.Of(joint.On, circuit)}";
+            yield return $"{(part.Kind.Terminals.Length == 1 ? "on" : EndWords.AreMarked(part) ? joint.Terminal + " on" : "one end on")} {On(joint.On, circuit)}";
         if (part.Kind.HasCaseTerminal && part.CaseOn is null && part.Kind.DefaultMount.On is not null) yield return "case insulated";
         if (part.CaseOn is { } on && part.CaseOn != part.Kind.DefaultMount.On) yield return "case on " + EndWords.Of(on, circuit);
     }
+
+    // What is bolted to one of two studs is bolted to that one, whether they bear marks or not.
+    private static string On(End end, Circuit circuit) =>
+        end.Part is { } id && circuit.FindPart(id) is { Kind.TakesAnyTerminal: false } part && !EndWords.AreMarked(part) ? circuit.TextOf(end) : EndWords.Of(end, circuit);
 
     // A battery turned round is said by its pole, since "reversed" alone can be read both ways.
     private static string Turned(string id, bool isReversed, Alteration alteration)

@@ -49,6 +49,28 @@ public class HarmTests
         Assert.Empty(Found(TwelveVolts, "", Battery.Old));
     }
 
+    // It gives by itself whenever it is light, and no engine is started for it.
+    [Fact]
+    public void A_panel_is_no_machine_and_feeds_a_free_end_by_day()
+    {
+        const string text = """
+            parts:
+              G2: solar-panel, 18 V, 6 A, neg on chassis
+              N1: solar-regulator, 12 V, 10 A, 31 on chassis
+            wires:
+              w8: G2.pos to N1.in, 14 RD, 3 m
+              w9: N1.out to X1, 14 RD, 1 m
+            system: 12 V, negative ground, sizes in AWG
+            alteration:
+              changes:
+                - move w8: N1.in to X1
+            """;
+        var job = Job.Read(HornJob.With(text)).OrThrow();
+        Assert.DoesNotContain(job.WorkOrder.Steps.SelectMany(s => s.Acts), a => a.Text.Contains("engine", StringComparison.Ordinal));
+        Assert.Contains(job.WorkOrder.Cautions, c => c.StartsWith("G2 gives current in daylight with the battery out: cover it", StringComparison.Ordinal));
+        Assert.Contains(HarmSettings.Of(job.Study), s => s.Positions.Any(p => p.Position == "bright"));
+    }
+
     private const string Fed = """
         wires:
           w6: X1 to H1.1, 14 RD, 1 m

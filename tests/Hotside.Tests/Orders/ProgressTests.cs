@@ -45,11 +45,11 @@ public class ProgressTests
     {
         var job = OrderJobs.OfGallery("horn");
         var order = job.WorkOrder;
-        int off = order.Steps.First(s => s.Acts.Any(a => a is { Type: WorkActType.WireOn, Item: "w8" })).Number;
+        int off = order.Steps.First(s => s.Acts.Any(a => a is { Type: WorkActType.WireOn, Item: "w9" })).Number;
         var state = job.AsOf(off).Alteration;
         Assert.Same(state.Before, state.After);
-        Assert.True(state.After.FindConductor("w8")!.From.IsFree);
-        Assert.Equal("K1.86", state.After.FindConductor("w8")!.To.ToString());
+        Assert.True(state.After.FindConductor("w9")!.From.IsFree);
+        Assert.Equal("K1.30", state.After.FindConductor("w9")!.To.ToString());
         Assert.Null(state.After.FindConductor("w3"));
         Assert.Contains("horn pressed", state.After.Settings.Select(s => s.Name));
         Assert.Contains("as of step", job.AsOf(off).Title, StringComparison.Ordinal);
@@ -64,6 +64,86 @@ public class ProgressTests
         Assert.Equal(Wires(job.Alteration.After), Wires(job.AsOf(job.WorkOrder.Steps.Length).Alteration.After));
         Assert.Equal(job.Alteration.After.System.ToString(), job.AsOf(job.WorkOrder.Steps.Length).Alteration.After.System.ToString());
         Assert.Throws<ArgumentOutOfRangeException>(() => job.AsOf(job.WorkOrder.Steps.Length + 1));
+    }
+
+    [Fact]
+    public void As_of_a_step_the_battery_is_as_the_order_has_it_there()
+    {
+        var job = OrderJobs.OfGallery("horn");
+        var steps = job.WorkOrder.Steps;
+        int Step(Func<WorkAct, bool> has) => steps.First(s => s.Acts.Any(has)).Number;
+        int ground = Step(a => a is { Type: WorkActType.CableOff, At: "G1 positive" or "G1.pos" }), lifted = Step(a => a.Type == WorkActType.BatteryOut), cables = steps.Last(s => s.Acts.Any(a => a.Type == WorkActType.CableOn)).Number;
+        string Posts(int step) => string.Join(", ", job.AsOf(step).Alteration.After.Conductors.Where(c => c.Id is "w1" or "w2").Select(c => $"{c.From} {c.To}"));
+        Assert.Equal("G1.neg X1.1, G1.pos chassis", Posts(ground - 1));
+        Assert.Equal("G1.neg X1.1, free chassis", Posts(ground));
+        Assert.Equal("free X1.1, free chassis", Posts(lifted));
+        Assert.Equal("free X1.1, free chassis", Posts(cables - 2));
+        Assert.Equal("G1.pos X1.1, G1.neg chassis", Posts(cables));
+        for (int step = 0; step <= steps.Length; step++) Assert.Equal(step < ground || step >= cables, job.AsOf(step).IsPowered);
+        Assert.EndsWith("battery disconnected", job.AsOf(lifted).Title, StringComparison.Ordinal);
+        Assert.DoesNotContain("battery", job.AsOf(cables).Title, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void As_of_a_step_another_battery_may_be_connected_in_thought()
+    {
+        var job = OrderJobs.OfGallery("horn");
+        var old = job.AsOf(6, StandingBattery.Old).Alteration.After;
+        Assert.Equal("6 V, positive ground", old.System.ToString().Split(", sizes")[0]);
+        Assert.Equal("G1.pos", old.FindConductor("w2")!.From.ToString());
+        var fresh = job.AsOf(6, StandingBattery.New).Alteration.After;
+        Assert.Equal("12 V, negative ground", fresh.System.ToString().Split(", sizes")[0]);
+        Assert.Equal("G1.neg", fresh.FindConductor("w2")!.From.ToString());
+        Assert.True(job.AsOf(0, StandingBattery.Out).Alteration.After.FindConductor("w2")!.From.IsFree);
+        Assert.Throws<ArgumentOutOfRangeException>(() => job.AsOf(6, (StandingBattery)9));
+    }
+
+    // What joins two batteries comes out with them, and is no cable that hangs.
+    [Fact]
+    public void A_link_between_batteries_stays_on_them()
+    {
+        var job = Job.Read(HornJob.With("""
+            parts:
+              G2: battery, 6 V, 90 Ah
+            wires:
+              w1: G2.neg to X1, 2 BK, 0.6 m
+              w9: G1.neg to G2.pos, 2 BK, 0.2 m
+            system: 12 V, positive ground, sizes in AWG
+            alteration:
+              changes:
+                - renew w5: 14 BK
+            """.Replace("w1:", "w8:", StringComparison.Ordinal)).Replace("  w1: G1.neg to X1, 2 BK, 0.6 m\n", "", StringComparison.Ordinal)).OrThrow();
+        int lifted = job.WorkOrder.Steps.Last(s => s.Acts.Any(a => a.Type == WorkActType.BatteryOut)).Number;
+        var circuit = job.AsOf(lifted).Alteration.After;
+        Assert.Equal("G1.neg G2.pos", $"{circuit.FindConductor("w9")!.From} {circuit.FindConductor("w9")!.To}");
+        Assert.True(circuit.FindConductor("w8")!.From.IsFree && circuit.FindConductor("w2")!.From.IsFree);
+    }
+
+    [Theory]
+    [InlineData("horn")]
+    [InlineData("headlamps")]
+    [InlineData("charging")]
+    public void Told_as_done_until_a_step_the_job_can_be_written_read_and_gone_on_with(string name)
+    {
+        var job = OrderJobs.OfGallery(name);
+        for (int step = 0; step <= job.WorkOrder.Steps.Length; step += 3)
+        {
+            var again = Job.Read(job.DoneUntil(step).ToYaml()).OrThrow();
+            Assert.DoesNotContain(again.Findings, f => f.Code is "HS4203" or "HS4204");
+            Assert.Equal(job.Plan.DoneAfter(step).Take(job.Plan.Count), again.Plan.Done);
+            Assert.Equal(job.Alteration.Changes.Select(c => c.Label), again.Alteration.Changes.Select(c => c.Label));
+        }
+        Assert.Throws<ArgumentOutOfRangeException>(() => job.DoneUntil(-1));
+    }
+
+    [Fact]
+    public void The_vehicle_as_of_a_step_can_be_written_and_read_its_hanging_wires_as_spares()
+    {
+        var state = OrderJobs.OfGallery("horn").AsOf(9);
+        string text = state.ToYaml();
+        var again = Job.Read(text).OrThrow();
+        Assert.Contains("w9: free to K1.30, 14 AWG RD, 0.2 m, spare", text, StringComparison.Ordinal);
+        Assert.Equal(text, again.ToYaml());
     }
 
     // A picture, a wire list and a study of every state: nothing that hangs free trips them.

@@ -34,7 +34,7 @@ public class HandWorkedTests
         Assert.Equal(12.4, Math.Abs(pressed.Elements.First(e => e.Part.Id == "H1").Voltage.Volts), 0.15);
         Assert.Equal(5.2, pressed.Elements.First(e => e.Part.Id == "H1").Current.Amperes, 0.15);
         Assert.Equal(0.16, pressed.Elements.First(e => e.Part.Id == "S1").Current.Amperes, 0.01);
-        Assert.Equal(["H1", "G1"], proposal.Questions.Select(q => q.Item));
+        Assert.Equal(["H1", "G1", "w1"], proposal.Questions.Select(q => q.Item));
     }
 
     [Fact]

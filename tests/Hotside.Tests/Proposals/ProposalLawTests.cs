@@ -67,7 +67,7 @@ public class ProposalLawTests
         Assert.Equal([], job.Alteration.Before.Parts.Select(p => p.Id).Except(proposal.Decisions.Select(d => d.Item)));
         Assert.All(proposal.Decisions, d => Assert.False(string.IsNullOrWhiteSpace(d.Reason), d.ToString()));
         foreach (var decision in proposal.Decisions.Where(_ => !proposal.IsEmpty)) Assert.Contains(decision.Item, proposal.ToYaml().Split("# Decisions:")[1], StringComparison.Ordinal);
-        foreach (var question in proposal.Questions) Assert.Contains($"# ask {question.Item}:", proposal.ToYaml(), StringComparison.Ordinal);
+        foreach (var question in proposal.Questions) Assert.Contains($"ask {question.Item}:", proposal.ToYaml(), StringComparison.Ordinal);
         Assert.All(proposal.Lines.Where(l => l.Text.StartsWith("fit ", StringComparison.Ordinal)), l => Assert.Contains(l.Change.Acts[0].Items[0], proposal.Decisions.Select(d => d.Item)));
     }
 

@@ -46,9 +46,29 @@ public class SingleJobTests
         Assert.Contains(converted.Lines, l => l.Text.StartsWith("replace E2: led-lamp, 12 V, 1 W", StringComparison.Ordinal));
     }
 
+    // The pilot has two wires at one terminal, so that no diode finds its place.
     [Fact]
-    public void A_lamp_through_whose_filament_another_returns_stays_a_filament() =>
-        Assert.Contains("returns through its filament", Only("gallery/turn-signals", "lamps-led").Decisions.First(d => d.Item == "E1").Reason, StringComparison.Ordinal);
+    public void A_lamp_through_whose_filament_another_returns_stays_a_filament()
+    {
+        string text = ProposalCases.TextOf("gallery/turn-signals").Replace("  w16: S5.R to E5.2, 18 GY, 0.4 m", "  w16: S5.R to E5.2, 18 GY, 0.4 m\n  w17: S5.R to E5.2, 18 GY, 0.4 m", StringComparison.Ordinal);
+        var before = text[..text.IndexOf("alteration:", StringComparison.Ordinal)];
+        Assert.Contains("returns through its filament", Job.Read(before).OrThrow().Proposal(new() { Only = ["lamps-led"] }).Decisions.First(d => d.Item == "E1").Reason, StringComparison.Ordinal);
+    }
+
+    // Worked by hand: minus is the feed, so that current comes out of the lamp's return and the diodes' cathodes face the switch.
+    [Fact]
+    public void A_pilot_between_left_and_right_gets_a_diode_from_each_side_and_a_return()
+    {
+        var proposal = Only("gallery/turn-signals", "lamps-led");
+        Assert.Equal(
+        [
+            "fit V1: diode, Pilot diode, 1 A", "move w15: E5.1 to V1.K", "run w17: V1.A to E5.1, 16 AWG BU, 0.1 m", "fit V2: diode, Pilot diode, 1 A", "move w16: E5.2 to V2.K",
+            "run w18: V2.A to E5.1, 16 AWG GY, 0.1 m", "run w19: E5.2 to chassis, 16 AWG BK, 0.3 m", "replace E1, E2: led-lamp-bridge, 6 V, 3 W", "replace K1: electronic-flasher, 6 V, 10 A", "run w20: K1.31 to chassis, 16 AWG BK, 0.3 m",
+        ], proposal.Lines.Select(l => l.Text.Split(", because")[0]));
+        var after = Job.Read(proposal.ToYaml()).OrThrow().Study.After;
+        Assert.Equal("hot-switched by S5, S3; on when S3 run or start and S5 left or right", after.Load("E5").Summary());
+        Assert.Equal(after.Load("E1").Summary(), Only("gallery/turn-signals", "E2") is var other ? Job.Read(other.ToYaml()).OrThrow().Study.Before.Load("E1").Summary() : "");
+    }
 
     [Fact]
     public void A_supply_beside_a_single_job_is_not_looked_at_and_that_is_told()

@@ -69,6 +69,28 @@ public sealed class OutputCommandTests : IDisposable
         Assert.False(File.Exists(Path.Combine(folder, "lamp.svg")));
     }
 
+    [Fact]
+    public void As_of_a_step_without_a_battery_nothing_is_diagnosed_until_one_is_named()
+    {
+        foreach (string command in new[] { "sheets", "diagnose" })
+        {
+            var without = Run(command, "lamp.yaml", "--as-of", "4");
+            Assert.Equal(64, without.Code);
+            Assert.Contains("the battery is out as it stands", without.Error, StringComparison.Ordinal);
+            Assert.Equal(0, Run(command, "lamp.yaml", "--as-of", "4", "--battery", "old").Code);
+        }
+        Assert.Contains("--battery goes with --as-of", Run("wires", "lamp.yaml", "--battery", "old").Error, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void An_order_with_its_first_steps_done_is_written_as_a_job_that_says_so()
+    {
+        Assert.Equal(0, Run("order", "lamp.yaml", "--as-of", "6", "-o", "half.yaml").Code);
+        Assert.Contains("  done: 1\n", File.ReadAllText(Path.Combine(folder, "half.yaml")), StringComparison.Ordinal);
+        Assert.Equal(0, Run("wires", "half.yaml", "--as-of", "now").Code);
+        Assert.Equal(64, Run("order", "lamp.yaml", "--as-of", "99", "-o", "more.yaml").Code);
+    }
+
     [Theory]
     [InlineData("svg", "<svg ")]
     [InlineData("png", "\u0089PNG")]

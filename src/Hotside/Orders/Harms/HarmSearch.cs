@@ -14,7 +14,6 @@ internal sealed class HarmSearch
     private readonly ImmutableArray<Setting> settings;
     private readonly StateContext context;
     private readonly Dictionary<string, ImmutableArray<FoundHarm>> known = new(StringComparer.Ordinal);
-    private readonly HashSet<int> batteryActs;
     private readonly HashSet<string> swapped;
 
     /// <summary>A search.</summary>
@@ -27,7 +26,6 @@ internal sealed class HarmSearch
         this.settings = settings ?? HarmSettings.Of(study);
         context = new(plan.Alteration);
         var own = plan.Acts.Take(plan.Count).ToArray();
-        batteryActs = [.. own.Where(a => a.Words.Contains("battery") || a.Words.Contains("cable-on")).Select(a => a.Index)];
         swapped = [.. own.Where(a => a.Type is WorkActType.Swap or WorkActType.Fit or WorkActType.Turn).Select(a => a.Item)];
         NoteSigns();
     }
@@ -35,23 +33,10 @@ internal sealed class HarmSearch
     /// <summary>How many points were solved.</summary>
     public int Solved => context.Solved;
 
-    /// <summary>How many settings each state is judged in.</summary>
-    public int SettingCount => settings.Length;
-
     /// <summary>What would come to harm with some acts done, gravest first, each thing once in its first setting of that gravity.</summary>
     /// <param name="done">A mark for each act that changes the circuit.</param>
     /// <param name="battery">The battery that is thought to be connected.</param>
-    public ImmutableArray<(FoundHarm Harm, string Setting)> Of(bool[] done, Battery battery)
-    {
-        bool[] thought = (bool[])done.Clone();
-        foreach (int act in batteryActs)
-            thought[act] = battery == Battery.New && (thought[act] || IsLaid(act, thought));
-        return Judged(thought, battery);
-    }
-
-    // A cable goes on the new battery in thought if it is there to go on.
-    private bool IsLaid(int act, bool[] done) =>
-        plan.Acts[act].Type != WorkActType.WireOn || plan.Graph.WaitsOf(act).All(w => w.First >= plan.Count || done[w.First] || batteryActs.Contains(w.First));
+    public ImmutableArray<(FoundHarm Harm, string Setting)> Of(bool[] done, Battery battery) => Judged(plan.Connected(done, battery), battery);
 
     private ImmutableArray<(FoundHarm Harm, string Setting)> Judged(bool[] done, Battery battery)
     {

@@ -44,7 +44,7 @@ internal static class HarmSettings
     // Engines stand while wires are moved.
     private static ImmutableArray<SetPosition> WithoutRunning(ImmutableArray<SetPosition> positions, Circuit circuit)
     {
-        var running = circuit.Sources.Where(s => s.Element.When is not null).SelectMany(s => s.Element.When!.Tests.Select(t => circuit.VariableOf(s.Part, t.Actuator))).ToHashSet();
+        var running = circuit.Sources.Where(s => s.Element.IsMachine).SelectMany(s => s.Element.When!.Tests.Select(t => circuit.VariableOf(s.Part, t.Actuator))).ToHashSet();
         return [.. positions.Where(p => !running.Any(v => v.Part == p.Part && v.Actuator.Name == p.Actuator))];
     }
 

@@ -9,7 +9,7 @@ internal sealed class StateGraph
 {
     private readonly List<(int A, int B, int Item, Part? Part, Element? Element)> edges = [];
     private readonly List<string> items = [];
-    private readonly int[] sources;
+    private readonly int[] standing;
 
     /// <summary>The graph of a circuit.</summary>
     /// <param name="circuit">The circuit; free ends are nodes of their own.</param>
@@ -30,7 +30,7 @@ internal sealed class StateGraph
             foreach (var element in part.Kind.Elements)
                 edges.Add((Nodes.NodeOf(Circuits.Nodes.NodeOf(part, element.From)), Nodes.NodeOf(Circuits.Nodes.NodeOf(part, element.To)), items.Count - 1, part, element));
         }
-        sources = [.. edges.Where(e => e.Element is { IsSource: true, When: null }).SelectMany(e => new[] { e.A, e.B }).Where(n => n >= 0).Distinct()];
+        standing = [.. edges.Where(e => e.Element is { IsSource: true, When: null }).SelectMany(e => new[] { e.A, e.B }).Where(n => n >= 0).Distinct()];
     }
 
     /// <summary>The circuit.</summary>
@@ -46,7 +46,7 @@ internal sealed class StateGraph
         foreach (var edge in edges)
             if (edge.A >= 0 && edge.B >= 0 && IsClosed(edge.Part, edge.Element, setting))
                 pieces.Join(edge.A, edge.B);
-        HashSet<int> live = [.. sources.Select(pieces.Find)];
+        HashSet<int> live = [.. standing.Concat(ByDay(setting)).Select(pieces.Find)];
         StringBuilder key = new();
         int last = -1;
         HashSet<string> parts = new(StringComparer.Ordinal);
@@ -72,7 +72,7 @@ internal sealed class StateGraph
         foreach (var edge in edges)
             if (edge.A >= 0 && edge.B >= 0 && IsPlain(edge.Element) && IsClosed(edge.Part, edge.Element, setting))
                 joined.Join(edge.A, edge.B);
-        HashSet<int> hot = [.. sources.Select(joined.Find)];
+        HashSet<int> hot = [.. standing.Select(joined.Find)];
         return [.. Enumerable.Range(0, Nodes.Count).Select(n => hot.Contains(joined.Find(n)))];
     }
 
@@ -86,15 +86,20 @@ internal sealed class StateGraph
         return node => joined.Find(node + 1) == 0;
     }
 
+    // A panel gives by itself while it is light; a machine stands.
+    private IEnumerable<int> ByDay(Setting setting) =>
+        edges.Where(e => e.Element is { IsSource: true, When: { } when, IsMachine: false } && Holds(e.Part!, when, setting)).SelectMany(e => new[] { e.A, e.B }).Where(n => n >= 0);
+
     private static bool IsPlain(Element? element) => element is null || (element.IsLink && element.Type is not (ElementType.Fuse or ElementType.Breaker));
 
     // Whether an element conducts in a setting; what windings move may stand either way.
-    private bool IsClosed(Part? part, Element? element, Setting setting)
+    private bool IsClosed(Part? part, Element? element, Setting setting) => element?.When is not { } when || element.IsSource || Holds(part!, when, setting);
+
+    private bool Holds(Part part, ElementCondition when, Setting setting)
     {
-        if (element?.When is not { } when || element.IsSource) return true;
         foreach (var test in when.Tests)
         {
-            var variable = Circuit.VariableOf(part!, test.Actuator);
+            var variable = Circuit.VariableOf(part, test.Actuator);
             if (variable.Actuator.Drive == ActuatorDrive.Driven) continue;
             string position = setting.Positions.FirstOrDefault(p => p.Part == variable.Part && p.Actuator == variable.Actuator.Name)?.Position ?? variable.Actuator.Rest;
             if (!test.Positions.Contains(position)) return false;

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Hotside.Circuits;
 using Hotside.Diagnostics;
+using Hotside.Sizing.Guards;
 using Hotside.Solving;
 using Hotside.Solving.Laws;
 using Hotside.Solving.Networks;
@@ -86,7 +87,7 @@ internal sealed class StateJudge
             double amperes = solver.AmperesOf(at, element), volts = StateSolver.VoltsOf(at, element);
             if (element.Element.When is not null)
             {
-                if (Math.Abs(amperes) > DrivenBack) yield return new(HarmKind.SourceFight, Severity.Stop, element.Part.Id, $"{element.Part.Id} stands and {Amperes(amperes)} flow back through it");
+                if (element.Element.IsMachine && Math.Abs(amperes) > DrivenBack) yield return new(HarmKind.SourceFight, Severity.Stop, element.Part.Id, $"{element.Part.Id} stands and {Amperes(amperes)} flow back through it");
                 continue;
             }
             given = Math.Max(given, -amperes);
@@ -137,10 +138,11 @@ internal sealed class StateJudge
             context.Solved++;
             double amperes = Math.Abs(solver.AmperesOf(point, bridge));
             first ??= amperes;
-            var blown = amperes <= MostBridge ? [] : solver.Model.Elements.Where(e => !open.Contains(e) && e.Element.Type is ElementType.Fuse or ElementType.Breaker
-                && e.Part.Rated(e.Element.Name, Unit.Ampere) is { } rating && Math.Abs(solver.AmperesOf(point, e)) > Opens * rating).ToArray();
-            if (blown.Length == 0) return (first.Value, amperes, [.. open.Select(e => e.Part.Id).Distinct()]);
-            open.AddRange(blown);
+            // The one that carries most of its rating opens first, and spares those before it.
+            double Multiple(ModelElement device) => Protection.RatingOf(device) is { } rating ? Math.Abs(solver.AmperesOf(point, device)) / rating : 0;
+            var blown = amperes <= MostBridge ? null : solver.Model.Elements.Where(e => !open.Contains(e) && e.Element.Type is ElementType.Fuse or ElementType.Breaker && Multiple(e) > Opens).MaxBy(Multiple);
+            if (blown is null) return (first.Value, amperes, [.. open.Select(e => e.Part.Id).Distinct()]);
+            open.Add(blown);
         }
     }
 

@@ -36,7 +36,7 @@ internal static class OrderPage
             group = head;
             // What was said before the step above still holds.
             if (step.Caution is { } caution && caution != warned) rows.Add(TableRow.Caution(caution));
-            rows.Add(TableRow.Of(step.IsDone ? "done" : Cell.Tick, Numbers.Whole(step.Number), string.Join(", ", step.Changes), Acts(step), harms.Length > 0 && harms == harmed ? "as before" : harms, May(step.SafeWithOld), May(step.SafeWithNew), Cell.Empty) with { Least = 24 });
+            rows.Add(TableRow.Of(step.IsDone ? "done" : Cell.Tick, Numbers.Whole(step.Number), string.Join(", ", step.Labels), Acts(step), harms.Length > 0 && harms == harmed ? "as before" : harms, May(step.SafeWithOld), May(step.SafeWithNew), Cell.Empty) with { Least = 24 });
             (warned, harmed) = (step.Caution, harms);
         }
         return Table.Of(

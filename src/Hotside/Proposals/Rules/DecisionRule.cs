@@ -42,6 +42,9 @@ internal sealed record DecisionRule(string Id, DecisionKind Decision)
     /// <summary>What is to be minded; <see langword="null"/>: nothing.</summary>
     public string? Caution { get; init; }
 
+    /// <summary>What only the owner can say; <see langword="null"/>: nothing.</summary>
+    public string? Question { get; init; }
+
     /// <summary>Where it is from.</summary>
     public required string Source { get; init; }
 

@@ -8,7 +8,8 @@ namespace Hotside.Proposals.Rules;
 /// <summary>The table of decisions and options: data of the library.</summary>
 /// <param name="Rules">The rules in their order.</param>
 /// <param name="Options">The options in their order.</param>
-internal sealed record DecisionTable(ImmutableArray<DecisionRule> Rules, ImmutableArray<OptionRule> Options)
+/// <param name="Kinds">Ids of kinds by what a step looks for.</param>
+internal sealed record DecisionTable(ImmutableArray<DecisionRule> Rules, ImmutableArray<OptionRule> Options, IReadOnlyDictionary<string, ImmutableArray<string>> Kinds)
 {
     private static readonly Lazy<DecisionTable> standard = new(Read);
 
@@ -25,7 +26,8 @@ internal sealed record DecisionTable(ImmutableArray<DecisionRule> Rules, Immutab
         var map = YamlReader.Read(new("decide.yaml", reader.ReadToEnd()), problems);
         if (map is null || problems.Count > 0) throw new InvalidOperationException(string.Join('\n', problems));
         return new([.. Entries(map, "rules").Select(e => Rule(e.Id, e.Map))],
-            [.. Entries(map, "options").Select(e => new OptionRule(e.Id, List(e.Map, "choices"), Text(e.Map, "meaning") ?? ""))]);
+            [.. Entries(map, "options").Select(e => new OptionRule(e.Id, List(e.Map, "choices"), Text(e.Map, "meaning") ?? ""))],
+            ((YamlMap)map.Find("kinds")!.Value).Entries.ToDictionary(e => e.Key.Value, e => List((YamlMap)map.Find("kinds")!.Value, e.Key.Value), StringComparer.Ordinal));
     }
 
     private static IEnumerable<(string Id, YamlMap Map)> Entries(YamlMap map, string section) =>
@@ -43,7 +45,7 @@ internal sealed record DecisionTable(ImmutableArray<DecisionRule> Rules, Immutab
         {
             Voltage = Text(map, "voltage"), Polarity = Text(map, "polarity"), Current = Text(map, "current"), On = List(map, "on"), Kinds = List(map, "kinds"),
             VoltsAbove = isVolts ? above : null, IfTurns = test == "turns", Option = Text(map, "option"), Needs = Text(map, "needs"), Reason = Text(map, "reason")!,
-            Work = Text(map, "work"), Caution = Text(map, "caution"), Source = Text(map, "source")!,
+            Work = Text(map, "work"), Caution = Text(map, "caution"), Question = Text(map, "ask"), Source = Text(map, "source")!,
         };
     }
 

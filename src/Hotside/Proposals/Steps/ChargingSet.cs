@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Hotside.Checks;
 using Hotside.Circuits;
+using Hotside.Proposals.Rules;
 
 namespace Hotside.Proposals.Steps;
 
@@ -18,7 +19,7 @@ internal sealed record ChargingSet(ImmutableArray<Part> Machines, ImmutableArray
         ImmutableArray<Part> machines = [.. circuit.Parts.Where(p => p.Kind.Elements.Any(Trade.IsMachine))];
         HashSet<string> ids = [.. machines.Select(m => m.Id)];
         bool IsWired(Part part) => circuit.Conductors.Any(c => c.Ends.Any(e => e.Part == part.Id) && c.Ends.Any(e => e.Part is { } other && ids.Contains(other)));
-        return new(machines, [.. circuit.Parts.Where(p => p.Kind.Id.StartsWith("regulator", StringComparison.Ordinal) || p.Kind.Id is "cut-out" or "alternator-regulator").Where(IsWired)]);
+        return new(machines, [.. circuit.Parts.Where(p => DecisionTable.Standard.Kinds["regulators"].Contains(p.Kind.Id)).Where(IsWired)]);
     }
 
     /// <summary>The terminal from which a set feeds the vehicle: the regulator's beyond its cut-out, else the machine's own.</summary>

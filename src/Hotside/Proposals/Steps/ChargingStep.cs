@@ -17,12 +17,18 @@ internal static class ChargingStep
         if (isVolts && choice == "keep")
             throw new ArgumentException($"charging=keep goes with a change of polarity alone: {set.Machines[0].Id} cannot charge {work.Draft.System}.");
         bool isGenerator = set.Machines.All(Trade.IsGenerator);
-        if (!isVolts && !(work.Choices.IsStated("charging") && choice != "keep")) choice = "keep";
+        if (!isVolts && !(work.Choices.IsStated("charging") && choice != "keep")) work.Choices.Settle("charging", choice = "keep");
         if (work.Thought.Circuit.Sources.Any(s => s.Element.When is null && !s.PlusIsFeed))
         {
             // Those for positive ground are rare, and no kind of the catalogue.
-            if (!isGenerator && work.Target.Turns || choice == "alternator" && work.Choices.IsStated("charging"))
-                throw new ArgumentException($"An alternator for {work.Draft.System} is a special one, and none is proposed{(isGenerator ? "; take charging=generator" : $": {set.Machines[0].Id} would be destroyed")}.");
+            if (!isGenerator && work.Target.Turns)
+            {
+                string volts = Numbers.Brief(work.Draft.System.Volts.Max());
+                foreach (var part in set.Machines.Concat(set.Regulators)) work.DecideBy("positive-alternator", part.Id, ("was", "minus on the return"), ("to", $"{volts} V with plus on the return"));
+                return null;
+            }
+            if (choice == "alternator" && work.Choices.IsStated("charging"))
+                throw new ArgumentException($"An alternator for {work.Draft.System} is a special one, and none is proposed; take charging=generator.");
             if (choice == "alternator" && isGenerator) choice = "generator";
         }
         if (!isGenerator || choice == "generator") Renew(work, set, isVolts);

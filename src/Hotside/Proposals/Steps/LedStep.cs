@@ -1,4 +1,6 @@
+using Hotside.Checks;
 using Hotside.Circuits;
+using Hotside.Proposals.Rules;
 
 namespace Hotside.Proposals.Steps;
 
@@ -7,6 +9,9 @@ internal static class LedStep
 {
     // An LED lamp takes 10 to 20 % of a filament's current for its light (common practice, no source).
     private const double Share = 0.14;
+
+    /// <summary>Whether lamps of a kind become LED lamps: those of one filament and two wires.</summary>
+    public static bool Replaces(string kind) => DecisionTable.Standard.Kinds["becomes led"].Contains(kind);
 
     /// <summary>All lamps of a circuit, for a job of its own.</summary>
     public static void Run(Workbench work)
@@ -19,14 +24,17 @@ internal static class LedStep
     public static void Of(Workbench work, string id)
     {
         var part = work.Draft.Part(id);
-        if (part.Kind.Id != "lamp")
+        if (!Replaces(part.Kind.Id))
         {
-            if (part.Kind.Elements.Any(e => e.Type == ElementType.Lamp && !e.IsOneWay) && !part.Kind.Id.StartsWith("led-", StringComparison.Ordinal) && !work.IsDecided(id))
+            if (part.Kind.Elements.Any(e => e.Type == ElementType.Lamp && !e.IsOneWay) && !part.Kind.Elements.Any(Trade.IsLed) && !work.IsDecided(id))
                 work.Decide(id, DecisionKind.Keep, "a headlamp, a charge lamp or a lamp with two filaments stays a filament: light, exciting current and type approval hang on it");
             return;
         }
         var load = work.Before.Study.Loads.First(l => l.Part.Id == id);
-        if (!load.InSeriesWith.IsEmpty || work.Before.Study.Loads.Any(l => l.InSeriesWith.Contains(load.Name)))
+        // A pilot that has got its own return parts the ways.
+        bool IsParted(string part) => work.Decisions.Any(d => d.Item == part && d.Rule == "pilot");
+        if (IsParted(id)) return;
+        if (!load.InSeriesWith.IsEmpty || work.Before.Study.Loads.Any(l => !IsParted(l.Part.Id) && l.InSeriesWith.Contains(load.Name)))
         {
             if (!work.IsDecided(id)) work.Decide(id, DecisionKind.Keep, "current of another lamp returns through its filament");
             return;
@@ -50,9 +58,9 @@ internal static class LedStep
     /// <summary>A flasher that is timed by filaments gives way to one that minds no load.</summary>
     public static void Flashers(Workbench work)
     {
-        foreach (var part in work.Draft.Circuit.Parts.Where(p => p.Kind.Current == "timed" && p.Kind.Id == "thermal-flasher").ToArray())
+        foreach (var part in work.Draft.Circuit.Parts.Where(Trade.IsThermalFlasher).ToArray())
         {
-            if (work.Now.Study.Loads.All(l => !l.Part.Kind.Id.StartsWith("led-", StringComparison.Ordinal) || l.Paths.All(w => !w.HotWay.Contains(part.Id)))) continue;
+            if (work.Now.Study.Loads.All(l => !Trade.IsLed(l.Element) || l.Paths.All(w => !w.HotWay.Contains(part.Id)))) continue;
             var kind = work.Draft.KindOf("electronic-flasher");
             work.Draft.Replace(part.Id, part.Spec with { Kind = kind, Ratings = [new("V", new(work.Draft.System.Volts[0], Unit.Volt)), new("A", new(10, Unit.Ampere))] }, "LED lamps do not heat a thermal one");
             work.Draft.Note(part.Id).Reason = "LED lamps do not heat a thermal one";

@@ -39,7 +39,7 @@ internal static class LoadStep
         if (rule.Decision == DecisionKind.Check && choice != "replace" || choice == "keep" && rule.Decision == DecisionKind.Replace)
         {
             work.Decide(part.Id, DecisionKind.Check, reason, rule, exposure);
-            work.Draft.Note(part.Id).Works.Add(rule.Work ?? "stays; never hold it on longer than 10 s, for its coil takes four times the heat");
+            work.Draft.Note(part.Id).Works.Add(rule.Work!);
             return;
         }
         if (choice == "dropper" && DropperStep.Run(work, part, rule, exposure, reason)) return;
@@ -57,7 +57,6 @@ internal static class LoadStep
         work.Decide(part.Id, DecisionKind.Replace, reason, rule, exposure);
         if (!equal.Stated && rule.Needs is { } unit) work.Ask(part.Id, $"{Called(unit)}? the file states none; what is usual was taken");
         else if (equal.Work.Length > 0) work.Ask(part.Id, $"stamped {Called(unit: rule.Needs!)}? {equal.Work}");
-        if (exposure.Element.Type == ElementType.Gauge) work.Ask(part.Id, "is its sender of the same set? a gauge and its sender are a pair, and the sender in this file is the old one");
         if (part.Kind.Polarity == "reverses" || part.Kind.Polarity == "destroyed") work.Ask(part.Id, $"is the new one made for {work.Draft.System}?");
     }
 

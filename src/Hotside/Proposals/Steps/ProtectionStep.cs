@@ -1,12 +1,13 @@
 using Hotside.Checks.Protection;
 using Hotside.Circuits;
+using Hotside.Proposals.Rules;
 
 namespace Hotside.Proposals.Steps;
 
 /// <summary>A fuse at the beginning of every hot run that has none; starter cables go without, by custom.</summary>
 internal static class ProtectionStep
 {
-    private const double MostMetres = FarProtection.Bare;
+    public const double MostMetres = FarProtection.Bare;
 
     /// <summary>Fits the fuses.</summary>
     public static void Run(Workbench work)
@@ -15,16 +16,27 @@ internal static class ProtectionStep
         for (int round = 0; round < 40; round++)
         {
             var branch = work.Now.Checked.Unfused.FirstOrDefault(b => (!b.Loads.IsEmpty || !b.Batteries.IsEmpty || (b.Protections.Any(p => p.Metres > MostMetres) && b.Conductors[0].Wire.Size?.Area < FeedWay.CableArea)) && b.Bare.Any(c => !work.Draft.Note(c.Id).IsFused));
-            if (branch is null) return;
+            if (branch is null) break;
             var wire = branch.Bare.First(c => !work.Draft.Note(c.Id).IsFused);
             work.Draft.Note(wire.Id).IsFused = true;
             End near = NearEnd(work, branch.Source, wire);
             string fed = string.Join(", ", branch.Loads.Concat(branch.Batteries).Select(p => p.Id).Distinct().Take(3));
             string reason = fed.Length > 0 ? $"nothing would open if {wire.Id} touched metal; it feeds {fed}" : $"nothing would open if {wire.Id} touched metal, for the next fuse is too far along";
-            string fuse = work.Draft.Fit(new(work.Draft.KindOf("fuse")) { Name = branch.Loads.Select(p => p.Id).Distinct().Count() == 1 && !branch.Loads[0].Kind.TakesAnyTerminal ? branch.Loads[0].Title : "Main fuse", Joints = [new("1", near)] }, reason);
+            string fuse = work.Draft.Fit(new(work.Draft.KindOf("fuse")) { Name = branch.Loads.Select(p => p.Id).Distinct().Count() == 1 && !branch.Loads[0].Kind.TakesAnyTerminal ? branch.Loads[0].Title : Called(work, wire, near), Joints = [new("1", near)] }, reason);
             work.Draft.Move(wire.Id, near, End.At(fuse, "2"), "the fuse goes where the feed begins, within 0.18 m of it");
             work.Decide(fuse, DecisionKind.Fit, reason);
         }
+        // Cables as thick as a starter's have no plain fuse; what is to guard them is for the owner to say.
+        foreach (var cable in work.Now.Checked.Unfused.Where(b => !b.Protections.IsEmpty && b.Conductors[0].Wire.Size?.Area >= FeedWay.CableArea).Select(b => b.Conductors[0].Id).Distinct())
+            work.Ask(cable, DecisionTable.Standard["main-cable"].Question!);
+    }
+
+    /// <summary>What a fuse at the beginning of a feed is called: after the part that it leads to, or the main fuse where it begins at a battery or a starter's stud.</summary>
+    public static string Called(Workbench work, Conductor wire, End near)
+    {
+        bool isMain = near.Part is { } id && work.Draft.Part(id) is var from && (from.IsStandingSource || from.Kind.Voltage == "brief");
+        string? to = wire.Ends.Where(e => e != near).Select(e => e.Part).FirstOrDefault();
+        return isMain || to is null || work.Draft.Part(to) is { Kind.Elements.IsEmpty: true, Name: null } ? "Main fuse" : work.Draft.Part(to).Title;
     }
 
     // The end that the source reaches without the wire itself.

@@ -24,12 +24,22 @@ internal static class RelayStep
             {
                 var (feed, _) = (part.Kind.TerminalNamed(contact.From) ?? contact.From, contact.To);
                 var fed = loads.Where(l => l.Paths.Any(p => Passes(work, p, part, contact, feed))).ToArray();
-                if (fed.Length == 0 || ReasonFor(work, part, contact, fed) is not { } reason) continue;
-                Insert(work, part, contact, fed, reason);
+                if (fed.Length == 0) continue;
+                if (ReasonFor(work, part, contact, fed) is { } reason) Insert(work, part, contact, fed, reason);
+                else if (work.Scope.IsWhole) KeepRated(work, part, contact, fed);
             }
         }
         foreach (var load in work.Now.Study.Loads.Where(l => l.Side == SwitchedSide.GroundSwitched && !l.Element.IsInternal && l.SwitchedBy.Any(s => s != l.Part.Id) && work.Draft.Before.FindPart(l.Part.Id) is not null))
             work.Comment(load.Part.Id, $"it stays ground-switched by {string.Join(", ", work.Draft.Before.Parts.Select(p => p.Id).Where(p => p != load.Part.Id && load.SwitchedBy.Contains(p)))}, which is sound while its case touches no metal; both its terminals are hot at rest");
+    }
+
+    // What a rating bears it bears at other volts, too, as long as the power is the same; that is said, for relays are so often fitted by habit.
+    private static void KeepRated(Workbench work, Part part, Element contact, LoadStudy[] fed)
+    {
+        if (part.Rated(contact.Name, Unit.Ampere) is not { } rating || work.IsDecided(part.Id) || work.Target.Factor == 1 || fed.All(l => l.Element.Type == ElementType.Coil)) return;
+        double now = Math.Abs(work.Now.Greatest(part, contact).Amperes), was = Math.Abs(work.Before.Greatest(part, contact).Amperes);
+        if (now < LeastAmperes || now > was) return;
+        work.DecideBy("rated-contact", part.Id, ("now", Numbers.Plain(now, 1)), ("was", Numbers.Plain(was, 1)), ("rating", Numbers.Brief(rating)));
     }
 
     private static bool IsByHand(Part part, Element contact) =>
@@ -49,7 +59,7 @@ internal static class RelayStep
     }
 
     private static bool IsForStarter(CircuitStudy study, LoadStudy load) =>
-        load.Part.IsStarter(load.Element) || load.Part.Kind.Id.StartsWith("starter", StringComparison.Ordinal) || study.Loads.Any(l => l.Part.IsStarter(l.Element) && l.Chain.Contains(load.Part.Id));
+        load.Part.IsStarter(load.Element) || load.Part.Kind.Voltage == "brief" || study.Loads.Any(l => l.Part.IsStarter(l.Element) && l.Chain.Contains(load.Part.Id));
 
     private static string? ReasonFor(Workbench work, Part part, Element contact, LoadStudy[] fed)
     {
@@ -61,7 +71,7 @@ internal static class RelayStep
         if (isCoil || amperes < (isNamed ? 0.05 : LeastAmperes)) return null;
         if (!work.Scope.IsWhole) return isNamed && fed.Any(l => IsNearest(l, part)) ? $"{part.Id} then carries a coil's current, not {now} A" : null;
         string choice = work.Choices["relay"];
-        if (rating is { } most && amperes > most * Tolerance && amperes > before * More) return $"{part.Id} would carry {now} A, and is made for {Numbers.Brief(most)} A";
+        if (rating is { } most && amperes > most * Tolerance && (work.Target.Factor != 1 || amperes > before * More)) return $"{part.Id} would carry {now} A, and is made for {Numbers.Brief(most)} A";
         if (rating is null && amperes > before * More) return $"{part.Id} has no rating and would carry {now} A, {was} A before";
         if (work.Target.Factor == 1 && choice != "always") return null;
         bool isHorn = fed.Any(l => l.Element.Type == ElementType.Horn), isHeadlamp = fed.Any(l => Trade.IsHeadlamp(l.Part));

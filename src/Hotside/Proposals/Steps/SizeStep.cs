@@ -72,6 +72,8 @@ internal static class SizeStep
         var was = work.Before.Sizes.Conductors.FirstOrDefault(c => c.Conductor.Id == sizing.Conductor.Id);
         foreach (var rule in sizing.Rules.Where(r => r.Outcome == SizingOutcome.Failed))
         {
+            // Before a feed is renewed for the fuses ahead alone it gets one of its own.
+            if (rule.Rule == SizingRule.Fuse && work.Scope.IsWhole && FeedFuseStep.Helps(work, sizing)) continue;
             if (was?.By(rule.Rule) is { Outcome: SizingOutcome.Failed, Share: { } before } && rule.Share <= before * 1.02) continue;
             return rule.Rule switch
             {

@@ -28,12 +28,12 @@ internal static class SourceStep
     {
         if (work.Target.IsSame) return;
         Apply(work.Draft, work.Target);
-        var rule = DecisionTable.Standard["battery"];
+        var rule = DecisionTable.Standard[work.Target.Factor != 1 ? "battery" : "battery-turned"];
         foreach (var part in work.Draft.Before.Parts.Where(p => p.IsStandingSource))
         {
             string reason = work.ReasonOf(rule, null);
             work.Draft.Note(part.Id).Reason = reason;
-            work.Decide(part.Id, work.Target.Factor != 1 ? DecisionKind.Replace : DecisionKind.Reverse, reason, rule);
+            work.Decide(part.Id, rule.Decision, reason, rule);
             work.Draft.Note(part.Id).Works.Add($"prove its polarity with a meter before a cable goes on, and mark its tray {work.Draft.System.ToString().ToUpperInvariant().Replace(",", "", StringComparison.Ordinal)}");
             if (work.Target.Factor == 1) continue;
             double? was = part.Rated(part.Kind.Elements.First(e => e.IsSource).Name, Unit.AmpereHour);

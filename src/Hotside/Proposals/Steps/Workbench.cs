@@ -17,9 +17,11 @@ internal sealed class Workbench
         this.cancel = cancel;
         (Target, Choices, Scope) = (target, choices, scope);
         Draft = new(before, target.System);
-        Before = new(before, cancel);
+        Bench found = new(before, cancel);
+        var strapped = target.IsSame ? before : StrapStep.Strapped(found);
+        Before = ReferenceEquals(strapped, before) ? found : new(strapped, cancel);
         // All else counts as before: what states no volts is made for the old ones.
-        Draft thought = new(before, before.System with { Ground = target.System.Ground });
+        Draft thought = new(strapped, before.System with { Ground = target.System.Ground });
         SourceStep.Apply(thought, target);
         Thought = new(thought.Circuit, cancel);
         Exposures = new(Before, Thought);
@@ -68,9 +70,10 @@ internal sealed class Workbench
     public Decision Decide(string item, DecisionKind kind, string reason, DecisionRule? rule = null, Exposure? exposure = null)
     {
         string title = Draft.Circuit.FindPart(item)?.Title ?? Draft.Before.FindPart(item)?.Title ?? "wire";
-        Decision decision = new(item, title, kind, reason) { Rule = rule?.Id ?? "", Source = rule?.Source, Caution = rule?.Caution, Figures = exposure?.Told };
+        Decision decision = new(item, title, kind, reason) { Rule = rule?.Id ?? "", Source = rule?.Source, Caution = kind == rule?.Decision ? rule.Caution : null, Figures = exposure?.Told };
         Decisions.Add(decision);
-        if (rule?.Caution is { } caution && kind != DecisionKind.Keep) Comment(item, caution);
+        // What is to be minded goes with what the rule decides, not with another choice.
+        if (rule?.Caution is { } caution && kind == rule.Decision && kind != DecisionKind.Keep) Comment(item, caution);
         return decision;
     }
 
@@ -91,6 +94,19 @@ internal sealed class Workbench
         .Replace("{to}", Draft.System.ToString(), StringComparison.Ordinal)
         .Replace("{volts}", Volts(exposure?.Volts ?? 0), StringComparison.Ordinal).Replace("{before}", Volts(exposure?.VoltsBefore ?? 0), StringComparison.Ordinal).Replace("{rated}", Numbers.Brief(exposure?.Rated ?? 0), StringComparison.Ordinal)
         .Replace("{was}", Numbers.Brief(Math.Abs(exposure?.AmperesBefore ?? 0)), StringComparison.Ordinal).Replace("{now}", Numbers.Brief(Math.Abs(exposure?.Amperes ?? 0)), StringComparison.Ordinal);
+
+    /// <summary>A sentence of the table with what a step puts in its places.</summary>
+    public static string Said(string sentence, params (string Place, string Text)[] texts) => texts.Aggregate(sentence, (said, text) => said.Replace("{" + text.Place + "}", text.Text, StringComparison.Ordinal));
+
+    /// <summary>Decides by a rule that a step asks for by its id: reason, caution, work and question, with what stands in their places.</summary>
+    public void DecideBy(string id, string item, params (string Place, string Text)[] texts)
+    {
+        var rule = DecisionTable.Standard[id];
+        texts = [.. texts, ("to", Draft.System.ToString())];
+        Decide(item, rule.Decision, Said(rule.Reason, texts), rule);
+        if (rule.Work is { } work) Draft.Note(item).Works.Add(Said(work, texts));
+        if (rule.Question is { } question) Ask(item, Said(question, texts));
+    }
 
     // Tenths of a volt about the nominal ones would only make alike reasons differ.
     private string Volts(double volts) =>
