@@ -1,7 +1,6 @@
 using System.Collections.Immutable;
 using System.Diagnostics.CodeAnalysis;
 using Hotside.Layouts.Passes;
-using Hotside.Symbols;
 
 namespace Hotside.Layouts;
 

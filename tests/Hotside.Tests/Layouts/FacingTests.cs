@@ -7,7 +7,7 @@ namespace Hotside.Tests.Layouts;
 /// <summary>Parts that may face either way, and ways of connectors that may stand in any order, do so where conductors cross less then.</summary>
 public class FacingTests
 {
-    // Counted before and after together. As the parts are given there are 1, 8, 11 and 14 (own measurement).
+    // Counted before and after together (own measurement, no published source); as the parts are given there are more.
     [Theory]
     [InlineData("gallery/charging", 0)]
     [InlineData("gallery/headlamps", 3)]

@@ -3,7 +3,6 @@ using Hotside.Kinds;
 using Hotside.Layouts;
 using Hotside.Reading;
 using Hotside.Studies;
-using Hotside.Symbols;
 using Hotside.Symbols.Texts;
 using Hotside.Tests.Support;
 using Hotside.Wording;

@@ -1,5 +1,3 @@
-using Hotside.Symbols;
-
 namespace Hotside.Tests.Layouts;
 
 /// <summary>Current runs down: what is nearer to hot stands above what is nearer to the return.</summary>
@@ -25,11 +23,10 @@ public class UprightTests
     }
 
     // All that its net has else lies above the field's terminal: no way round below the generator.
-    [Theory]
-    [InlineData("more/tractor-magneto.yaml", "w6")]
-    public void A_terminal_at_the_side_is_reached_from_where_its_conductor_comes(string job, string _)
+    [Fact]
+    public void A_terminal_at_the_side_is_reached_from_where_its_conductor_comes()
     {
-        var drawn = LaidOutJob.OfTests(job);
+        var drawn = LaidOutJob.OfTests("more/tractor-magneto.yaml");
         var field = drawn.Pin("G2", "F");
         var wire = drawn.Plan.Input.Wires.Zip(drawn.Layout.Wires).First(w => w.Second.Points[0] == field || w.Second.Points[^1] == field);
         Assert.All(wire.Second.Points, p => Assert.True(p.Y <= field.Y));
