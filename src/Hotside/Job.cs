@@ -162,9 +162,10 @@ public sealed partial class Job
             ?? throw new ArgumentException($"The drawing does not fit on one {options.Page}; it needs {search.Smallest().Furniture.Size.Called}, or several sheets.", nameof(options));
     }
 
-    private static Sheet? Resembling(PaperSearch search, View view, DrawingOptions options, CancellationToken cancel)
+    private Sheet? Resembling(PaperSearch search, View view, DrawingOptions options, CancellationToken cancel)
     {
-        if (options.Like is not { } like) return null;
+        // The same job gives the same drawing without any memory.
+        if (options.Like is not { } like || like.ToYaml() == ToYaml()) return null;
         var (plan, request) = like.Planned(view, options, cancel);
         return new PaperSearch(plan, plan.WithCloseRelays, request, cancel).On(options.Page) is { } before ? search.Like(before, options.Page == Page.Fit) : null;
     }

@@ -1,5 +1,4 @@
 using System.CommandLine;
-using Hotside.Drawings;
 
 namespace Hotside.Tool.Commands;
 

@@ -33,7 +33,7 @@ internal sealed class Arrangement
         union = Turning.Of(union, Heights.Of(union), memory);
         var heights = Heights.Of(union);
         this.input = input.IsOverlaid ? input.AllSeen() : input;
-        Take(Arranged.Of(union, heights, memory, input.IsOverlaid, cancel));
+        Take(Arranged.Of(union, heights, memory, input.IsOverlaid, input.HangsHigh, cancel));
         if (input.TellsPins && memory is null) SetApart(union, heights, cancel);
     }
 

@@ -27,6 +27,9 @@ internal sealed record Sheet(SheetRequest Request, Furniture Furniture, DrawingP
         }
     }
 
+    /// <summary>By which of the search's ways it is drawn.</summary>
+    public int Way { get; init; }
+
     /// <summary>The zone of the middle of what is drawn in a box in a view; <see langword="null"/> where the view does not show it.</summary>
     public string? ZoneOf(string box, SeenIn view)
     {

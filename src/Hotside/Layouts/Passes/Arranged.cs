@@ -13,7 +13,7 @@ internal sealed record Arranged(Netlist Netlist, RowPlan Rows, ImmutableArray<Te
     public ImmutableHashSet<int> Apart { get; init; } = [];
 
     /// <summary>From nets to rows and order; from what an earlier layout remembers, whatever need not change.</summary>
-    public static Arranged Of(Union union, Heights heights, LayoutMemory? memory, bool isOverlaid, CancellationToken cancel)
+    public static Arranged Of(Union union, Heights heights, LayoutMemory? memory, bool isOverlaid, bool hangsHigh, CancellationToken cancel)
     {
         ImmutableHashSet<int> apart = memory is null ? [] : [.. union.Lines.Where(l => memory.Apart.Contains(l.Name)).Select(l => l.Id)];
         var netlist = Nets.Of(union, heights, apart);
@@ -21,7 +21,7 @@ internal sealed record Arranged(Netlist Netlist, RowPlan Rows, ImmutableArray<Te
         if (isOverlaid) netlist = netlist.AllSeen();
         if (memory is not null) netlist = Facings.AsBefore(netlist, memory);
         var known = memory is null ? null : new Recollection(memory, netlist);
-        var rows = RowsOf(netlist, union, known);
+        var rows = RowsOf(netlist, union, known, hangsHigh);
         var text = Texts(netlist, rows);
         var pins = SidePins.Of(netlist, rows);
         var faced = netlist;
@@ -38,7 +38,8 @@ internal sealed record Arranged(Netlist Netlist, RowPlan Rows, ImmutableArray<Te
         return new(faced, rows, text, ordered.ToImmutable()) { Apart = apart };
     }
 
-    private static RowPlan RowsOf(Netlist netlist, Union union, Recollection? known) => Passes.Rows.Of(netlist, Directions.Of(netlist, Heights.Of(union), known), known);
+    private static RowPlan RowsOf(Netlist netlist, Union union, Recollection? known, bool hangsHigh) =>
+        Passes.Rows.Of(netlist, Directions.Of(netlist, Heights.Of(union), known), known, hangsHigh);
 
     // Alike parts that hang on one net in one row get one width of text, so that they stand at one pitch.
     private static ImmutableArray<TextRoom> Texts(Netlist netlist, RowPlan rows)

@@ -18,7 +18,8 @@ internal sealed class FuseJudge
     public FuseJudge(CircuitModel model, WorstCurrents currents)
     {
         this.currents = currents;
-        Protections = new(currents.Graph);
+        // A fusible link is judged by its gauge.
+        Protections = new(currents.Graph, d => d.Part.Rated(d.Element.Name, Unit.Awg) is not null ? LeastCut.Unknown : TakenRating(d));
         inrush = new(model);
     }
 

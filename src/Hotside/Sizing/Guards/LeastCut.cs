@@ -1,7 +1,6 @@
 using System.Collections.Immutable;
 using Hotside.Solving;
 using QuikGraph;
-using QuikGraph.Algorithms;
 using QuikGraph.Algorithms.MaximumFlow;
 
 namespace Hotside.Sizing.Guards;
@@ -12,8 +11,10 @@ namespace Hotside.Sizing.Guards;
 /// </summary>
 internal static class LeastCut
 {
-    // More than any fuse: what is not stated limits nothing.
-    private const double Unstated = 1e6, Endless = 1e9;
+    /// <summary>The rating of what limits nothing that is known, more than any fuse's.</summary>
+    public const double Unknown = 1e6;
+
+    private const double Endless = 1e9;
 
     // Ratings have no finer steps than a tenth of an ampere.
     private const double Nothing = 1e-6;
@@ -23,9 +24,10 @@ internal static class LeastCut
 
     /// <summary>The devices of the cut; empty where none is reached.</summary>
     /// <param name="devices">The devices, with the zones on both sides of each.</param>
+    /// <param name="ratingOf">What a device lets through for good, in amperes.</param>
     /// <param name="sources">The zones in which a source stands.</param>
     /// <param name="place">The zone of the place.</param>
-    public static ImmutableArray<ModelElement> Of(IReadOnlyList<(int A, int B, ModelElement Device)> devices, IReadOnlyCollection<int> sources, int place)
+    public static ImmutableArray<ModelElement> Of(IReadOnlyList<(int A, int B, ModelElement Device)> devices, Func<ModelElement, double> ratingOf, IReadOnlyCollection<int> sources, int place)
     {
         var graph = new BidirectionalGraph<int, Edge<int>>();
         Dictionary<Edge<int>, double> capacities = [];
@@ -39,7 +41,7 @@ internal static class LeastCut
         foreach (int zone in sources) Lead(Supply, zone, Endless);
         foreach (var (a, b, device) in devices)
         {
-            double amperes = Protection.RatingOf(device) ?? Unstated;
+            double amperes = ratingOf(device);
             Lead(a, b, amperes);
             Lead(b, a, amperes);
         }

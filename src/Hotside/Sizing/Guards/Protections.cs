@@ -9,13 +9,17 @@ namespace Hotside.Sizing.Guards;
 internal sealed class Protections
 {
     private readonly InLineGraph graph;
+    private readonly Func<ModelElement, double> ratingOf;
+    private readonly Dictionary<ModelElement, double> ratings = [];
     private readonly bool[] feeds, batteries;
     private readonly Dictionary<int, Protection> known = [];
 
     /// <summary>The protections of a circuit.</summary>
-    public Protections(InLineGraph graph)
+    /// <param name="graph">What current may take.</param>
+    /// <param name="ratingOf">What a device lets through for good, in amperes; asked once of each.</param>
+    public Protections(InLineGraph graph, Func<ModelElement, double> ratingOf)
     {
-        this.graph = graph;
+        (this.graph, this.ratingOf) = (graph, ratingOf);
         (feeds, batteries) = (new bool[graph.Return + 1], new bool[graph.Return + 1]);
         foreach (var source in graph.Model.Circuit.Sources)
         {
@@ -62,8 +66,10 @@ internal sealed class Protections
             where edge.Element is { } element && IsDevice(element) && edge.A != graph.Return && edge.B != graph.Return && !zones.AreOne(edge.A, edge.B)
             select (zones.Find(edge.A), zones.Find(edge.B), edge.Element!)).ToArray();
         int[] sources = [.. Enumerable.Range(0, graph.Return).Where(v => feeds[v] && !near[v]).Select(zones.Find).Distinct()];
-        return between.Length == 0 || sources.Length == 0 ? [] : LeastCut.Of(between, sources, zones.Find(end));
+        return between.Length == 0 || sources.Length == 0 ? [] : LeastCut.Of(between, RatingOf, sources, zones.Find(end));
     }
+
+    private double RatingOf(ModelElement device) => ratings.TryGetValue(device, out double known) ? known : ratings[device] = ratingOf(device);
 
     private bool Any(bool[] marked, bool[] reached)
     {
