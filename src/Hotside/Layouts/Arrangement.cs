@@ -1,6 +1,6 @@
 using System.Collections.Immutable;
-using System.Diagnostics.CodeAnalysis;
 using Hotside.Layouts.Passes;
+using Hotside.Symbols;
 
 namespace Hotside.Layouts;
 
@@ -10,19 +10,18 @@ namespace Hotside.Layouts;
 /// </summary>
 internal sealed class Arrangement
 {
-    private const int MostPassers = 4, MostGap = 9, MostGrowth = 12, GrowthForOwnRun = 3, GrowthWhereOverlaid = 10;
+    private const int MostGap = 9, MostGrowth = 12, GrowthForOwnRun = 3, GrowthWhereOverlaid = 10;
 
     // Lines further apart, for labels that find no room between them.
     private static readonly int[] Wider = [0, 2, 4];
 
     private readonly LayoutInput input;
+    private readonly Netlist netlist;
     private readonly LayoutMemory? memory;
-    private Netlist netlist;
-    private Recollection? known;
-    private RowPlan rows;
-    private SidePins sides;
-    private ImmutableArray<TextRoom> text;
-    private ImmutableHashSet<int> apart;
+    private readonly Recollection? known;
+    private readonly RowPlan rows;
+    private readonly SidePins sides;
+    private readonly ImmutableArray<TextRoom> text;
     private readonly Dictionary<LayoutOptions, Layout> layouts = [];
     private readonly Dictionary<(int BoxToBox, int WireToBox, int Track), PlannedBlock[]> columns = [];
 
@@ -32,13 +31,28 @@ internal sealed class Arrangement
         var union = Union.Of(input);
         union = Turning.Of(union, Heights.Of(union), memory);
         var heights = Heights.Of(union);
-        this.input = input.IsOverlaid ? input.AllSeen() : input;
-        Take(Arranged.Of(union, heights, memory, input.IsOverlaid, input.HangsHigh, cancel));
-        if (input.TellsPins && memory is null) SetApart(union, heights, cancel);
+        netlist = Nets.Of(union, heights);
+        // Which conductors are one net is told by each circuit; what must keep clear of each other, by what is shown together.
+        if (input.IsOverlaid) (netlist, input) = (netlist.AllSeen(), input.AllSeen());
+        this.input = input;
+        known = memory is null ? null : new(memory, netlist);
+        rows = Rows.Of(netlist, Directions.Of(netlist, Heights.Of(union), known), known);
+        sides = SidePins.Of(netlist, rows);
+        text = Texts(netlist, rows);
+        Ordered =
+        [
+            // Blocks that were set side by side once stay so: all columns are solved together then.
+            .. (known is null ? Blocks.Of(netlist) : Blocks.Undivided(netlist)).Select(b =>
+            {
+                cancel.ThrowIfCancellationRequested();
+                var lattice = Layering.Of(netlist, rows, sides, b);
+                return (b, lattice, known is null ? Tracks.Of(lattice, netlist, text) : Tracks.AsBefore(lattice, known));
+            }),
+        ];
     }
 
     /// <summary>The blocks with what has been decided of their order.</summary>
-    public ImmutableArray<(Block Block, Lattice Lattice, SeatOrder Order)> Ordered { get; private set; }
+    public ImmutableArray<(Block Block, Lattice Lattice, SeatOrder Order)> Ordered { get; }
 
     /// <summary>The arrangement of an input; from a previous layout it takes over whatever need not change.</summary>
     public static Arrangement Of(LayoutInput input, Layout? previous = null, CancellationToken cancel = default) => new(input, previous?.Memory, cancel);
@@ -56,32 +70,6 @@ internal sealed class Arrangement
             if (best.Labels.Length == input.Wires.Count(w => w.HasLabel)) break;
         }
         return layouts[options] = best!;
-    }
-
-    [MemberNotNull(nameof(netlist), nameof(rows), nameof(sides), nameof(apart))]
-    private void Take(Arranged arranged)
-    {
-        (netlist, rows, text, Ordered) = arranged;
-        apart = arranged.Apart;
-        known = memory is null ? null : new(memory, netlist);
-        sides = SidePins.Of(netlist, rows);
-        layouts.Clear();
-        columns.Clear();
-    }
-
-    // Conductors that seem to end at a strange pin run beside their net, unless they would cross it there.
-    private void SetApart(Union union, Heights heights, CancellationToken cancel)
-    {
-        var found = new Arranged(netlist, rows, text, Ordered);
-        ImmutableHashSet<int> passing = Passers.Of(found);
-        for (int round = 0; round < MostPassers && !passing.IsEmpty && Passers.SetApart(union, heights, found, passing, input.IsOverlaid) is { } arranged; round++)
-        {
-            Take(arranged);
-            var crossing = Passers.Crossing(netlist, At(new(), cancel));
-            if (crossing.IsEmpty) return;
-            passing = passing.Except(crossing);
-        }
-        Take(found);
     }
 
     private Layout Spaced(LayoutOptions options, LayoutOptions asked, CancellationToken cancel)
@@ -109,6 +97,20 @@ internal sealed class Arrangement
         return columns[key] = [.. Ordered.Select((o, i) => new PlannedBlock(o.Block, o.Lattice, set[i].Columns, shifts[i]))];
     }
 
+    // Alike parts that hang on one net in one row get one width of text, so that they stand at one pitch.
+    private static ImmutableArray<TextRoom> Texts(Netlist netlist, RowPlan rows)
+    {
+        TextRoom[] text = [.. netlist.Stands.Select(s => new TextRoom(s.TextModules(SeenIn.Before), s.TextModules(SeenIn.After)))];
+        foreach (var net in netlist.Nets)
+            foreach (var twins in net.Taps.Select(t => netlist.StandOf(netlist.Taps[t])).Where(s => s >= 0 && netlist.Stands[s].Shape.Length > 0).Distinct()
+                .GroupBy(s => (netlist.Stands[s].Shape, rows.RowOf[s])).Where(g => g.Count() > 1))
+            {
+                var widest = new TextRoom(twins.Max(s => text[s].Before), twins.Max(s => text[s].After));
+                foreach (int stand in twins) text[stand] = widest;
+            }
+        return [.. text];
+    }
+
     // At another spacing only rows and order can be kept.
     private Recollection? KnownAt(LayoutOptions spacing) => memory?.Spacing == spacing ? known : null;
 
@@ -126,11 +128,11 @@ internal sealed class Arrangement
             var levels = Heightening.Of(rows, netlist, blocks, options, extra, then);
             var layout = Placement.Of(input, netlist, rows, sides, text, blocks, levels, options, then);
             var room = new TakenRoom(input, layout.Boxes, layout.Wires, layout.Rails, levels.Bottom);
-            var (boxes, nameless) = NodeTexts.Of(input, layout.Boxes, layout.Rails, room, near: attempt < GrowthForOwnRun);
+            var (boxes, nameless) = NodeTexts.Of(input, layout.Boxes, layout.Rails, room);
             var (labels, unplaced) = Labels.Of(input, layout.Wires, room, attempt >= (input.IsOverlaid ? GrowthWhereOverlaid : GrowthForOwnRun), urgent);
             ImmutableArray<int> failed = [.. nameless, .. unplaced];
             if (failed.IsEmpty || attempt == MostGrowth)
-                return layout with { Boxes = boxes, Labels = labels, Memory = Recollection.Remembered(netlist, rows, blocks, [.. Ordered.Select(o => o.Order.Places)], layout, levels, asked, options, apart) };
+                return layout with { Boxes = boxes, Labels = labels, Memory = Recollection.Remembered(netlist, rows, blocks, [.. Ordered.Select(o => o.Order.Places)], layout, levels, asked, options) };
             extra = Grown(extra, failed, levels);
         }
     }

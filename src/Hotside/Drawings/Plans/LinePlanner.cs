@@ -106,9 +106,10 @@ internal sealed class LinePlanner
     {
         Change.TakenOut => Look.TakenOut,
         Change.RunNew => Look.New,
-        Change.Moved or Change.UsedElsewhere => Look.Moved,
+        Change.Moved => Look.Moved,
         Change.MovedAndRenewed => isBefore ? Look.Moved : Look.Renewed,
         Change.Renewed => isBefore ? Look.ToBeRenewed : Look.Renewed,
+        Change.UsedElsewhere => isBefore ? Look.TakenOut : Look.New,
         _ => Look.Kept,
     };
 

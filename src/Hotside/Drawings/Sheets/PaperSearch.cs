@@ -29,7 +29,7 @@ internal sealed class PaperSearch
     public PaperSearch(DrawingPlan plan, Func<DrawingPlan> close, SheetRequest request, CancellationToken cancel)
     {
         (this.plan, this.close, this.request, this.cancel) = (plan, close, request, cancel);
-        candidates = [.. Plans.Select(p => new Lazy<Candidate>(() => Candidate.Of(p(), cancel)))];
+        candidates = [new(() => Candidate.Of(plan, cancel)), new(() => Candidate.Of(close(), cancel))];
     }
 
     /// <summary>The sheet on a page that is asked for; <see langword="null"/> where it does not hold the drawing.</summary>
@@ -44,7 +44,7 @@ internal sealed class PaperSearch
     public Sheet Smallest() => SheetSize.Series.Select(On).FirstOrDefault(s => s is not null) ?? Grown();
 
     /// <summary>
-    /// The calmest spacing that a paper holds, at closer spacing, with narrow relays, with loads higher up, with no part turned, or standing, if it must be; <see langword="null"/> where it holds nothing of that.
+    /// The calmest spacing that a paper holds, at closer spacing, with narrow relays, or standing, if it must be; <see langword="null"/> where it holds nothing of that.
     /// </summary>
     public Sheet? On(SheetSize size)
     {
@@ -52,10 +52,10 @@ internal sealed class PaperSearch
         {
             if (FurnitureOn(paper, candidates[0].Value.Plan) is not { } furniture) continue;
             bool isHopeless = false;
-            foreach (var (candidate, way) in candidates.TakeWhile(_ => !isHopeless).Select((c, i) => (c.Value, i)))
+            foreach (var candidate in candidates.TakeWhile(_ => !isHopeless).Select(c => c.Value))
                 foreach (var options in Spacings)
                 {
-                    Sheet natural = new(request, furniture, candidate.Plan, candidate.Arrangement.At(options, cancel), standing) { Way = way };
+                    Sheet natural = new(request, furniture, candidate.Plan, candidate.Arrangement.At(options, cancel), standing);
                     var rooms = natural.Rooms;
                     if (rooms.Hold) return natural with { Layout = Stretched(natural, candidate, options) };
                     isHopeless = rooms.SpareWidth < -MostSaved * furniture.Room.Width;
@@ -78,7 +78,7 @@ internal sealed class PaperSearch
     /// </summary>
     public Sheet? Like(Sheet before, bool isFitted)
     {
-        var alike = Plans[before.Way]();
+        var alike = before.Plan.HasCloseRelays ? close() : plan;
         if (Layout.Like(alike.Input, before.Layout, cancel) is not { } layout) return null;
         var sheet = isFitted ? Fitted(alike, layout, [before.Standing]) : On(before.Furniture.Size, alike, layout, before.Standing);
         return sheet.Rooms.Hold ? sheet with { Kept = before.Origins } : null;
@@ -108,9 +108,6 @@ internal sealed class PaperSearch
     // A paper narrower than the title block holds nothing.
     private Furniture? FurnitureOn(SheetSize paper, DrawingPlan plan) =>
         paper.Width - 120 < TitleBlock.Width || Furniture.Of(plan, request, paper) is not { Room.Height: > 0 } furniture ? null : furniture;
-
-    // From the one that shows most to the one that takes least.
-    private Func<DrawingPlan>[] Plans => [() => plan, close, plan.HungHigh, plan.AsGiven];
 
     // Beside each other on a lying sheet as long as that holds; a view alone on a lying sheet, or else a standing one.
     private IEnumerable<(SheetSize Paper, Standing Standing)> Ways(SheetSize size) => request.Views.Length == 1

@@ -17,43 +17,16 @@ internal static class Tracks
         if (byTrack.Crossings > FewCrossings && Improved(lattice, tracks, DepthFirst(lattice, tracks, inFile), WidthOf) is var other && other.Crossings < byTrack.Crossings) byTrack = other;
         var bySingle = Improved(lattice, singles, byTrack.Current().SelectMany(t => tracks[t].Parts), WidthOf);
         Twins.InFileOrder(lattice, bySingle, new(lattice, bySingle, WidthOf), tracks, s => netlist.Stands[s.Stand].Shape);
-        return Ordered(lattice, bySingle) with { Length = new TrunkLengths(lattice, bySingle, WidthOf).Total() };
+        return Ordered(lattice, bySingle);
 
-        int WidthOf(Seat seat) => Tracks.WidthOf(seat, netlist, text);
+        int WidthOf(Seat seat) => seat.IsStand ? netlist.Stands[seat.Stand].Width + text[seat.Stand].In(seat.Seen) + 1 : 2;
     }
-
-    /// <summary>The order of the same seats once some of their ends have moved, from the order that they had.</summary>
-    public static SeatOrder Again(Lattice lattice, Netlist netlist, ImmutableArray<TextRoom> text, SeatOrder before)
-    {
-        var singles = Strand.Singles(lattice);
-        int[] stood = [.. singles.OrderBy(s => before.Places[s.Seats[0]]).Select(s => s.Id)];
-        var alone = Tidied(singles, stood);
-        // A whole track may have to change sides of what it hangs on.
-        var tracks = Strand.Tracks(lattice, singles);
-        var (together, _) = Tidied(tracks, tracks.OrderBy(t => t.Parts.Average(p => Array.IndexOf(stood, p))).ThenBy(t => t.Id).Select(t => t.Id));
-        var after = Tidied(singles, together.Current().SelectMany(t => tracks[t].Parts.OrderBy(p => Array.IndexOf(stood, p))));
-        var (order, length) = (alone.Order.Crossings, alone.Length).CompareTo((after.Order.Crossings, after.Length)) <= 0 ? alone : after;
-        return Ordered(lattice, order) with { Length = length };
-
-        (StrandOrder Order, double Length) Tidied(ImmutableArray<Strand> strands, IEnumerable<int> start)
-        {
-            var order = new StrandOrder(lattice, strands, start);
-            var lengths = new TrunkLengths(lattice, order, s => WidthOf(s, netlist, text));
-            lengths.Tidy();
-            return (order, lengths.Total());
-        }
-    }
-
-    private static int WidthOf(Seat seat, Netlist netlist, ImmutableArray<TextRoom> text) => seat.IsStand ? netlist.Stands[seat.Stand].Width + text[seat.Stand].In(seat.Seen) + 1 : 2;
 
     /// <summary>The order as it was; what was not there then finds its place beside what it hangs on.</summary>
-    public static SeatOrder AsBefore(Lattice lattice, Recollection known) => InPlace(lattice, known.PlaceOf);
-
-    /// <summary>The order by places; what has none finds its place beside what it hangs on.</summary>
-    public static SeatOrder InPlace(Lattice lattice, Func<Seat, int?> placeOf)
+    public static SeatOrder AsBefore(Lattice lattice, Recollection known)
     {
         var singles = Strand.Singles(lattice);
-        double?[] place = [.. singles.Select(s => s.Seats.Select(i => (double?)placeOf(lattice.Seats[i])).FirstOrDefault(p => p >= 0))];
+        double?[] place = [.. singles.Select(s => s.Seats.Select(i => (double?)known.PlaceOf(lattice.Seats[i])).FirstOrDefault(p => p >= 0))];
         int[] added = [.. singles.Where(s => place[s.Id] is null).Select(s => s.Id)];
         var strandOf = new int[lattice.Seats.Length];
         foreach (var strand in singles)
