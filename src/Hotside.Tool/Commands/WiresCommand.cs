@@ -13,8 +13,7 @@ internal static class WiresCommand
         var output = new Option<string?>("--output", "-o") { Description = "The file to write, .txt or .csv; - or nothing for standard output." };
         var format = new Option<string?>("--format") { Description = "The kind of list where no file name says it. Default: text." };
         format.AcceptOnlyFromAmong("text", "csv");
-        var words = new Option<string>("--words") { Description = "Ground (us) or earth (uk).", DefaultValueFactory = _ => "us" };
-        words.AcceptOnlyFromAmong("us", "uk");
+        var words = WordsOption.Make();
         AsOfOption asOf = new();
         var command = new Command("wires", """
             Lists the wires of both circuits: change, id, ends, size, colour, length, loom, and what becomes of each.
@@ -34,7 +33,7 @@ internal static class WiresCommand
             }
             if (JobArgument.Read(parsed.GetRequiredValue(job), error) is not { } whole) return ExitCode.InputUnreadable;
             if (asOf.Of(whole, parsed, error) is not { } read) return ExitCode.WrongUsage;
-            var list = WireList.Of(read, parsed.GetValue(words) == "uk" ? Words.British : Words.American);
+            var list = WireList.Of(read, WordsOption.Of(parsed.GetValue(words)));
             if (target.Format == "csv") target.Write(list.ToCsv, list.SaveCsv);
             else target.Write(list.ToText, list.SaveText);
             return whole.HasErrors ? ExitCode.Findings : ExitCode.Done;

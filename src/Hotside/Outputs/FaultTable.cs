@@ -18,9 +18,9 @@ public sealed class FaultTable
 
     private const string Caution = "Computed, not to be tried. A short of a battery burns and may make it burst; the workshop manual, local codes and licensed practice take precedence.";
 
-    private readonly ImmutableArray<(string Head, Circuit Circuit, CircuitFaults Faults)> sides;
+    private readonly ImmutableArray<(string Name, string Head, Circuit Circuit, CircuitFaults Faults)> sides;
 
-    private FaultTable(ImmutableArray<(string Head, Circuit Circuit, CircuitFaults Faults)> sides) => this.sides = sides;
+    private FaultTable(ImmutableArray<(string Name, string Head, Circuit Circuit, CircuitFaults Faults)> sides) => this.sides = sides;
 
     /// <summary>The tables of a job.</summary>
     /// <param name="job">The job.</param>
@@ -32,12 +32,12 @@ public sealed class FaultTable
         ArgumentNullException.ThrowIfNull(job);
         ArgumentException.ThrowIfNullOrWhiteSpace(wire);
         bool isAltered = job.Study.IsAltered;
-        (string Head, CircuitSizes Sizes, CircuitStudy Study)[] sides = isAltered
-            ? [("Before, ", job.Sizes.Before, job.Study.Before), ("After, ", job.Sizes.After, job.Study.After)]
-            : [("", job.Sizes.After, job.Study.After)];
+        (string Name, string Head, CircuitSizes Sizes, CircuitStudy Study)[] sides = isAltered
+            ? [("before", "Before, ", job.Sizes.Before, job.Study.Before), ("after", "After, ", job.Sizes.After, job.Study.After)]
+            : [("after", "", job.Sizes.After, job.Study.After)];
         var having = sides.Where(s => (wire == All || s.Sizes.Circuit.FindConductor(wire) is not null) && (setting is null || s.Study.FindSetting(setting) is not null)).ToArray();
         // Where neither has both, the altered circuit says which is nearest.
-        return new([.. (having.Length > 0 ? having : sides[^1..]).Select(s => (s.Head, s.Sizes.Circuit, FaultsOf(s.Sizes, s.Study)))]);
+        return new([.. (having.Length > 0 ? having : sides[^1..]).Select(s => (s.Name, s.Head, s.Sizes.Circuit, FaultsOf(s.Sizes, s.Study)))]);
 
         CircuitFaults FaultsOf(CircuitSizes sizes, CircuitStudy study)
         {
@@ -50,12 +50,12 @@ public sealed class FaultTable
     public string ToText()
     {
         StringBuilder text = new();
-        foreach (var (head, circuit, faults) in sides) Tell(text, head, circuit, faults);
+        foreach (var (_, head, circuit, faults) in sides) Tell(text, head, circuit, faults);
         return text.Append(Caution).Append('\n').ToString();
     }
 
     /// <summary>The same as JSON of the contract <c>hotside-faults/1</c>: each fault with what becomes of the loads, what opens within which time, what the wires stand; before and after.</summary>
-    public string ToJson() => FaultJson.Write(sides.Select(s => (s.Head.StartsWith("Before", StringComparison.Ordinal) ? "before" : "after", s.Faults)), Caution);
+    public string ToJson() => FaultJson.Write(sides.Select(s => (s.Name, s.Faults)), Caution);
 
     private static void Tell(StringBuilder text, string head, Circuit circuit, CircuitFaults faults)
     {

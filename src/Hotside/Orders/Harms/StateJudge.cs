@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using Hotside.Circuits;
 using Hotside.Diagnostics;
 using Hotside.Sizing.Guards;
+using Hotside.Sizing.Tables;
 using Hotside.Solving;
 using Hotside.Solving.Laws;
 using Hotside.Solving.Networks;
@@ -20,9 +21,6 @@ internal sealed class StateJudge
 
     // No load but a starter draws so much (own choice); a machine's winding between its brushes; a battery that something else charges.
     private const double ShortAmperes = 150, StarterAmperes = 10, DrivenBack = 5, Overcharged = 1.3;
-
-    // What a fuse carries before it opens within a minute or so (ISO 8820-3: 1.35 times).
-    private const double Opens = 1.35;
 
     private readonly Circuit circuit;
     private readonly StateGraph graph;
@@ -140,7 +138,7 @@ internal sealed class StateJudge
             first ??= amperes;
             // The one that carries most of its rating opens first, and spares those before it.
             double Multiple(ModelElement device) => Protection.RatingOf(device) is { } rating ? Math.Abs(solver.AmperesOf(point, device)) / rating : 0;
-            var blown = amperes <= MostBridge ? null : solver.Model.Elements.Where(e => !open.Contains(e) && e.Element.Type is ElementType.Fuse or ElementType.Breaker && Multiple(e) > Opens).MaxBy(Multiple);
+            var blown = amperes <= MostBridge ? null : solver.Model.Elements.Where(e => !open.Contains(e) && e.Element.Type is ElementType.Fuse or ElementType.Breaker && Multiple(e) > OpeningTime.Opens).MaxBy(Multiple);
             if (blown is null) return (first.Value, amperes, [.. open.Select(e => e.Part.Id).Distinct()]);
             open.Add(blown);
         }

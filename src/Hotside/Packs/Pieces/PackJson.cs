@@ -1,8 +1,6 @@
 using System.Collections.Immutable;
-using System.Text;
-using System.Text.Encodings.Web;
 using System.Text.Json;
-using Hotside.Circuits;
+using Hotside.Outputs;
 using Hotside.Packs.Lists;
 using Hotside.Packs.Pages;
 using Hotside.Wording;
@@ -19,24 +17,17 @@ internal sealed class PackJson
 
     private PackJson(Utf8JsonWriter json, PackSource source) => (this.json, this.source) = (json, source);
 
-    public static string Write(PackSource source, ImmutableArray<PackSheet> sheets, ImmutableArray<PackPage> pages)
-    {
-        using MemoryStream stream = new();
-        using (Utf8JsonWriter json = new(stream, new() { Indented = true, NewLine = "\n", Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping }))
-            new PackJson(json, source).All(sheets, pages);
-        return Encoding.UTF8.GetString(stream.ToArray()) + "\n";
-    }
+    public static string Write(PackSource source, ImmutableArray<PackSheet> sheets, ImmutableArray<PackPage> pages) =>
+        JsonText.Of(Schema, json => new PackJson(json, source).All(sheets, pages));
 
     private void All(ImmutableArray<PackSheet> sheets, ImmutableArray<PackPage> pages)
     {
-        json.WriteStartObject();
-        json.WriteString("schema", Schema);
         json.WriteString("title", source.Job.Title);
         json.WriteStartObject("titleBlock");
         foreach (var (key, value) in source.Job.TitleBlock) json.WriteString(key, value);
         json.WriteEndObject();
         json.WriteNumber("sheets", sheets.Length);
-        List("pages", pages, page =>
+        json.List("pages", pages, page =>
         {
             json.WriteString("key", page.Key);
             json.WriteString("title", page.Title);
@@ -44,48 +35,47 @@ internal sealed class PackJson
             json.WriteNumber("lastSheet", page.LastSheet);
         });
         if (source.Options.Asks(CautionPage.Key))
-            List("cautions", Caution.All(source), caution =>
+            json.List("cautions", Caution.All(source), caution =>
             {
                 json.WriteString("about", caution.Head);
                 json.WriteString("text", caution.Text);
             });
-        if (source.Options.Asks(DecisionPage.Key) && source.IsAltered) List("decisions", source.Decisions, Decision);
-        if (source.Options.Asks(ChangePage.Key) && source.IsAltered) List("changes", source.Alteration.Changes, Change);
-        if (source.Options.Asks(LoadPage.Key)) List("loads", source.Loads, Load);
+        if (source.Options.Asks(DecisionPage.Key) && source.IsAltered) json.List("decisions", source.Decisions, Decision);
+        if (source.Options.Asks(ChangePage.Key) && source.IsAltered) json.List("changes", source.Alteration.Changes, Change);
+        if (source.Options.Asks(LoadPage.Key)) json.List("loads", source.Loads, Load);
         if (source.Options.Asks(MaterialPage.Key) && source.IsAltered)
         {
-            List("materials", MaterialList.Of(source.Alteration, source.Wires, source.Words), Material);
-            List("cuts", CutLine.All(source.Wires), Cut);
+            json.List("materials", MaterialList.Of(source.Alteration, source.Wires, source.Words), Material);
+            json.List("cuts", CutLine.All(source.Wires), Cut);
         }
-        if (source.Options.Asks(WirePage.Key)) List("wires", source.Wires, OneWire);
+        if (source.Options.Asks(WirePage.Key)) json.List("wires", source.Wires, OneWire);
         if (source.Options.Asks(LabelPage.Key))
-            List("labels", WireLabel.All(source.Wires), label =>
+            json.List("labels", WireLabel.All(source.Wires), label =>
             {
                 json.WriteString("wire", label.Wire);
                 json.WriteString("at", label.At);
                 json.WriteString("text", label.Text);
             });
-        if (source.Options.Asks(FaultPage.Key)) List("faults", FaultEntry.All(source), Fault);
-        if (source.Options.Asks(FusePage.Key)) List("fuses", source.Fuses, Fuse);
-        json.WriteEndObject();
+        if (source.Options.Asks(FaultPage.Key)) json.List("faults", FaultEntry.All(source), Fault);
+        if (source.Options.Asks(FusePage.Key)) json.List("fuses", source.Fuses, Fuse);
     }
 
     private void Decision(DecisionEntry decision)
     {
-        Texts("parts", decision.Parts);
+        json.Texts("parts", decision.Parts);
         json.WriteString("decision", decision.Decision);
-        Text("becomes", decision.Becomes);
-        Text("why", decision.Why);
-        Texts("open", decision.Open.Select(f => f.Code).Distinct());
+        json.Text("becomes", decision.Becomes);
+        json.Text("why", decision.Why);
+        json.Texts("open", decision.Open.Select(f => f.Code).Distinct());
     }
 
     private void Change(Alterations.Change change)
     {
         json.WriteNumber("number", change.Number);
-        Texts("items", change.Acts.SelectMany(a => a.Items));
+        json.Texts("items", change.Acts.SelectMany(a => a.Items));
         json.WriteString("text", ChangeText.Of(change with { Reason = null }, source.Alteration, source.Words));
-        Text("reason", change.Reason ?? "");
-        Text("zone", source.Zones.OfAll(change.Acts.SelectMany(a => a.Items)));
+        json.Text("reason", change.Reason ?? "");
+        json.Text("zone", source.Zones.OfAll(change.Acts.SelectMany(a => a.Items)));
     }
 
     private void Load(LoadEntry load)
@@ -95,26 +85,26 @@ internal sealed class PackJson
         if (load.Was is { } was) json.WriteString("sideBefore", LoadEntry.Side(was, source.Words));
         if (load.Now is { } now) json.WriteString("sideAfter", LoadEntry.Side(now, source.Words));
         json.WriteString("on", load.Load.Control.ToString());
-        Number("amperes", load.Amperes, 4);
-        Texts("fuses", load.Fuses);
+        json.Number("amperes", load.Amperes, 4);
+        json.Texts("fuses", load.Fuses);
         if (load.Drop is var (volts, limit))
         {
-            Number("drop", volts, 4);
-            Number("dropLimit", limit, 4);
+            json.Number("drop", volts, 4);
+            json.Number("dropLimit", limit, 4);
         }
-        Number("meanByDay", load.Budget?.ByDay.Amperes, 4);
-        Number("meanByNight", load.Budget?.ByNight.Amperes, 4);
+        json.Number("meanByDay", load.Budget?.ByDay.Amperes, 4);
+        json.Number("meanByNight", load.Budget?.ByNight.Amperes, 4);
     }
 
     private void Material(MaterialLine line)
     {
         json.WriteString("sort", line.Sort.ToString().ToLowerInvariant());
         json.WriteString("name", line.Name);
-        Number("length", line.Length?.Meters, 3);
+        json.Number("length", line.Length?.Meters, 3);
         if (line.Count is { } count) json.WriteNumber("count", count);
         if (line.Spares > 0) json.WriteNumber("spares", line.Spares);
-        Texts("for", line.For);
-        if (!line.NotMeasured.IsEmpty) Texts("notMeasured", line.NotMeasured);
+        json.Texts("for", line.For);
+        if (!line.NotMeasured.IsEmpty) json.Texts("notMeasured", line.NotMeasured);
     }
 
     private void Cut(CutLine cut)
@@ -123,11 +113,11 @@ internal sealed class PackJson
         json.WriteString("from", cut.From);
         json.WriteString("to", cut.To);
         json.WriteString("size", cut.SizeText);
-        Text("colour", cut.Colour);
-        Number("length", cut.Length?.Meters, 3);
-        Number("cut", cut.Cut?.Meters, 3);
-        Text("terminalFrom", cut.TerminalFrom);
-        Text("terminalTo", cut.TerminalTo);
+        json.Text("colour", cut.Colour);
+        json.Number("length", cut.Length?.Meters, 3);
+        json.Number("cut", cut.Cut?.Meters, 3);
+        json.Text("terminalFrom", cut.TerminalFrom);
+        json.Text("terminalTo", cut.TerminalTo);
     }
 
     private void OneWire(WireEntry wire)
@@ -136,9 +126,9 @@ internal sealed class PackJson
         json.WriteString("from", wire.Ends.From);
         json.WriteString("to", wire.Ends.To);
         json.WriteString("size", wire.Size);
-        Text("colour", WireChangeText.Colour(wire.Wire));
-        Number("length", wire.Wire.LengthInMetres, 3);
-        Text("path", wire.Path);
+        json.Text("colour", WireChangeText.Colour(wire.Wire));
+        json.Number("length", wire.Wire.LengthInMetres, 3);
+        json.Text("path", wire.Path);
         json.WriteString("change", wire.Change);
     }
 
@@ -146,53 +136,21 @@ internal sealed class PackJson
     {
         json.WriteString("dead", fault.Load.Name);
         json.WriteString("setting", fault.Setting);
-        List("readings", fault.Readings, reading =>
+        json.List("readings", fault.Readings, reading =>
         {
             json.WriteString("at", reading.At);
-            Number("volts", reading.Volts, 3);
+            json.Number("volts", reading.Volts, 3);
         });
     }
 
     private void Fuse(FuseEntry fuse)
     {
         json.WriteString("fuse", fuse.Name);
-        Number("amperes", fuse.Amperes, 3);
-        Text("colour", fuse.Colour);
-        Text("where", fuse.Position);
-        Text("serves", fuse.Title);
-        Texts("dead", fuse.Dead);
-        Text("guards", fuse.Guards);
-    }
-
-    private void List<T>(string name, IEnumerable<T> items, Action<T> write)
-    {
-        json.WriteStartArray(name);
-        foreach (var item in items)
-        {
-            json.WriteStartObject();
-            write(item);
-            json.WriteEndObject();
-        }
-        json.WriteEndArray();
-    }
-
-    private void Texts(string name, IEnumerable<string> texts)
-    {
-        json.WriteStartArray(name);
-        foreach (string text in texts) json.WriteStringValue(text);
-        json.WriteEndArray();
-    }
-
-    private void Text(string name, string text)
-    {
-        if (text.Length > 0) json.WriteString(name, text);
-    }
-
-    // As written everywhere, so that a number has the same digits on every machine.
-    private void Number(string name, double? value, int decimals)
-    {
-        if (value is not { } known) return;
-        json.WritePropertyName(name);
-        json.WriteRawValue(Numbers.Plain(known, decimals));
+        json.Number("amperes", fuse.Amperes, 3);
+        json.Text("colour", fuse.Colour);
+        json.Text("where", fuse.Position);
+        json.Text("serves", fuse.Title);
+        json.Texts("dead", fuse.Dead);
+        json.Text("guards", fuse.Guards);
     }
 }

@@ -19,8 +19,8 @@ internal static class FeedFuseStep
             if (next.Sizing is not { } sizing || next.Near is not { } near) return;
             string wire = sizing.Conductor.Id;
             work.Draft.Note(wire).IsFused = true;
-            string reason = Workbench.Said(DecisionTable.Standard["feed-fuse"].Reason, ("guard", string.Join(" and ", sizing.ProtectedBy)), ("amperes", Numbers.Brief(sizing.GuardAmperes ?? 0)), ("wire", wire), ("allowed", Numbers.Brief(sizing.Allowed!.Amperes)))
-                .Replace(" together let", sizing.ProtectedBy.Length > 1 ? " together let" : " lets", StringComparison.Ordinal);
+            string reason = Workbench.Said(DecisionTable.Standard["feed-fuse"].Reason, ("guard", string.Join(" and ", sizing.ProtectedBy)), ("amperes", Numbers.Brief(sizing.GuardAmperes ?? 0)), ("wire", wire), ("allowed", Numbers.Brief(sizing.Allowed!.Amperes)),
+                ("let", sizing.ProtectedBy.Length > 1 ? "together let" : "lets"));
             string fuse = work.Draft.Fit(new(work.Draft.KindOf("fuse")) { Name = ProtectionStep.Called(work, sizing.Conductor, near), Joints = [new("1", near)] }, reason);
             work.Draft.Move(wire, near, End.At(fuse, "2"), DecisionTable.Standard["feed-fuse"].Caution);
             work.Decide(fuse, DecisionKind.Fit, reason);
