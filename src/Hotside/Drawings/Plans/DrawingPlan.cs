@@ -14,12 +14,12 @@ internal sealed record DrawingPlan(
     /// <summary>The figures at its lines; <see langword="null"/> where their labels are sizes and colours.</summary>
     public LineFigures? Figures { get; private init; }
 
-    /// <summary>Whether relays are drawn narrow.</summary>
-    public bool HasCloseRelays { get; private init; }
+    /// <summary>How it saves room.</summary>
+    public PlanStyle Style { get; private init; }
 
-    /// <summary>The same with narrow relays, for a drawing that finds no room otherwise.</summary>
-    public DrawingPlan WithCloseRelays() =>
-        Of(Alteration, Study, Lettering, Words, Figures, closeRelays: true) is var close && Input.IsOverlaid ? OverlayPlan.Of(close) : close;
+    /// <summary>The same in another style, for a drawing that finds no room otherwise.</summary>
+    public DrawingPlan In(PlanStyle style) =>
+        style == Style ? this : Of(Alteration, Study, Lettering, Words, Figures, style) is var other && Input.IsOverlaid ? OverlayPlan.Of(other) : other;
 
     /// <summary>Plans and measures.</summary>
     /// <param name="alteration">Both circuits.</param>
@@ -27,13 +27,13 @@ internal sealed record DrawingPlan(
     /// <param name="lettering">The size of letters.</param>
     /// <param name="words">Whose words.</param>
     /// <param name="figures">What stands at lines in the place of their labels; <see langword="null"/>: the labels.</param>
-    /// <param name="closeRelays">Whether relays are drawn narrow, with the text of what they feed at the left.</param>
-    public static DrawingPlan Of(Alteration alteration, Study study, Lettering lettering, Vocabulary words, LineFigures? figures = null, bool closeRelays = false)
+    /// <param name="style">How it saves room.</param>
+    public static DrawingPlan Of(Alteration alteration, Study study, Lettering lettering, Vocabulary words, LineFigures? figures = null, PlanStyle style = default)
     {
         string? feedRail = Plans.FeedRail.Of(alteration);
-        var parts = new PartPlanner(alteration, study, lettering, words, feedRail, closeRelays, figures).All().ToImmutableArray();
+        var parts = new PartPlanner(alteration, study, lettering, words, feedRail, style, figures).All().ToImmutableArray();
         var lines = new LinePlanner(alteration, feedRail, parts, lettering, figures);
         var planned = lines.All().ToImmutableArray();
-        return new(alteration, study, lettering, words, [.. parts, .. lines.FreeEnds], planned, new([.. BoxPlanner.Boxes([.. parts, .. lines.FreeEnds])], lines.Wires), feedRail) { Figures = figures, HasCloseRelays = closeRelays };
+        return new(alteration, study, lettering, words, [.. parts, .. lines.FreeEnds], planned, new([.. BoxPlanner.Boxes([.. parts, .. lines.FreeEnds])], lines.Wires), feedRail) { Figures = figures, Style = style };
     }
 }

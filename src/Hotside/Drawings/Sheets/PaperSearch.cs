@@ -1,6 +1,7 @@
 using Hotside.Drawings.Plans;
 using Hotside.Layouts;
 using Hotside.Symbols;
+using Hotside.Wording;
 
 namespace Hotside.Drawings.Sheets;
 
@@ -16,20 +17,26 @@ internal sealed class PaperSearch
     // Channels need three modules for a triangle beside a run.
     private static readonly LayoutOptions[] Spacings = [new(), new(Channel: 5), new(Channel: 4), new(Channel: 3)];
 
+    // A vehicle with so many loads has a table that says who switches what, if that saves paper: to read it of each load is quicker.
+    private const int ManyLoads = 12;
+    private static readonly double LeastForTable = SheetSize.Tabloid.Width * SheetSize.Tabloid.Height;
+
     private readonly DrawingPlan plan;
-    private readonly Func<DrawingPlan> close;
+    private readonly Func<PlanStyle, DrawingPlan> planIn;
     private readonly SheetRequest request;
     private readonly CancellationToken cancel;
-    private readonly Lazy<Candidate>[] candidates;
+    private readonly KeyValuePair<PlanStyle, Lazy<Candidate>>[] candidates;
 
     /// <param name="plan">What is drawn.</param>
-    /// <param name="close">The same with narrow relays.</param>
+    /// <param name="planIn">The same in another style.</param>
     /// <param name="request">What is asked of the sheet.</param>
     /// <param name="cancel">Stops the work.</param>
-    public PaperSearch(DrawingPlan plan, Func<DrawingPlan> close, SheetRequest request, CancellationToken cancel)
+    public PaperSearch(DrawingPlan plan, Func<PlanStyle, DrawingPlan> planIn, SheetRequest request, CancellationToken cancel)
     {
-        (this.plan, this.close, this.request, this.cancel) = (plan, close, request, cancel);
-        candidates = [new(() => Candidate.Of(plan, cancel)), new(() => Candidate.Of(close(), cancel))];
+        (this.plan, this.planIn, this.request, this.cancel) = (plan, planIn, request, cancel);
+        bool mayHaveTable = !request.IsInSet && SwitchRow.Of(plan.Study, request.Words).Length >= ManyLoads;
+        PlanStyle[] styles = [new(), new(HasCloseRelays: true), .. mayHaveTable ? new PlanStyle[] { new(HasSwitchTable: true), new(true, true) } : []];
+        candidates = [.. styles.Select(s => KeyValuePair.Create(s, new Lazy<Candidate>(() => Candidate.Of(s == plan.Style ? plan : planIn(s), cancel))))];
     }
 
     /// <summary>The sheet on a page that is asked for; <see langword="null"/> where it does not hold the drawing.</summary>
@@ -48,20 +55,27 @@ internal sealed class PaperSearch
     /// </summary>
     public Sheet? On(SheetSize size)
     {
-        foreach (var (paper, standing) in Ways(size))
+        // Badges in words come first, however they must stand.
+        var inWords = candidates.Where(c => !c.Key.HasSwitchTable).Select(c => c.Value);
+        var inTable = candidates.Where(c => c.Key.HasSwitchTable && size.Width * size.Height >= LeastForTable).Select(c => c.Value);
+        return Ways(size).Select(w => On(w.Paper, w.Standing, inWords)).FirstOrDefault(s => s is not null) ?? Ways(size).Select(w => On(w.Paper, w.Standing, inTable)).FirstOrDefault(s => s is not null);
+    }
+
+    private Sheet? On(SheetSize paper, Standing standing, IEnumerable<Lazy<Candidate>> styles)
+    {
+        bool isHopeless = false;
+        foreach (var candidate in styles.TakeWhile(_ => !isHopeless).Select(c => c.Value))
         {
-            if (FurnitureOn(paper, candidates[0].Value.Plan) is not { } furniture) continue;
-            bool isHopeless = false;
-            foreach (var candidate in candidates.TakeWhile(_ => !isHopeless).Select(c => c.Value))
-                foreach (var options in Spacings)
-                {
-                    Sheet natural = new(request, furniture, candidate.Plan, candidate.Arrangement.At(options, cancel), standing);
-                    var rooms = natural.Rooms;
-                    if (rooms.Hold) return natural with { Layout = Stretched(natural, candidate, options) };
-                    isHopeless = rooms.SpareWidth < -MostSaved * furniture.Room.Width;
-                    // Closer rows make nothing narrower.
-                    if (rooms.SpareWidth < 0) break;
-                }
+            if (FurnitureOn(paper, candidate.Plan) is not { } furniture) return null;
+            foreach (var options in Spacings)
+            {
+                Sheet natural = new(request, furniture, candidate.Plan, candidate.Arrangement.At(options, cancel), standing);
+                var rooms = natural.Rooms;
+                if (rooms.Hold) return natural with { Layout = Stretched(natural, candidate, options) };
+                isHopeless = rooms.SpareWidth < -MostSaved * furniture.Room.Width;
+                // Closer rows make nothing narrower.
+                if (rooms.SpareWidth < 0) break;
+            }
         }
         return null;
     }
@@ -69,7 +83,7 @@ internal sealed class PaperSearch
     /// <summary>A sheet as large as the drawing with its frame, in whole millimetres: views beside each other or one above the other, whichever takes less.</summary>
     public Sheet Fitted()
     {
-        var natural = candidates[0].Value;
+        var natural = candidates[0].Value.Value;
         return Fitted(natural.Plan, natural.Arrangement.At(new(), cancel), Standings());
     }
 
@@ -78,7 +92,7 @@ internal sealed class PaperSearch
     /// </summary>
     public Sheet? Like(Sheet before, bool isFitted)
     {
-        var alike = before.Plan.HasCloseRelays ? close() : plan;
+        var alike = before.Plan.Style == plan.Style ? plan : planIn(before.Plan.Style);
         if (Layout.Like(alike.Input, before.Layout, cancel) is not { } layout) return null;
         var sheet = isFitted ? Fitted(alike, layout, [before.Standing]) : On(before.Furniture.Size, alike, layout, before.Standing);
         return sheet.Rooms.Hold ? sheet with { Kept = before.Origins } : null;
@@ -95,7 +109,7 @@ internal sealed class PaperSearch
     // Larger than any paper of the series: as large as it must be.
     private Sheet Grown()
     {
-        var natural = candidates[0].Value;
+        var natural = candidates[0].Value.Value;
         var layout = natural.Arrangement.At(new(), cancel);
         var (paper, standing) = Ways(SheetSize.Series[^1])
             .Select(way => (Paper: Enough(way.Paper with { Name = "" }, On(way.Paper, natural.Plan, layout, way.Standing).Rooms), way.Standing))
