@@ -54,7 +54,7 @@ internal sealed class PartPlanner(Alteration alteration, Study study, Lettering 
         var change = alteration.StateOf(part.Id);
         bool reversed = change is Change.Reversed or Change.ReplacedReversed && !isBefore;
         var symbol = PlannedRoles.Of(part) == PlannedRole.Symbol ? SymbolOfPart.Of(part, circuit, reversed, lettering, SpreadOf(part.Id)) : new("", 0, 0, [], []);
-        if (RoleOf(part) == PlannedRole.Rail && Rail.Label(words.Title(part), "", NumberOf(part.Id), lettering) is var name) return new(part, symbol, name, name, LookOf(change, isBefore), false);
+        if (RoleOf(part) == PlannedRole.Rail && Rail.Label(words.Rail(part), "", NumberOf(part.Id), lettering) is var name) return new(part, symbol, name, name, LookOf(change, isBefore), false);
         return new(part, symbol, Text(part, isBefore, false), Text(part, isBefore, true), LookOf(change, isBefore), change == Change.Reversed);
     }
 
