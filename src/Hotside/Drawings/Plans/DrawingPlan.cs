@@ -14,8 +14,11 @@ internal sealed record DrawingPlan(
     /// <summary>The figures at its lines; <see langword="null"/> where their labels are sizes and colours.</summary>
     public LineFigures? Figures { get; private init; }
 
-    /// <summary>Whether relays are drawn narrow.</summary>
-    public bool HasCloseRelays { get; private init; }
+    /// <summary>The same with loads right below what feeds them, which takes less height.</summary>
+    public DrawingPlan HungHigh() => this with { Input = Input with { HangsHigh = true } };
+
+    /// <summary>The same with every part facing as it is given besides, for a drawing that finds no room otherwise.</summary>
+    public DrawingPlan AsGiven() => this with { Input = Input.AsGiven() };
 
     /// <summary>The same with narrow relays, for a drawing that finds no room otherwise.</summary>
     public DrawingPlan WithCloseRelays() =>
@@ -34,6 +37,6 @@ internal sealed record DrawingPlan(
         var parts = new PartPlanner(alteration, study, lettering, words, feedRail, closeRelays, figures).All().ToImmutableArray();
         var lines = new LinePlanner(alteration, feedRail, parts, lettering, figures);
         var planned = lines.All().ToImmutableArray();
-        return new(alteration, study, lettering, words, [.. parts, .. lines.FreeEnds], planned, new([.. BoxPlanner.Boxes([.. parts, .. lines.FreeEnds])], lines.Wires), feedRail) { Figures = figures, HasCloseRelays = closeRelays };
+        return new(alteration, study, lettering, words, [.. parts, .. lines.FreeEnds], planned, new([.. BoxPlanner.Boxes([.. parts, .. lines.FreeEnds])], lines.Wires) { TellsPins = true }, feedRail) { Figures = figures };
     }
 }

@@ -7,7 +7,7 @@ namespace Hotside.Drawings.Sheets;
 /// <summary>Looks for a way to draw circuits on a paper at full size: type never shrinks.</summary>
 internal sealed class PaperSearch
 {
-    // Narrow relays save no more of the width than this.
+    // Narrow relays save no more of the width than this, and loads higher up no more of the height.
     private const double MostSaved = 0.25;
 
     // A title block with the margins of its frame.
@@ -29,7 +29,13 @@ internal sealed class PaperSearch
     public PaperSearch(DrawingPlan plan, Func<DrawingPlan> close, SheetRequest request, CancellationToken cancel)
     {
         (this.plan, this.close, this.request, this.cancel) = (plan, close, request, cancel);
-        candidates = [new(() => Candidate.Of(plan, cancel)), new(() => Candidate.Of(close(), cancel))];
+        candidates = new Lazy<Candidate>[Plans.Length];
+        for (int i = 0; i < candidates.Length; i++)
+        {
+            int way = i;
+            // The narrow relays are other boxes; the others differ in what may turn or hang where.
+            candidates[i] = new(() => Candidate.Of(Plans[way](), way < 2 ? null : candidates[way == 2 ? 0 : 2].Value, cancel));
+        }
     }
 
     /// <summary>The sheet on a page that is asked for; <see langword="null"/> where it does not hold the drawing.</summary>
@@ -44,7 +50,7 @@ internal sealed class PaperSearch
     public Sheet Smallest() => SheetSize.Series.Select(On).FirstOrDefault(s => s is not null) ?? Grown();
 
     /// <summary>
-    /// The calmest spacing that a paper holds, at closer spacing, with narrow relays, or standing, if it must be; <see langword="null"/> where it holds nothing of that.
+    /// The calmest spacing that a paper holds, at closer spacing, with narrow relays, with loads higher up, with no part turned, or standing, if it must be; <see langword="null"/> where it holds nothing of that.
     /// </summary>
     public Sheet? On(SheetSize size)
     {
@@ -52,16 +58,20 @@ internal sealed class PaperSearch
         {
             if (FurnitureOn(paper, candidates[0].Value.Plan) is not { } furniture) continue;
             bool isHopeless = false;
-            foreach (var candidate in candidates.TakeWhile(_ => !isHopeless).Select(c => c.Value))
+            foreach (var (candidate, way) in candidates.TakeWhile(_ => !isHopeless).Select((c, i) => (c.Value, i)))
+            {
+                if (candidates.Take(way).Any(c => c.Value.Arrangement == candidate.Arrangement)) continue;
                 foreach (var options in Spacings)
                 {
-                    Sheet natural = new(request, furniture, candidate.Plan, candidate.Arrangement.At(options, cancel), standing);
+                    Sheet natural = new(request, furniture, candidate.Plan, candidate.Arrangement.At(options, cancel), standing) { Way = way };
                     var rooms = natural.Rooms;
                     if (rooms.Hold) return natural with { Layout = Stretched(natural, candidate, options) };
-                    isHopeless = rooms.SpareWidth < -MostSaved * furniture.Room.Width;
+                    double height = rooms.SpareHeight + Closer(natural, options);
+                    isHopeless = rooms.SpareWidth < -MostSaved * furniture.Room.Width || height < -MostSaved * furniture.Room.Height;
                     // Closer rows make nothing narrower.
-                    if (rooms.SpareWidth < 0) break;
+                    if (rooms.SpareWidth < 0 || height < 0) break;
                 }
+            }
         }
         return null;
     }
@@ -78,7 +88,7 @@ internal sealed class PaperSearch
     /// </summary>
     public Sheet? Like(Sheet before, bool isFitted)
     {
-        var alike = before.Plan.HasCloseRelays ? close() : plan;
+        var alike = Plans[before.Way]();
         if (Layout.Like(alike.Input, before.Layout, cancel) is not { } layout) return null;
         var sheet = isFitted ? Fitted(alike, layout, [before.Standing]) : On(before.Furniture.Size, alike, layout, before.Standing);
         return sheet.Rooms.Hold ? sheet with { Kept = before.Origins } : null;
@@ -105,9 +115,16 @@ internal sealed class PaperSearch
 
     private Sheet On(SheetSize paper, DrawingPlan plan, Layout layout, Standing standing) => new(request, Furniture.Of(plan, request, paper), plan, layout, standing);
 
+    // What closer rows can save of the height.
+    private static double Closer(Sheet sheet, LayoutOptions options) =>
+        (options.Channel - Spacings[^1].Channel) * (sheet.Layout.Memory!.Rows + 1) * Symbol.Module * (sheet.Standing == Standing.Above ? sheet.Request.Views.Length : 1);
+
     // A paper narrower than the title block holds nothing.
     private Furniture? FurnitureOn(SheetSize paper, DrawingPlan plan) =>
         paper.Width - 120 < TitleBlock.Width || Furniture.Of(plan, request, paper) is not { Room.Height: > 0 } furniture ? null : furniture;
+
+    // From the one that shows most to the one that takes least.
+    private Func<DrawingPlan>[] Plans => [() => plan, close, plan.HungHigh, plan.AsGiven];
 
     // Beside each other on a lying sheet as long as that holds; a view alone on a lying sheet, or else a standing one.
     private IEnumerable<(SheetSize Paper, Standing Standing)> Ways(SheetSize size) => request.Views.Length == 1
@@ -136,6 +153,6 @@ internal sealed class PaperSearch
     /// <summary>A way to draw the job, with what stands where in it.</summary>
     private sealed record Candidate(DrawingPlan Plan, Arrangement Arrangement)
     {
-        public static Candidate Of(DrawingPlan plan, CancellationToken cancel) => new(plan, Arrangement.Of(plan.Input, cancel: cancel));
+        public static Candidate Of(DrawingPlan plan, Candidate? like, CancellationToken cancel) => new(plan, like?.Arrangement.With(plan.Input, cancel) ?? Arrangement.Of(plan.Input, cancel: cancel));
     }
 }
