@@ -157,7 +157,7 @@ public sealed partial class Job
     private Sheet Sheet(View view, DrawingOptions options, LineFigures? marks, CancellationToken cancel)
     {
         var (plan, request) = Planned(view, options, cancel, marks);
-        PaperSearch search = new(plan, plan.WithCloseRelays, request, cancel);
+        PaperSearch search = new(plan, plan.In, request, cancel);
         return Resembling(search, view, options, cancel) ?? search.On(options.Page)
             ?? throw new ArgumentException($"The drawing does not fit on one {options.Page}; it needs {search.Smallest().Furniture.Size.Called}, or several sheets.", nameof(options));
     }
@@ -167,7 +167,7 @@ public sealed partial class Job
         // The same job gives the same drawing without any memory.
         if (options.Like is not { } like || like.ToYaml() == ToYaml()) return null;
         var (plan, request) = like.Planned(view, options, cancel);
-        return new PaperSearch(plan, plan.WithCloseRelays, request, cancel).On(options.Page) is { } before ? search.Like(before, options.Page == Page.Fit) : null;
+        return new PaperSearch(plan, plan.In, request, cancel).On(options.Page) is { } before ? search.Like(before, options.Page == Page.Fit) : null;
     }
 
     /// <summary>
@@ -190,7 +190,7 @@ public sealed partial class Job
         if (options.Page is Page.Smallest or Page.Fit) return [Draw(view, options, cancel)];
         var (plan, request) = Planned(view, options, cancel);
         var paper = SheetSize.Of(options.Page);
-        PaperSearch search = new(plan, plan.WithCloseRelays, request, cancel);
+        PaperSearch search = new(plan, plan.In, request, cancel);
         if (search.On(paper) is { } one) return [new((Resembling(search, view, options, cancel) ?? one).Draw(), view, options.Theme)];
         var scenes = SheetSet.Of(plan, request, paper, cancel);
         return !scenes.IsEmpty ? [.. scenes.Select(s => new Drawing(s, view, options.Theme))]
@@ -205,7 +205,7 @@ public sealed partial class Job
         var (plan, request) = Planned(View.Pair, options, cancel);
         // An overview has little to say that the paper of the written sheets would not hold.
         request = request with { TextPaper = SheetSize.Of(whole[0]) };
-        PaperSearch search = new(plan, plan.WithCloseRelays, request, cancel);
+        PaperSearch search = new(plan, plan.In, request, cancel);
         if (whole.Select(p => search.On(SheetSize.Of(p))).FirstOrDefault(s => s is not null) is { } one) return [new(one.Draw(), View.Pair, options.Theme)];
         foreach (var paper in sets)
             if (SheetSet.Of(plan, request, SheetSize.Of(paper), cancel) is { IsEmpty: false } set) return [.. set.Select(s => new Drawing(s, View.Pair, options.Theme))];

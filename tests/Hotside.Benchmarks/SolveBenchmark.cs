@@ -87,7 +87,8 @@ internal static class SolveBenchmark
     // What a process of ours takes that makes the circuit, solves it once and ends.
     private static double OwnProcess(int size) => Best(() =>
     {
-        using var process = Process.Start(new ProcessStartInfo(Environment.ProcessPath!, ["solve", "once", size.ToString(CultureInfo.InvariantCulture)]))!;
+        using var process = Process.Start(new ProcessStartInfo(
+            Path.Combine(AppContext.BaseDirectory, "Hotside.Benchmarks"), ["solve", "once", size.ToString(CultureInfo.InvariantCulture)]))!;
         process.WaitForExit();
     }, 2, warmUps: 0);
 

@@ -16,7 +16,7 @@ internal sealed record LayoutInput(ImmutableArray<LayoutBox> Boxes, ImmutableArr
     public bool HangsHigh { get; init; }
 
     /// <summary>The same with every part facing as it is given: no part is mirrored, and no connector's ways are sorted.</summary>
-    public LayoutInput AsGiven() => this with { HangsHigh = true, Boxes = [.. Boxes.Select(b => b with { MayMirror = false, Ways = [] })] };
+    public LayoutInput AsGiven() => this with { Boxes = [.. Boxes.Select(b => b with { MayMirror = false, Ways = [] })] };
 
     /// <summary>The same with everything in both views.</summary>
     public LayoutInput AllSeen() => this with { Boxes = [.. Boxes.Select(b => b.AllSeen())], Wires = [.. Wires.Select(w => w with { Seen = SeenIn.Both })] };

@@ -21,7 +21,10 @@ internal static class Badge
     }
 
     /// <summary>The badge without words, 2.2 M wide, for a reference line, a table or a legend.</summary>
-    public static Piece Mini(SwitchedSide side) => new(22, 14, Outline(side, 22, 14, 1.5));
+    public static Piece Mini(SwitchedSide side) => new(22, MiniHeight, Outline(side, 22, MiniHeight, 1.5));
+
+    /// <summary>The height of a badge without words.</summary>
+    public const double MiniHeight = 14;
 
     private static ImmutableArray<Shape> Outline(SwitchedSide side, double width, double height, double radius)
     {

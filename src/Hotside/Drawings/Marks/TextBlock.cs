@@ -29,6 +29,9 @@ internal sealed record TextBlock
     /// <summary>On which side it is switched.</summary>
     public SwitchedSide? Side { get; init; }
 
+    /// <summary>Badges without words beside the reference, where a table has the words.</summary>
+    public ImmutableArray<SwitchedSide> Signs { get; init; } = [];
+
     /// <summary>The words on the badge of that side.</summary>
     public string SideText { get; init; } = "";
 
@@ -45,7 +48,7 @@ internal sealed record TextBlock
     public Lettering Lettering { get; init; } = Lettering.Normal;
 
     /// <summary>Baseline of the reference under the block's top: the symbol's centre lies a little below it.</summary>
-    public double ReferenceBaseline => Number is null ? Lettering.BodyBold.CapHeight : 22.5 * Lettering.Factor;
+    public double ReferenceBaseline => Number is not null ? 22.5 * Lettering.Factor : Signs.IsEmpty ? Lettering.BodyBold.CapHeight : (Lettering.BodyBold.CapHeight + Badge.MiniHeight) / 2;
 
     private double Room => MaxWidth * Lettering.Factor;
 
@@ -90,6 +93,14 @@ internal sealed record TextBlock
         TextShape reference = TextShape.Of(Reference, Lettering.BodyBold, x, baseline, width: Room);
         shapes.Add(reference);
         x += reference.Width;
+        foreach (var side in Signs)
+        {
+            Piece sign = Badge.Mini(side);
+            x += 6 * f;
+            shapes.AddRange(sign.At(x, baseline - (Lettering.BodyBold.CapHeight / 2) - (sign.Height / 2)));
+            x += sign.Width;
+        }
+
         return new(x, Number is null ? baseline : 24 * f, shapes.ToImmutable());
     }
 }

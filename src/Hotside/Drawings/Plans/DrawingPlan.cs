@@ -14,15 +14,15 @@ internal sealed record DrawingPlan(
     /// <summary>The figures at its lines; <see langword="null"/> where their labels are sizes and colours.</summary>
     public LineFigures? Figures { get; private init; }
 
-    /// <summary>The same with loads right below what feeds them, which takes less height.</summary>
-    public DrawingPlan HungHigh() => this with { Input = Input with { HangsHigh = true } };
+    /// <summary>How it saves room.</summary>
+    public PlanStyle Style { get; private init; }
 
-    /// <summary>The same with every part facing as it is given besides, for a drawing that finds no room otherwise.</summary>
-    public DrawingPlan AsGiven() => this with { Input = Input.AsGiven() };
+    /// <summary>What is laid out in its style.</summary>
+    public LayoutInput Laid => (Style.FacesAsGiven ? Input.AsGiven() : Input) with { HangsHigh = Style.HangsHigh };
 
-    /// <summary>The same with narrow relays, for a drawing that finds no room otherwise.</summary>
-    public DrawingPlan WithCloseRelays() =>
-        Of(Alteration, Study, Lettering, Words, Figures, closeRelays: true) is var close && Input.IsOverlaid ? OverlayPlan.Of(close) : close;
+    /// <summary>The same in another style, for a drawing that finds no room otherwise.</summary>
+    public DrawingPlan In(PlanStyle style) =>
+        style.OfParts == Style.OfParts ? this with { Style = style } : Of(Alteration, Study, Lettering, Words, Figures, style) is var other && Input.IsOverlaid ? OverlayPlan.Of(other) : other;
 
     /// <summary>Plans and measures.</summary>
     /// <param name="alteration">Both circuits.</param>
@@ -30,13 +30,13 @@ internal sealed record DrawingPlan(
     /// <param name="lettering">The size of letters.</param>
     /// <param name="words">Whose words.</param>
     /// <param name="figures">What stands at lines in the place of their labels; <see langword="null"/>: the labels.</param>
-    /// <param name="closeRelays">Whether relays are drawn narrow, with the text of what they feed at the left.</param>
-    public static DrawingPlan Of(Alteration alteration, Study study, Lettering lettering, Vocabulary words, LineFigures? figures = null, bool closeRelays = false)
+    /// <param name="style">How it saves room.</param>
+    public static DrawingPlan Of(Alteration alteration, Study study, Lettering lettering, Vocabulary words, LineFigures? figures = null, PlanStyle style = default)
     {
         string? feedRail = Plans.FeedRail.Of(alteration);
-        var parts = new PartPlanner(alteration, study, lettering, words, feedRail, closeRelays, figures).All().ToImmutableArray();
+        var parts = new PartPlanner(alteration, study, lettering, words, feedRail, style, figures).All().ToImmutableArray();
         var lines = new LinePlanner(alteration, feedRail, parts, lettering, figures);
         var planned = lines.All().ToImmutableArray();
-        return new(alteration, study, lettering, words, [.. parts, .. lines.FreeEnds], planned, new([.. BoxPlanner.Boxes([.. parts, .. lines.FreeEnds])], lines.Wires) { TellsPins = true }, feedRail) { Figures = figures };
+        return new(alteration, study, lettering, words, [.. parts, .. lines.FreeEnds], planned, new([.. BoxPlanner.Boxes([.. parts, .. lines.FreeEnds])], lines.Wires) { TellsPins = true }, feedRail) { Figures = figures, Style = style };
     }
 }

@@ -15,7 +15,7 @@ internal static class OverlayPlan
 {
     public static DrawingPlan Of(DrawingPlan plan)
     {
-        var planner = new PartPlanner(plan.Alteration, plan.Study, plan.Lettering, plan.Words, plan.FeedRail, closeRelays: false);
+        var planner = new PartPlanner(plan.Alteration, plan.Study, plan.Lettering, plan.Words, plan.FeedRail, plan.Style);
         ImmutableArray<PlannedPart> parts = [.. plan.Parts.Select(p => p with { Overlay = View(p, planner) })];
         var byBox = parts.ToDictionary(p => p.Box, StringComparer.Ordinal);
         var shown = plan.Lines.Zip(plan.Input.Wires).Where(p => !IsTold(p.First, p.Second, byBox, plan)).ToArray();

@@ -12,7 +12,7 @@ using Look = Hotside.Drawings.Marks.PartStyle;
 namespace Hotside.Drawings.Plans;
 
 /// <summary>Plans the parts of both circuits: symbol, text block, look.</summary>
-internal sealed class PartPlanner(Alteration alteration, Study study, Lettering lettering, Vocabulary words, string? feedRail, bool closeRelays, LineFigures? figures = null)
+internal sealed class PartPlanner(Alteration alteration, Study study, Lettering lettering, Vocabulary words, string? feedRail, PlanStyle style, LineFigures? figures = null)
 {
     // Between a relay's axes where nothing asks for more.
     private const int Close = 11;
@@ -69,7 +69,7 @@ internal sealed class PartPlanner(Alteration alteration, Study study, Lettering 
 
     // Between a relay's contact and its coil hangs what the contact feeds, with its text: the coil stands far enough away, in both views alike.
     // In a close drawing that text goes to the left.
-    private int SpreadOf(string id) => closeRelays ? Close :
+    private int SpreadOf(string id) => style.HasCloseRelays ? Close :
         new[] { (alteration.Before, true), (alteration.After, false) }.SelectMany(v => Fed(id, v.Item1).Select(p => (int)Math.Ceiling(Text(p, v.Item2, false).Width / Symbol.Module) + BesideContact)).Append(Close).Max();
 
     private static IEnumerable<Part> Fed(string id, Circuit circuit)
@@ -117,19 +117,22 @@ internal sealed class PartPlanner(Alteration alteration, Study study, Lettering 
     private Piece Text(PartCaption caption, bool left)
     {
         string[] ratings = [caption.Was, caption.Rating];
-        return new TextBlock
+        TextBlock block = new()
         {
             Reference = caption.Reference,
             Number = NumberOf(caption.Reference),
             Name = caption.Name,
             Ratings = [.. ratings.Where(r => r.Length > 0)],
             StateWord = caption.State,
-            Side = caption.Verdicts.IsEmpty ? null : caption.Verdicts[0].Side,
-            SideText = caption.Verdicts.IsEmpty ? "" : SideText.Badge(caption.Verdicts[0].Side, words),
-            By = string.Join("; ", Before(caption).Concat(caption.Verdicts.Select((v, i) => i == 0 || v.Side == caption.Verdicts[0].Side ? v.By : $"{SideText.Of(v.Side, words)} {v.By}")).Where(b => b.Length > 0)),
             RightAligned = left,
             Lettering = lettering,
-        }.Measure();
+        };
+        return (caption.Verdicts.IsEmpty ? block : style.HasSwitchTable ? block with { Signs = [.. caption.Verdicts.Select(v => v.Side).Distinct()] } : block with
+        {
+            Side = caption.Verdicts[0].Side,
+            SideText = SideText.Badge(caption.Verdicts[0].Side, words),
+            By = string.Join("; ", Before(caption).Concat(caption.Verdicts.Select((v, i) => i == 0 || v.Side == caption.Verdicts[0].Side ? v.By : $"{SideText.Of(v.Side, words)} {v.By}")).Where(b => b.Length > 0)),
+        }).Measure();
     }
 
     private IEnumerable<string> Before(PartCaption caption) => caption.SideBefore is { } side ? ["before " + SideText.Of(side, words)] : [];

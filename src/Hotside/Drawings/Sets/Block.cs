@@ -51,7 +51,7 @@ internal sealed record Block(ImmutableArray<string> Parts, ImmutableArray<string
         return [.. blocks];
     }
 
-    /// <summary>Two halves, cut where fewest lines are, between parts that follow each other in the file; <see langword="null"/> where nothing can be cut.</summary>
+    /// <summary>Two halves, cut where few lines are; <see langword="null"/> where nothing can be cut.</summary>
     public (Block First, Block Second)? Halved(DrawingPlan plan)
     {
         var map = new PartMap(plan);
@@ -59,17 +59,10 @@ internal sealed record Block(ImmutableArray<string> Parts, ImmutableArray<string
         var tied = map.Joined(l => l.Conductor is null || map.IsFree(l));
         string[][] units = [.. Parts.GroupBy(p => tied[p]).Select(g => g.ToArray())];
         if (units.Length < 2) return WithoutStraps(map);
-        int best = 0;
-        double least = double.PositiveInfinity;
-        for (int at = 1; at < units.Length; at++)
-        {
-            var first = units.Take(at).SelectMany(u => u).ToHashSet(StringComparer.Ordinal);
-            int cut = Lines.Count(l => map.EndsOf(l) is [var a, var b] && first.Contains(a) != first.Contains(b));
-            // Even halves before few cuts, within reason.
-            double cost = cut + (3.0 * Math.Abs((2.0 * first.Count / Parts.Length) - 1) * Math.Sqrt(Parts.Length));
-            if (cost < least) (best, least) = (at, cost);
-        }
-        string[] one = [.. units.Take(best).SelectMany(u => u)], other = [.. units.Skip(best).SelectMany(u => u)];
+        var unitOf = units.SelectMany((unit, i) => unit.Select(p => (p, i))).ToDictionary(p => p.p, p => p.i, StringComparer.Ordinal);
+        var joins = Lines.Select(map.EndsOf).Where(e => e.Length == 2).Select(e => (unitOf[e[0]], unitOf[e[1]]));
+        var second = Bisection.Of([.. units.Select(u => u.Length)], [.. joins]);
+        string[] one = [.. units.Where((_, i) => !second[i]).SelectMany(u => u)], other = [.. units.Where((_, i) => second[i]).SelectMany(u => u)];
         var (fore, aft) = (Half(one, map), Half(other, map));
         // Straps and the feeds of rails are no part's: they go with the half that has that metal or rail.
         foreach (string line in Lines.Where(l => map.EndsOf(l).Length == 0))

@@ -19,7 +19,7 @@ internal sealed class SheetSet
     private const int FewCuts = 2;
 
     private readonly DrawingPlan plan;
-    private readonly Lazy<DrawingPlan> close;
+    private readonly Dictionary<PlanStyle, DrawingPlan> styles = [];
     private readonly Dictionary<string, bool> falls;
     private readonly Dictionary<string, int> widths;
     private readonly SheetRequest request;
@@ -30,7 +30,6 @@ internal sealed class SheetSet
     {
         (this.plan, this.paper, this.cancel) = (plan, paper, cancel);
         this.request = request with { IsInSet = true };
-        close = new(plan.WithCloseRelays);
         widths = plan.Input.Boxes.Where(b => !b.IsPoint).GroupBy(b => Block.OwnerOf(b.Id)).ToDictionary(g => g.Key, g => g.Max(b => b.Width + (int)b.TextWidth), StringComparer.Ordinal);
         falls = plan.Lines.Zip(Layout.FallsOf(plan.Input)).ToDictionary(p => p.First.Line, p => p.Second, StringComparer.Ordinal);
     }
@@ -75,6 +74,14 @@ internal sealed class SheetSet
             }
             else return null;
         }
+        // What was set apart because the next was too large may go with a later piece of that.
+        for (int i = 0; i < sheets.Count; i++)
+            for (int later = sheets.Count - 1; later > i; later--)
+                if (Holds(sheets[i].And(sheets[later]), zones))
+                {
+                    sheets[i] = sheets[i].And(sheets[later]);
+                    sheets.RemoveAt(later);
+                }
         return sheets;
     }
 
@@ -115,8 +122,10 @@ internal sealed class SheetSet
         var own = part.Of(plan);
         // A view that shows nothing of a sheet is left out there.
         SeenIn[] views = [.. request.Views.Where(v => own.Parts.Any(p => p.In(v) is not null))];
-        return new PaperSearch(own, () => part.Of(close.Value), views.Length == 0 ? request : request with { Views = views }, cancel).On(paper);
+        return new PaperSearch(own, style => part.Of(Styled(style)), views.Length == 0 ? request : request with { Views = views }, cancel).On(paper);
     }
+
+    private DrawingPlan Styled(PlanStyle style) => styles.TryGetValue(style, out var styled) ? styled : styles[style] = plan.In(style);
 
     private ImmutableArray<Scene> Drawn(SheetPart[] parts, Sheet[] sheets)
     {

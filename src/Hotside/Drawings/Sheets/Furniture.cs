@@ -23,7 +23,15 @@ internal sealed record Furniture(SheetSize Size, double HeadTop, Box Room, Immut
     /// <summary>What a headline takes above its view.</summary>
     public static double HeadlineRoom(Lettering lettering) => Headroom * lettering.Factor;
 
-    public static Furniture Of(DrawingPlan plan, SheetRequest request, SheetSize size)
+    /// <summary>Where a load is, while that is not known.</summary>
+    private const string AnyZone = "M88";
+
+    /// <summary>All of it.</summary>
+    /// <param name="plan">What is drawn.</param>
+    /// <param name="request">What is asked of the sheet.</param>
+    /// <param name="size">The paper.</param>
+    /// <param name="where">In which zone a load is; <see langword="null"/> while that is not known.</param>
+    public static Furniture Of(DrawingPlan plan, SheetRequest request, SheetSize size, Func<string, string>? where = null)
     {
         var (views, fields, words) = request;
         double headroom = HeadlineRoom(plan.Lettering);
@@ -35,7 +43,7 @@ internal sealed record Furniture(SheetSize Size, double HeadTop, Box Room, Immut
         var (legend, legendTop) = LegendOf(UsedOnSheet.Entries(plan, views, words), frame, y, plan.Lettering);
         groups.Add(new(Layer.Notes, legend.At(inside.Left, legendTop)) { Id = "legend", Classes = ["legend"] });
         y = Math.Min(y, legendTop) - Gap;
-        foreach (var (piece, id) in request.IsInSet ? [] : new[] { (Warnings(plan, inside.Width, words), "cautions"), (List(plan, inside.Width, words), "changes") })
+        foreach (var (piece, id) in request.IsInSet ? [] : new[] { (Warnings(plan, inside.Width, words), "cautions"), (List(plan, inside.Width, words), "changes"), (Table(plan, inside.Width, words, where), "loads") })
         {
             if (piece.Height == 0) continue;
             y -= piece.Height;
@@ -99,6 +107,9 @@ internal sealed record Furniture(SheetSize Size, double HeadTop, Box Room, Immut
     /// <summary>The lines of the change list.</summary>
     public static ImmutableArray<ListLine> Lines(DrawingPlan plan, Vocabulary words) =>
         [.. plan.Alteration.Changes.Select(c => new ListLine(new(c.Label, ChangeLook.ColourOf(c)), ChangeLook.LineOf(c), ChangeText.Of(c, plan.Alteration.Whole, words)))];
+
+    private static Piece Table(DrawingPlan plan, double width, Vocabulary words, Func<string, string>? where) =>
+        !plan.Style.HasSwitchTable ? Piece.Empty : SwitchTable.InColumns(SwitchRow.Of(plan.Study, words), where ?? (_ => AnyZone), width, plan.Lettering, words, "zone");
 
     /// <summary>The cautions; nothing where nothing is altered.</summary>
     public static Piece Warnings(DrawingPlan plan, double width, Vocabulary words) =>

@@ -1,6 +1,7 @@
 using Hotside.Drawings.Plans;
 using Hotside.Layouts;
 using Hotside.Symbols;
+using Hotside.Wording;
 
 namespace Hotside.Drawings.Sheets;
 
@@ -16,26 +17,28 @@ internal sealed class PaperSearch
     // Channels need three modules for a triangle beside a run.
     private static readonly LayoutOptions[] Spacings = [new(), new(Channel: 5), new(Channel: 4), new(Channel: 3)];
 
+    // A vehicle with so many loads has a table that says who switches what, if that saves paper: to read it of each load is quicker.
+    private const int ManyLoads = 12;
+    private static readonly double LeastForTable = SheetSize.Tabloid.Width * SheetSize.Tabloid.Height;
+
     private readonly DrawingPlan plan;
-    private readonly Func<DrawingPlan> close;
+    private readonly Func<PlanStyle, DrawingPlan> planIn;
     private readonly SheetRequest request;
     private readonly CancellationToken cancel;
-    private readonly Lazy<Candidate>[] candidates;
+    private readonly KeyValuePair<PlanStyle, Lazy<Candidate>>[] candidates;
 
     /// <param name="plan">What is drawn.</param>
-    /// <param name="close">The same with narrow relays.</param>
+    /// <param name="planIn">The same in another style.</param>
     /// <param name="request">What is asked of the sheet.</param>
     /// <param name="cancel">Stops the work.</param>
-    public PaperSearch(DrawingPlan plan, Func<DrawingPlan> close, SheetRequest request, CancellationToken cancel)
+    public PaperSearch(DrawingPlan plan, Func<PlanStyle, DrawingPlan> planIn, SheetRequest request, CancellationToken cancel)
     {
-        (this.plan, this.close, this.request, this.cancel) = (plan, close, request, cancel);
-        candidates = new Lazy<Candidate>[Plans.Length];
-        for (int i = 0; i < candidates.Length; i++)
-        {
-            int way = i;
-            // The narrow relays are other boxes; the others differ in what may turn or hang where.
-            candidates[i] = new(() => Candidate.Of(Plans[way](), way < 2 ? null : candidates[way == 2 ? 0 : 2].Value, cancel));
-        }
+        (this.plan, this.planIn, this.request, this.cancel) = (plan, planIn, request, cancel);
+        bool mayHaveTable = !request.IsInSet && SwitchRow.Of(plan.Study, request.Words).Length >= ManyLoads;
+        PlanStyle high = new(HangsHigh: true);
+        // From the one that shows most to the one that takes least.
+        PlanStyle[] styles = [new(), new(HasCloseRelays: true), high, high with { FacesAsGiven = true }, .. mayHaveTable ? new PlanStyle[] { new(HasSwitchTable: true), new(true, true) } : []];
+        candidates = [.. styles.Select(s => KeyValuePair.Create(s, new Lazy<Candidate>(() => CandidateIn(s))))];
     }
 
     /// <summary>The sheet on a page that is asked for; <see langword="null"/> where it does not hold the drawing.</summary>
@@ -54,23 +57,28 @@ internal sealed class PaperSearch
     /// </summary>
     public Sheet? On(SheetSize size)
     {
-        foreach (var (paper, standing) in Ways(size))
+        // Badges in words come first, however they must stand.
+        var inWords = candidates.Where(c => !c.Key.HasSwitchTable).Select(c => c.Value);
+        var inTable = candidates.Where(c => c.Key.HasSwitchTable && size.Width * size.Height >= LeastForTable).Select(c => c.Value);
+        return Ways(size).Select(w => On(w.Paper, w.Standing, inWords)).FirstOrDefault(s => s is not null) ?? Ways(size).Select(w => On(w.Paper, w.Standing, inTable)).FirstOrDefault(s => s is not null);
+    }
+
+    private Sheet? On(SheetSize paper, Standing standing, IEnumerable<Lazy<Candidate>> styles)
+    {
+        bool isHopeless = false;
+        var tried = new HashSet<Arrangement>();
+        foreach (var candidate in styles.TakeWhile(_ => !isHopeless).Select(c => c.Value).Where(c => tried.Add(c.Arrangement)))
         {
-            if (FurnitureOn(paper, candidates[0].Value.Plan) is not { } furniture) continue;
-            bool isHopeless = false;
-            foreach (var (candidate, way) in candidates.TakeWhile(_ => !isHopeless).Select((c, i) => (c.Value, i)))
+            if (FurnitureOn(paper, candidate.Plan) is not { } furniture) return null;
+            foreach (var options in Spacings)
             {
-                if (candidates.Take(way).Any(c => c.Value.Arrangement == candidate.Arrangement)) continue;
-                foreach (var options in Spacings)
-                {
-                    Sheet natural = new(request, furniture, candidate.Plan, candidate.Arrangement.At(options, cancel), standing) { Way = way };
-                    var rooms = natural.Rooms;
-                    if (rooms.Hold) return natural with { Layout = Stretched(natural, candidate, options) };
-                    double height = rooms.SpareHeight + Closer(natural, options);
-                    isHopeless = rooms.SpareWidth < -MostSaved * furniture.Room.Width || height < -MostSaved * furniture.Room.Height;
-                    // Closer rows make nothing narrower.
-                    if (rooms.SpareWidth < 0 || height < 0) break;
-                }
+                Sheet natural = new(request, furniture, candidate.Plan, candidate.Arrangement.At(options, cancel), standing);
+                var rooms = natural.Rooms;
+                if (rooms.Hold) return natural with { Layout = Stretched(natural, candidate, options) };
+                double height = rooms.SpareHeight + Closer(natural, options);
+                isHopeless = rooms.SpareWidth < -MostSaved * furniture.Room.Width || height < -MostSaved * furniture.Room.Height;
+                // Closer rows make nothing narrower.
+                if (rooms.SpareWidth < 0 || height < 0) break;
             }
         }
         return null;
@@ -79,7 +87,7 @@ internal sealed class PaperSearch
     /// <summary>A sheet as large as the drawing with its frame, in whole millimetres: views beside each other or one above the other, whichever takes less.</summary>
     public Sheet Fitted()
     {
-        var natural = candidates[0].Value;
+        var natural = candidates[0].Value.Value;
         return Fitted(natural.Plan, natural.Arrangement.At(new(), cancel), Standings());
     }
 
@@ -88,8 +96,8 @@ internal sealed class PaperSearch
     /// </summary>
     public Sheet? Like(Sheet before, bool isFitted)
     {
-        var alike = Plans[before.Way]();
-        if (Layout.Like(alike.Input, before.Layout, cancel) is not { } layout) return null;
+        var alike = before.Plan.Style == plan.Style ? plan : planIn(before.Plan.Style);
+        if (Layout.Like(alike.Laid, before.Layout, cancel) is not { } layout) return null;
         var sheet = isFitted ? Fitted(alike, layout, [before.Standing]) : On(before.Furniture.Size, alike, layout, before.Standing);
         return sheet.Rooms.Hold ? sheet with { Kept = before.Origins } : null;
     }
@@ -105,7 +113,7 @@ internal sealed class PaperSearch
     // Larger than any paper of the series: as large as it must be.
     private Sheet Grown()
     {
-        var natural = candidates[0].Value;
+        var natural = candidates[0].Value.Value;
         var layout = natural.Arrangement.At(new(), cancel);
         var (paper, standing) = Ways(SheetSize.Series[^1])
             .Select(way => (Paper: Enough(way.Paper with { Name = "" }, On(way.Paper, natural.Plan, layout, way.Standing).Rooms), way.Standing))
@@ -122,9 +130,6 @@ internal sealed class PaperSearch
     // A paper narrower than the title block holds nothing.
     private Furniture? FurnitureOn(SheetSize paper, DrawingPlan plan) =>
         paper.Width - 120 < TitleBlock.Width || Furniture.Of(plan, request, paper) is not { Room.Height: > 0 } furniture ? null : furniture;
-
-    // From the one that shows most to the one that takes least.
-    private Func<DrawingPlan>[] Plans => [() => plan, close, plan.HungHigh, plan.AsGiven];
 
     // Beside each other on a lying sheet as long as that holds; a view alone on a lying sheet, or else a standing one.
     private IEnumerable<(SheetSize Paper, Standing Standing)> Ways(SheetSize size) => request.Views.Length == 1
@@ -150,9 +155,14 @@ internal sealed class PaperSearch
         return (natural with { Layout = stretched }).Rooms.Hold ? stretched : natural.Layout;
     }
 
-    /// <summary>A way to draw the job, with what stands where in it.</summary>
-    private sealed record Candidate(DrawingPlan Plan, Arrangement Arrangement)
+    // Where parts and texts are the same, what was found for them may serve again.
+    private Candidate CandidateIn(PlanStyle style)
     {
-        public static Candidate Of(DrawingPlan plan, Candidate? like, CancellationToken cancel) => new(plan, like?.Arrangement.With(plan.Input, cancel) ?? Arrangement.Of(plan.Input, cancel: cancel));
+        var styled = style == plan.Style ? plan : planIn(style);
+        var like = candidates.TakeWhile(c => c.Key != style).Where(c => c.Key.OfParts == style.OfParts).Select(c => c.Value.Value.Arrangement).LastOrDefault();
+        return new(styled, like?.With(styled.Laid, cancel) ?? Arrangement.Of(styled.Laid, cancel: cancel));
     }
+
+    /// <summary>A way to draw the job, with what stands where in it.</summary>
+    private sealed record Candidate(DrawingPlan Plan, Arrangement Arrangement);
 }

@@ -27,13 +27,10 @@ internal sealed record Sheet(SheetRequest Request, Furniture Furniture, DrawingP
         }
     }
 
-    /// <summary>By which of the search's ways it is drawn.</summary>
-    public int Way { get; init; }
-
     /// <summary>The zone of the middle of what is drawn in a box in a view; <see langword="null"/> where the view does not show it.</summary>
     public string? ZoneOf(string box, SeenIn view)
     {
-        int index = Plan.Input.Boxes.Select((b, i) => (b, i)).Where(p => p.b.Id == box && (p.b.Seen & view) != 0).Select(p => p.i).DefaultIfEmpty(-1).First(), shown = Array.IndexOf(Request.Views, view);
+        int index = Plan.Input.Boxes.Select((b, i) => (b, i)).Where(p => (p.b.Id == box || p.b.Id == box + BoxPlanner.Replacement) && (p.b.Seen & view) != 0).Select(p => p.i).DefaultIfEmpty(-1).First(), shown = Array.IndexOf(Request.Views, view);
         if (index < 0 || shown < 0) return null;
         var (x, y) = Origins[shown];
         var (size, placed) = (Plan.Input.Boxes[index], Layout.Boxes[index]);
@@ -56,7 +53,7 @@ internal sealed record Sheet(SheetRequest Request, Furniture Furniture, DrawingP
         var views = Request.Views;
         var origins = Origins;
         var groups = ImmutableArray.CreateBuilder<SceneGroup>();
-        groups.AddRange(Furniture.Groups);
+        groups.AddRange((Plan.Style.HasSwitchTable ? Furniture.Of(Plan, Request, Furniture.Size, ZonesOf) : Furniture).Groups);
         for (int i = 0; i < views.Length; i++)
         {
             groups.Add(Furniture.Head(Plan, views[i], rooms.Room(i), Request.Words));
@@ -65,6 +62,11 @@ internal sealed record Sheet(SheetRequest Request, Furniture Furniture, DrawingP
         if (views.Length > 1) groups.Add(Furniture.Divider(rooms));
         return new(Furniture.Size.Width, Furniture.Size.Height, TitleRow.Value(Request.TitleBlock, "title") + What + (Request.IsInSet ? ", sheet " + TitleRow.Value(Request.TitleBlock, "sheet") : ""), SheetText.Description(Plan.Alteration, Plan.Study, Request.Words), groups.ToImmutable());
     }
+
+    // A part that the last view does not show is found in the one before.
+    private string ZonesOf(string load) =>
+        Plan.Parts.FirstOrDefault(p => p.PartId.Length > 0 && (load == p.PartId || load.StartsWith(p.PartId + ".", StringComparison.Ordinal))) is not { } part ? ""
+        : string.Join(" ", Request.Views.Select(v => ZoneOf(part.Box, v)).OfType<string>().Distinct());
 
     private string What => Request.Views[0] == SeenIn.Both ? ", before and after over each other"
         : Request.Views.Length > 1 ? ", before and after"
