@@ -54,8 +54,9 @@ internal sealed class Arrangement
         {
             var spacing = memory?.Asked == options ? memory.Spacing : options;
             var layout = Spaced(spacing with { Track = spacing.Track + more, WireToBox = spacing.WireToBox + more }, options, cancel);
-            if (best is null || layout.Labels.Length > best.Labels.Length) best = layout;
-            if (best.Labels.Length == input.Wires.Count(w => w.HasLabel)) break;
+            if (best is null || (layout.Labels.Length, -layout.SharedLabels).CompareTo((best.Labels.Length, -best.SharedLabels)) > 0) best = layout;
+            // In an overlay what a conductor shares with others may be hidden by them.
+            if (best.Labels.Length == input.Wires.Count(w => w.HasLabel) && (best.SharedLabels == 0 || !input.IsOverlaid)) break;
         }
         return layouts[options] = best!;
     }
@@ -141,10 +142,10 @@ internal sealed class Arrangement
             var (layout, levels) = Placed(blocks, options, extra);
             var room = new TakenRoom(input, layout.Boxes, layout.Wires, layout.Rails, levels.Bottom);
             var (boxes, nameless) = NodeTexts.Of(input, layout.Boxes, layout.Rails, room, near: attempt < GrowthForOwnRun);
-            var (labels, unplaced) = Labels.Of(input, layout.Wires, room, attempt >= (input.IsOverlaid ? GrowthWhereOverlaid : GrowthForOwnRun), urgent);
+            var (labels, unplaced, shared) = Labels.Of(input, layout.Wires, room, attempt >= (input.IsOverlaid ? GrowthWhereOverlaid : GrowthForOwnRun), urgent);
             ImmutableArray<int> failed = [.. nameless, .. unplaced];
             if (failed.IsEmpty || attempt == MostGrowth)
-                return layout with { Boxes = boxes, Labels = labels, Memory = Recollection.Remembered(netlist, rows, blocks, [.. Ordered.Select(o => o.Order.Places)], layout, levels, asked, options, apart) };
+                return layout with { Boxes = boxes, Labels = labels, SharedLabels = shared, Memory = Recollection.Remembered(netlist, rows, blocks, [.. Ordered.Select(o => o.Order.Places)], layout, levels, asked, options, apart) };
             extra = Grown(extra, failed, levels);
         }
     }
