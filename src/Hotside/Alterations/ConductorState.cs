@@ -21,6 +21,6 @@ public enum ConductorState
     /// <summary>One end elsewhere and another size or colour.</summary>
     MovedAndRenewed,
 
-    /// <summary>Both ends elsewhere: the copper is used again; drawn as taken out and run new.</summary>
+    /// <summary>Both ends elsewhere: the copper is used again; drawn as a moved one.</summary>
     UsedElsewhere,
 }

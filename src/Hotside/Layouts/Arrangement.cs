@@ -1,6 +1,6 @@
 using System.Collections.Immutable;
+using System.Diagnostics.CodeAnalysis;
 using Hotside.Layouts.Passes;
-using Hotside.Symbols;
 
 namespace Hotside.Layouts;
 
@@ -10,52 +10,40 @@ namespace Hotside.Layouts;
 /// </summary>
 internal sealed class Arrangement
 {
-    private const int MostGap = 9, MostGrowth = 12, GrowthForOwnRun = 3, GrowthWhereOverlaid = 10;
+    private const int MostPassers = 4, MostGap = 9, MostGrowth = 12, GrowthForOwnRun = 3, GrowthWhereOverlaid = 10;
 
     // Lines further apart, for labels that find no room between them.
     private static readonly int[] Wider = [0, 2, 4];
 
     private readonly LayoutInput input;
-    private readonly Netlist netlist;
     private readonly LayoutMemory? memory;
-    private readonly Recollection? known;
-    private readonly RowPlan rows;
-    private readonly SidePins sides;
-    private readonly ImmutableArray<TextRoom> text;
+    private readonly Arranged arranged;
+    private Netlist netlist;
+    private Recollection? known;
+    private RowPlan rows;
+    private SidePins sides;
+    private ImmutableArray<TextRoom> text;
+    private ImmutableHashSet<int> apart;
     private readonly Dictionary<LayoutOptions, Layout> layouts = [];
     private readonly Dictionary<(int BoxToBox, int WireToBox, int Track), PlannedBlock[]> columns = [];
 
-    private Arrangement(LayoutInput input, LayoutMemory? memory, CancellationToken cancel)
+    private Arrangement(LayoutInput input, LayoutMemory? memory, Union union, Heights heights, Arranged arranged, CancellationToken cancel)
     {
         this.memory = memory;
-        var union = Union.Of(input);
-        union = Turning.Of(union, Heights.Of(union), memory);
-        var heights = Heights.Of(union);
-        netlist = Nets.Of(union, heights);
-        // Which conductors are one net is told by each circuit; what must keep clear of each other, by what is shown together.
-        if (input.IsOverlaid) (netlist, input) = (netlist.AllSeen(), input.AllSeen());
-        this.input = input;
-        known = memory is null ? null : new(memory, netlist);
-        rows = Rows.Of(netlist, Directions.Of(netlist, Heights.Of(union), known), known);
-        sides = SidePins.Of(netlist, rows);
-        text = Texts(netlist, rows);
-        Ordered =
-        [
-            // Blocks that were set side by side once stay so: all columns are solved together then.
-            .. (known is null ? Blocks.Of(netlist) : Blocks.Undivided(netlist)).Select(b =>
-            {
-                cancel.ThrowIfCancellationRequested();
-                var lattice = Layering.Of(netlist, rows, sides, b);
-                return (b, lattice, known is null ? Tracks.Of(lattice, netlist, text) : Tracks.AsBefore(lattice, known));
-            }),
-        ];
+        this.arranged = arranged;
+        this.input = input.IsOverlaid ? input.AllSeen() : input;
+        Take(arranged);
+        if (input.TellsPins && memory is null) SetApart(union, heights, cancel);
     }
 
     /// <summary>The blocks with what has been decided of their order.</summary>
-    public ImmutableArray<(Block Block, Lattice Lattice, SeatOrder Order)> Ordered { get; }
+    public ImmutableArray<(Block Block, Lattice Lattice, SeatOrder Order)> Ordered { get; private set; }
 
     /// <summary>The arrangement of an input; from a previous layout it takes over whatever need not change.</summary>
-    public static Arrangement Of(LayoutInput input, Layout? previous = null, CancellationToken cancel = default) => new(input, previous?.Memory, cancel);
+    public static Arrangement Of(LayoutInput input, Layout? previous = null, CancellationToken cancel = default) => Of(input, previous?.Memory, null, cancel);
+
+    /// <summary>The arrangement of the same circuits with parts or loads otherwise: this one where nothing comes out otherwise.</summary>
+    public Arrangement With(LayoutInput otherwise, CancellationToken cancel = default) => Of(otherwise, memory, this, cancel);
 
     /// <summary>The layout at a spacing; its natural size is kept unless the options ask to fill a larger space.</summary>
     public Layout At(LayoutOptions options, CancellationToken cancel = default)
@@ -66,10 +54,49 @@ internal sealed class Arrangement
         {
             var spacing = memory?.Asked == options ? memory.Spacing : options;
             var layout = Spaced(spacing with { Track = spacing.Track + more, WireToBox = spacing.WireToBox + more }, options, cancel);
-            if (best is null || layout.Labels.Length > best.Labels.Length) best = layout;
-            if (best.Labels.Length == input.Wires.Count(w => w.HasLabel)) break;
+            if (best is null || (layout.Labels.Length, -layout.SharedLabels).CompareTo((best.Labels.Length, -best.SharedLabels)) > 0) best = layout;
+            // In an overlay what a conductor shares with others may be hidden by them.
+            if (best.Labels.Length == input.Wires.Count(w => w.HasLabel) && (best.SharedLabels == 0 || !input.IsOverlaid)) break;
         }
         return layouts[options] = best!;
+    }
+
+    private static Arrangement Of(LayoutInput input, LayoutMemory? memory, Arrangement? like, CancellationToken cancel)
+    {
+        var union = Union.Of(input);
+        union = Turning.Of(union, Heights.Of(union), memory);
+        var heights = Heights.Of(union);
+        var arranged = Arranged.Of(union, heights, memory, input, like?.arranged, cancel);
+        return like is not null && ReferenceEquals(arranged, like.arranged) ? like : new(input, memory, union, heights, arranged, cancel);
+    }
+
+    [MemberNotNull(nameof(netlist), nameof(rows), nameof(sides), nameof(apart))]
+    private void Take(Arranged taken)
+    {
+        (netlist, rows, text, Ordered) = taken;
+        apart = taken.Apart;
+        known = memory is null ? null : new(memory, netlist);
+        sides = SidePins.Of(netlist, rows);
+        layouts.Clear();
+        columns.Clear();
+    }
+
+    // Conductors that seem to end at a strange pin run beside their net, unless they would cross it there.
+    private void SetApart(Union union, Heights heights, CancellationToken cancel)
+    {
+        var found = new Arranged(netlist, rows, text, Ordered);
+        var asFound = Planned(new(), cancel);
+        ImmutableHashSet<int> passing = Passers.Of(found, asFound);
+        for (int round = 0; round < MostPassers && !passing.IsEmpty && Passers.SetApart(union, heights, found, passing, input.IsOverlaid) is { } aside; round++)
+        {
+            Take(aside);
+            var crossing = Passers.Crossing(netlist, Placed(Planned(new(), cancel), new(), NoGrowth).Layout.Wires);
+            if (crossing.IsEmpty) return;
+            passing = passing.Except(crossing);
+        }
+        if (apart.IsEmpty) return;
+        Take(found);
+        columns[KeyOf(new())] = asFound;
     }
 
     private Layout Spaced(LayoutOptions options, LayoutOptions asked, CancellationToken cancel)
@@ -89,7 +116,7 @@ internal sealed class Arrangement
     private PlannedBlock[] Planned(LayoutOptions options, CancellationToken cancel)
     {
         var then = KnownAt(options);
-        var key = (options.BoxToBox, options.WireToBox, options.Track);
+        var key = KeyOf(options);
         if (columns.TryGetValue(key, out var known)) return known;
         cancel.ThrowIfCancellationRequested();
         var set = Ordered.Select(o => (o.Lattice, Columns: Columns.Of(netlist, o.Lattice, o.Order, sides, text, options, then))).ToImmutableArray();
@@ -97,19 +124,7 @@ internal sealed class Arrangement
         return columns[key] = [.. Ordered.Select((o, i) => new PlannedBlock(o.Block, o.Lattice, set[i].Columns, shifts[i]))];
     }
 
-    // Alike parts that hang on one net in one row get one width of text, so that they stand at one pitch.
-    private static ImmutableArray<TextRoom> Texts(Netlist netlist, RowPlan rows)
-    {
-        TextRoom[] text = [.. netlist.Stands.Select(s => new TextRoom(s.TextModules(SeenIn.Before), s.TextModules(SeenIn.After)))];
-        foreach (var net in netlist.Nets)
-            foreach (var twins in net.Taps.Select(t => netlist.StandOf(netlist.Taps[t])).Where(s => s >= 0 && netlist.Stands[s].Shape.Length > 0).Distinct()
-                .GroupBy(s => (netlist.Stands[s].Shape, rows.RowOf[s])).Where(g => g.Count() > 1))
-            {
-                var widest = new TextRoom(twins.Max(s => text[s].Before), twins.Max(s => text[s].After));
-                foreach (int stand in twins) text[stand] = widest;
-            }
-        return [.. text];
-    }
+    private static (int BoxToBox, int WireToBox, int Track) KeyOf(LayoutOptions options) => (options.BoxToBox, options.WireToBox, options.Track);
 
     // At another spacing only rows and order can be kept.
     private Recollection? KnownAt(LayoutOptions spacing) => memory?.Spacing == spacing ? known : null;
@@ -119,22 +134,28 @@ internal sealed class Arrangement
 
     private Layout Finish(PlannedBlock[] blocks, LayoutOptions options, LayoutOptions asked, CancellationToken cancel)
     {
-        var then = KnownAt(options);
-        ImmutableArray<Growth> extra = [.. new Growth[rows.Rows + 1]];
+        var extra = NoGrowth;
         List<int> urgent = [];
         for (int attempt = 0; ; attempt++)
         {
             cancel.ThrowIfCancellationRequested();
-            var levels = Heightening.Of(rows, netlist, blocks, options, extra, then);
-            var layout = Placement.Of(input, netlist, rows, sides, text, blocks, levels, options, then);
+            var (layout, levels) = Placed(blocks, options, extra);
             var room = new TakenRoom(input, layout.Boxes, layout.Wires, layout.Rails, levels.Bottom);
-            var (boxes, nameless) = NodeTexts.Of(input, layout.Boxes, layout.Rails, room);
-            var (labels, unplaced) = Labels.Of(input, layout.Wires, room, attempt >= (input.IsOverlaid ? GrowthWhereOverlaid : GrowthForOwnRun), urgent);
+            var (boxes, nameless) = NodeTexts.Of(input, layout.Boxes, layout.Rails, room, near: attempt < GrowthForOwnRun);
+            var (labels, unplaced, shared) = Labels.Of(input, layout.Wires, room, attempt >= (input.IsOverlaid ? GrowthWhereOverlaid : GrowthForOwnRun), urgent);
             ImmutableArray<int> failed = [.. nameless, .. unplaced];
             if (failed.IsEmpty || attempt == MostGrowth)
-                return layout with { Boxes = boxes, Labels = labels, Memory = Recollection.Remembered(netlist, rows, blocks, [.. Ordered.Select(o => o.Order.Places)], layout, levels, asked, options) };
+                return layout with { Boxes = boxes, Labels = labels, SharedLabels = shared, Memory = Recollection.Remembered(netlist, rows, blocks, [.. Ordered.Select(o => o.Order.Places)], layout, levels, asked, options, apart) };
             extra = Grown(extra, failed, levels);
         }
+    }
+
+    private ImmutableArray<Growth> NoGrowth => [.. new Growth[rows.Rows + 1]];
+
+    private (Layout Layout, Levels Levels) Placed(PlannedBlock[] blocks, LayoutOptions options, ImmutableArray<Growth> extra)
+    {
+        var levels = Heightening.Of(rows, netlist, blocks, options, extra, KnownAt(options));
+        return (Placement.Of(input, netlist, rows, sides, text, blocks, levels, options, KnownAt(options)), levels);
     }
 
     // A channel in which a label found no room grows: above its horizontals by what is just missing, below by two modules.

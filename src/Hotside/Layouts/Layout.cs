@@ -14,6 +14,9 @@ internal sealed record Layout(
     /// <summary>The height of the chassis row.</summary>
     public int ChassisY => Height;
 
+    /// <summary>How many labels stand where their conductor shares its way with others, though it runs alone elsewhere.</summary>
+    public int SharedLabels { get; init; }
+
     /// <summary>For each conductor of an input, in the order given, whether its first end is the hotter one.</summary>
     public static ImmutableArray<bool> FallsOf(LayoutInput input) => Heights.FallsOf(input);
 

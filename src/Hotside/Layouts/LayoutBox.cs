@@ -37,6 +37,18 @@ internal sealed record LayoutBox(string Id, SeenIn Seen, int Width, int Height, 
     /// <summary>May stand upside down when its lower pin is the hotter one.</summary>
     public bool MayTurnOver { get; init; }
 
+    /// <summary>The ways of the current inside; none = all pins are taken as joined alike.</summary>
+    public ImmutableArray<LayoutPath> Paths { get; init; } = [];
+
+    /// <summary>The poles of the sources inside.</summary>
+    public ImmutableArray<LayoutPole> Poles { get; init; } = [];
+
+    /// <summary>May stand with left and right exchanged.</summary>
+    public bool MayMirror { get; init; }
+
+    /// <summary>The columns of its ways, in modules from the left, where the ways may stand in any order; empty = as they are.</summary>
+    public ImmutableArray<int> Ways { get; init; } = [];
+
     /// <summary>The end of the page for a feed that goes on elsewhere: it belongs at the top, with the feed.</summary>
     public bool IsFeedEnd { get; init; }
 

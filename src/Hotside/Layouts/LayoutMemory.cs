@@ -6,7 +6,7 @@ namespace Hotside.Layouts;
 /// <summary>Where a stand or a joint stood.</summary>
 /// <param name="Row">Its row; 0 for a joint.</param>
 /// <param name="Place">Its place in the order from left to right; −1 for a joint.</param>
-internal readonly record struct RememberedBox(int Row, int X, int Place, bool Turned, bool TextOnLeft);
+internal readonly record struct RememberedBox(int Row, int X, int Place, bool Turned, bool TextOnLeft, Facing Facing);
 
 /// <summary>How the end of a conductor led to its trunk.</summary>
 internal readonly record struct RememberedEnd(bool Above, int Place);
@@ -27,6 +27,9 @@ internal sealed record LayoutMemory(
     FrozenDictionary<(string End, int Row), int> Passages, FrozenDictionary<(string End, int Channel), int> Tracks,
     FrozenDictionary<string, (int Channel, int Track)> Trunks, Levels Levels)
 {
+    /// <summary>The conductors that ran beside the nets they belong to.</summary>
+    public FrozenSet<string> Apart { get; init; } = [];
+
     /// <summary>How many rows there were.</summary>
     public int Rows => Levels.RowCentre.Length - 2;
 }

@@ -5,6 +5,9 @@ namespace Hotside.Layouts;
 /// <summary>Where a box stands: top left corner in modules, and its text block's top left corner.</summary>
 internal sealed record PlacedBox(string Id, int X, int Y, bool Turned, bool TextOnLeft, double TextX, double TextY)
 {
+    /// <summary>How it faces.</summary>
+    public Facing Facing { get; init; } = Facing.AsGiven;
+
     /// <summary>From where to where the text block reaches in a view: a narrower one stands next to the symbol.</summary>
     public (double Left, double Right) TextIn(SeenIn view, LayoutBox box)
     {
@@ -12,6 +15,6 @@ internal sealed record PlacedBox(string Id, int X, int Y, bool Turned, bool Text
         return (TextX + free, TextX + free + box.TextWidths.In(view));
     }
 
-    /// <summary>The place of one of the box's pins; turning over exchanges top and bottom.</summary>
-    public (int X, int Y) PinPlace(LayoutBox box, LayoutPin pin) => (X + pin.X, Y + (Turned ? box.Height - pin.Y : pin.Y));
+    /// <summary>The place of one of the box's pins; turning over exchanges top and bottom, mirroring left and right.</summary>
+    public (int X, int Y) PinPlace(LayoutBox box, LayoutPin pin) => (X + Facing.ColumnOf(pin.X, box), Y + (Turned ? box.Height - pin.Y : pin.Y));
 }

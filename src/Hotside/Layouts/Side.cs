@@ -19,13 +19,20 @@ internal enum Side
     Centre,
 }
 
-/// <summary>What turning over does to a side.</summary>
+/// <summary>What turning over and mirroring do to a side.</summary>
 internal static class Sides
 {
     public static Side TurnedOver(this Side side) => side switch
     {
         Side.Top => Side.Bottom,
         Side.Bottom => Side.Top,
+        _ => side,
+    };
+
+    public static Side Mirrored(this Side side) => side switch
+    {
+        Side.Left => Side.Right,
+        Side.Right => Side.Left,
         _ => side,
     };
 }

@@ -31,6 +31,36 @@ internal sealed record Symbol(string Name, int Width, int Height, ImmutableArray
         Shapes = [.. Shapes.Select(s => s.At(new(0, Height * Module, TurnedOver: true)))],
     };
 
+    /// <summary>The columns in which a pin above and one below stand, if that is all there is; else none.</summary>
+    public ImmutableArray<int> Columns =>
+        Pins.GroupBy(p => p.X).All(c => c.Count() == 2 && c.Any(p => p.Side == SymbolSide.Top) && c.Any(p => p.Side == SymbolSide.Bottom)) ? [.. Pins.Select(p => p.X).Distinct()] : [];
+
+    /// <summary>The symbol with what stands in its columns moved to others; what reaches over several stays.</summary>
+    /// <param name="columns">The columns as they are.</param>
+    /// <param name="now">Where each of them goes.</param>
+    public Symbol Sorted(ImmutableArray<int> columns, ImmutableArray<int> now)
+    {
+        int[] inOrder = [.. columns.Order()];
+        double pitch = inOrder.Zip(inOrder.Skip(1), (a, b) => b - a).Min() * Module;
+        return this with
+        {
+            Pins = [.. Pins.Select(p => columns.IndexOf(p.X) is >= 0 and var way ? p with { X = now[way] } : p)],
+            Shapes = [.. Shapes.Select(s => WayOf(s.Bounds) is >= 0 and var way ? s.Shifted((now[way] - columns[way]) * Module, 0) : s is RectangleShape outline ? Around(outline) : s)],
+        };
+
+        // The outline reaches from the first of the ways that there are to the last.
+        RectangleShape Around(RectangleShape outline)
+        {
+            int[] own = [.. Columns];
+            double left = outline.Box.Left - (own.Min() * Module), right = outline.Box.Right - (own.Max() * Module);
+            int[] places = [.. own.Select(c => now[columns.IndexOf(c)])];
+            return outline with { Box = outline.Box with { Left = left + (places.Min() * Module), Right = right + (places.Max() * Module) } };
+        }
+
+        // A mark stands right of its lead.
+        int WayOf(Box box) => box.Width > pitch ? -1 : columns.IndexOf(inOrder.Where(c => (c - 0.7) * Module <= box.Left).DefaultIfEmpty(-1).Last());
+    }
+
     /// <summary>The shapes with the box's top left corner at a place in units.</summary>
     public ImmutableArray<Shape> At(double x, double y) => [.. Shapes.Select(s => s.Shifted(x, y))];
 

@@ -15,6 +15,12 @@ internal sealed record SymbolOptions
     /// <summary>Modules between the axes of a relay's contact and coil, 6 or more.</summary>
     public int Spread { get; init; } = 6;
 
+    /// <summary>Whether a relay's coil stands left of its contact, which closes rightwards all the same.</summary>
+    public bool CoilAtLeft { get; init; }
+
+    /// <summary>Modules between the ways of a connector, where its marks ask for less.</summary>
+    public int LeastPitch { get; init; }
+
     /// <summary>The contacts of a switch with several; empty where each lower terminal has one to the first upper terminal.</summary>
     public ImmutableArray<SymbolContact> Contacts { get; init; } = [];
 

@@ -53,7 +53,7 @@ internal static class SheetText
     public static string MovedMeaning(Alteration alteration)
     {
         var moves = alteration.Changes.SelectMany(c => c.Acts).OfType<Move>().ToArray();
-        return moves.Any(m => m.Ends.Length > 1) ? moves.All(m => m.Ends.Length > 1) ? "use elsewhere" : "move one end or both" : "move one end";
+        return moves.Any(m => m.Ends.Length > 1) ? moves.All(m => m.Ends.Length > 1) ? "move both ends" : "move one end or both" : "move one end";
     }
 
     /// <summary>What a wire label means.</summary>

@@ -138,7 +138,7 @@ internal sealed class CircuitPicture
 
     private ImmutableArray<Shape> SymbolShapes(LayoutBox box, PlacedBox placed, PartView part)
     {
-        var symbol = placed.Turned ? part.Symbol.TurnedOver() : part.Symbol;
+        var symbol = part.At(placed, box);
         double left = x + (placed.X * M), top = y + (placed.Y * M);
         var text = placed.TextOnLeft ? part.TextLeft : part.Text;
         double textX = x + (placed.TextX * M) + (placed.TextOnLeft ? (box.TextWidth * M) - text.Width : 0);

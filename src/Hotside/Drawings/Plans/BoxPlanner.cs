@@ -41,7 +41,11 @@ internal static class BoxPlanner
             IsJoint = part.Role is PlannedRole.Splice or PlannedRole.Stud,
             IsRail = part.Role == PlannedRole.Rail,
             MayTurnOver = MayTurnOver(any),
+            MayMirror = part.Role == PlannedRole.Symbol && new[] { before, after }.OfType<PartView>().All(v => v.Mirror is not null),
+            Ways = part.Role == PlannedRole.Symbol ? Ways(before, after) : [],
             IsFeedEnd = any.Part.Kind.TakesAnyTerminal,
+            Paths = [.. metal ? [new LayoutPath(CircuitEnds.Above, CircuitEnds.Below, InnerWays.Metal)] : part.Role == PlannedRole.Symbol ? InnerWays.Of(before, after) : []],
+            Poles = [.. part.Role == PlannedRole.Symbol ? InnerWays.Poles(before, after) : []],
         };
     }
 
@@ -56,6 +60,13 @@ internal static class BoxPlanner
         if (role != PlannedRole.Symbol) return [new(CircuitEnds.Point, Side.Centre, 0, 0)];
         return [.. new[] { before, after }.OfType<PartView>().SelectMany(v => v.Symbol.Pins)
             .DistinctBy(p => (p.X, p.Y)).Select(p => new LayoutPin(p.Terminal == CircuitEnds.Point ? CircuitEnds.Point : CircuitEnds.PinName(p), SideOf(p.Side), p.X, p.Y))];
+    }
+
+    // An old and a new connector have their ways in the same columns.
+    private static ImmutableArray<int> Ways(PartView? before, PartView? after)
+    {
+        PartView[] views = [.. new[] { before, after }.OfType<PartView>()];
+        return views.All(v => v.Symbol.Name == "connector" && v.Symbol.Columns.Length > 1) ? [.. views.SelectMany(v => v.Symbol.Columns).Distinct().Order()] : [];
     }
 
     private static ImmutableArray<LayoutPin> MetalPins(Symbol symbol) =>

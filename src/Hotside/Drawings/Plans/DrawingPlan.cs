@@ -17,9 +17,12 @@ internal sealed record DrawingPlan(
     /// <summary>How it saves room.</summary>
     public PlanStyle Style { get; private init; }
 
+    /// <summary>What is laid out in its style.</summary>
+    public LayoutInput Laid => (Style.FacesAsGiven ? Input.AsGiven() : Input) with { HangsHigh = Style.HangsHigh };
+
     /// <summary>The same in another style, for a drawing that finds no room otherwise.</summary>
     public DrawingPlan In(PlanStyle style) =>
-        style == Style ? this : Of(Alteration, Study, Lettering, Words, Figures, style) is var other && Input.IsOverlaid ? OverlayPlan.Of(other) : other;
+        style.OfParts() == Style.OfParts() ? this with { Style = style } : Of(Alteration, Study, Lettering, Words, Figures, style) is var other && Input.IsOverlaid ? OverlayPlan.Of(other) : other;
 
     /// <summary>Plans and measures.</summary>
     /// <param name="alteration">Both circuits.</param>
@@ -34,6 +37,6 @@ internal sealed record DrawingPlan(
         var parts = new PartPlanner(alteration, study, lettering, words, feedRail, style, figures).All().ToImmutableArray();
         var lines = new LinePlanner(alteration, feedRail, parts, lettering, figures);
         var planned = lines.All().ToImmutableArray();
-        return new(alteration, study, lettering, words, [.. parts, .. lines.FreeEnds], planned, new([.. BoxPlanner.Boxes([.. parts, .. lines.FreeEnds])], lines.Wires), feedRail) { Figures = figures, Style = style };
+        return new(alteration, study, lettering, words, [.. parts, .. lines.FreeEnds], planned, new([.. BoxPlanner.Boxes([.. parts, .. lines.FreeEnds])], lines.Wires) { TellsPins = true }, feedRail) { Figures = figures, Style = style };
     }
 }

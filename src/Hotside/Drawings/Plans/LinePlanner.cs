@@ -106,10 +106,9 @@ internal sealed class LinePlanner
     {
         Change.TakenOut => Look.TakenOut,
         Change.RunNew => Look.New,
-        Change.Moved => Look.Moved,
+        Change.Moved or Change.UsedElsewhere => Look.Moved,
         Change.MovedAndRenewed => isBefore ? Look.Moved : Look.Renewed,
         Change.Renewed => isBefore ? Look.ToBeRenewed : Look.Renewed,
-        Change.UsedElsewhere => isBefore ? Look.TakenOut : Look.New,
         _ => Look.Kept,
     };
 

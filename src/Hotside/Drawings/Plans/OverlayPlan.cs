@@ -24,7 +24,7 @@ internal static class OverlayPlan
         {
             Parts = parts,
             Lines = lines,
-            Input = new([.. plan.Input.Boxes.Select(b => Box(b, byBox))], [.. shown.Zip(lines, (s, line) => Wire(s.Second, line, plan))]) { IsOverlaid = true },
+            Input = new([.. plan.Input.Boxes.Select(b => Box(b, byBox))], [.. shown.Zip(lines, (s, line) => Wire(s.Second, line, plan))]) { IsOverlaid = true, TellsPins = true },
         };
     }
 
@@ -64,6 +64,6 @@ internal static class OverlayPlan
     // What is not there afterwards goes; the rest of what only the before circuit shows there lies elsewhere afterwards.
     private static bool Goes(PlannedLine line, LayoutWire wire, Dictionary<string, PlannedPart> parts, Alteration alteration) =>
         line.Conductor is { } id
-            ? alteration.StateOfConductor(id) is Change.TakenOut or Change.UsedElsewhere
+            ? alteration.StateOfConductor(id) is Change.TakenOut
             : new[] { wire.From.Box, wire.To.Box }.Any(b => parts.TryGetValue(b, out var part) && part.After is null);
 }

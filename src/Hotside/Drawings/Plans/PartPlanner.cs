@@ -39,7 +39,11 @@ internal sealed class PartPlanner(Alteration alteration, Study study, Lettering 
     {
         if (part is not { Before: { } old, After: { } fresh, Role: PlannedRole.Symbol }) return part;
         var (before, after) = SymbolAlignment.Of(old.Symbol, fresh.Symbol);
-        return part with { Before = old with { Symbol = before }, After = fresh with { Symbol = after } };
+        return part with
+        {
+            Before = old with { Symbol = before, Mirror = SymbolMirror.Aligned(old.Mirror, before) },
+            After = fresh with { Symbol = after, Mirror = SymbolMirror.Aligned(fresh.Mirror, after) },
+        };
     }
 
     private PlannedRole RoleOf(Part part) =>
@@ -53,9 +57,14 @@ internal sealed class PartPlanner(Alteration alteration, Study study, Lettering 
         var circuit = isBefore ? alteration.Before : alteration.After;
         var change = alteration.StateOf(part.Id);
         bool reversed = change is Change.Reversed or Change.ReplacedReversed && !isBefore;
-        var symbol = PlannedRoles.Of(part) == PlannedRole.Symbol ? SymbolOfPart.Of(part, circuit, reversed, lettering, SpreadOf(part.Id)) : new("", 0, 0, [], []);
+        bool isSymbol = PlannedRoles.Of(part) == PlannedRole.Symbol;
+        var (order, pitch) = isSymbol ? WayOrder.Of(part.Id, alteration, isBefore, lettering) : (null, 0);
+        var symbol = isSymbol ? SymbolOfPart.Of(part, circuit, reversed, lettering, SpreadOf(part.Id), leastPitch: pitch, order: order) : new("", 0, 0, [], []);
         if (RoleOf(part) == PlannedRole.Rail && Rail.Label(words.Rail(part), "", NumberOf(part.Id), lettering) is var name) return new(part, symbol, name, name, LookOf(change, isBefore), false);
-        return new(part, symbol, Text(part, isBefore, false), Text(part, isBefore, true), LookOf(change, isBefore), change == Change.Reversed);
+        return new(part, symbol, Text(part, isBefore, false), Text(part, isBefore, true), LookOf(change, isBefore), change == Change.Reversed)
+        {
+            Mirror = isSymbol ? SymbolMirror.Of(symbol, part, circuit, reversed, lettering, SpreadOf(part.Id)) : null,
+        };
     }
 
     // Between a relay's contact and its coil hangs what the contact feeds, with its text: the coil stands far enough away, in both views alike.

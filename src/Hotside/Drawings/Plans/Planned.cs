@@ -1,5 +1,6 @@
 using Hotside.Circuits;
 using Hotside.Drawings.Marks;
+using Hotside.Layouts;
 using Hotside.Symbols;
 using Hotside.Symbols.Shapes;
 
@@ -12,7 +13,19 @@ namespace Hotside.Drawings.Plans;
 /// <param name="TextLeft">The same to stand left.</param>
 /// <param name="Look">How its symbol shows what is done to it.</param>
 /// <param name="IsReversed">Whether arrows beside it say that its leads are swapped.</param>
-internal sealed record PartView(Part Part, Symbol Symbol, Piece Text, Piece TextLeft, PartStyle Look, bool IsReversed);
+internal sealed record PartView(Part Part, Symbol Symbol, Piece Text, Piece TextLeft, PartStyle Look, bool IsReversed)
+{
+    /// <summary>The symbol with left and right exchanged, its pins at the mirrored places; <see langword="null"/> where it only stands as it is.</summary>
+    public Symbol? Mirror { get; init; }
+
+    /// <summary>The symbol as it stands in its place.</summary>
+    public Symbol At(PlacedBox place, LayoutBox box)
+    {
+        var facing = place.Facing;
+        var faced = facing.Mirrored ? Mirror ?? Symbol : facing.Ways.IsDefaultOrEmpty ? Symbol : Symbol.Sorted(box.Ways, facing.Ways);
+        return place.Turned ? faced.TurnedOver() : faced;
+    }
+}
 
 /// <summary>A box of the layout with what each view draws in it.</summary>
 /// <param name="Box">The layout's name for it.</param>

@@ -7,13 +7,15 @@ namespace Hotside.Drawings.Plans;
 /// <summary>Chooses and draws the symbol of a part as it stands in a circuit.</summary>
 internal static class SymbolOfPart
 {
-    public static Symbol Of(Part part, Circuit circuit, bool reversed, Lettering lettering, int spread)
+    public static Symbol Of(Part part, Circuit circuit, bool reversed, Lettering lettering, int spread, bool coilAtLeft = false, int leastPitch = 0, IReadOnlyList<string>? order = null)
     {
-        var terminals = Terminals(part, circuit).ToArray();
+        var terminals = Terminals(part, circuit).OrderBy(t => order is null ? 0 : PlaceOf(t.Name, order)).ToArray();
         var ofKind = SymbolOfKind.Options(part.Kind, lettering);
         var options = ofKind with
         {
             Spread = Math.Max(6, spread),
+            CoilAtLeft = coilAtLeft,
+            LeastPitch = leastPitch,
             HotTerminal = Hot(part, circuit, reversed),
             TerminalMarks = reversed && part.Kind.Elements.All(e => !e.IsSource),
             Inside = part.Kind.TakesAnyTerminal ? part.Title : part.Kind.Symbol == "reducer" ? Volts(part, "own") : ofKind.Inside,
@@ -21,6 +23,9 @@ internal static class SymbolOfPart
         };
         return SymbolBook.Of(part.Kind.Symbol, terminals, options);
     }
+
+    private static int PlaceOf(string terminal, IReadOnlyList<string> order) =>
+        Enumerable.Range(0, order.Count).Where(i => order[i] == terminal).DefaultIfEmpty(int.MaxValue).First();
 
     private static IEnumerable<SymbolTerminal> Terminals(Part part, Circuit circuit)
     {

@@ -8,18 +8,16 @@ namespace Hotside.Drawings.Sets;
 /// </summary>
 internal sealed class Bisection
 {
-    // Even halves before few cuts, within reason.
-    private const double ForEvenness = 3;
-
     private const int MostPasses = 8;
 
     private readonly ImmutableArray<int> sizes;
     private readonly List<int>[] beside;
     private readonly int all;
+    private readonly double evenness;
 
-    private Bisection(ImmutableArray<int> sizes, ImmutableArray<(int A, int B)> lines)
+    private Bisection(ImmutableArray<int> sizes, ImmutableArray<(int A, int B)> lines, double evenness)
     {
-        this.sizes = sizes;
+        (this.sizes, this.evenness) = (sizes, evenness);
         all = sizes.Sum();
         beside = [.. sizes.Select(_ => new List<int>())];
         foreach (var (a, b) in lines.Where(l => l.A != l.B))
@@ -32,9 +30,10 @@ internal sealed class Bisection
     /// <summary>For each of two units and more whether it lies in the second half; neither half is empty.</summary>
     /// <param name="sizes">How large each unit is, in the order of the file.</param>
     /// <param name="lines">Which units each line joins.</param>
-    public static ImmutableArray<bool> Of(ImmutableArray<int> sizes, ImmutableArray<(int A, int B)> lines)
+    /// <param name="evenness">What uneven halves count for, in lines cut.</param>
+    public static ImmutableArray<bool> Of(ImmutableArray<int> sizes, ImmutableArray<(int A, int B)> lines, double evenness)
     {
-        Bisection bisection = new(sizes, lines);
+        Bisection bisection = new(sizes, lines, evenness);
         return [.. Enumerable.Range(1, sizes.Length - 1).Select(at => bisection.Improved([.. sizes.Select((_, i) => i >= at)])).MinBy(bisection.Cost)!];
     }
 
@@ -44,7 +43,7 @@ internal sealed class Bisection
         return cut + Unevenness(SizeOf(second));
     }
 
-    private double Unevenness(int second) => second == 0 || second == all ? double.PositiveInfinity : ForEvenness * Math.Pow((2.0 * second / all) - 1, 2) * Math.Sqrt(all);
+    private double Unevenness(int second) => second == 0 || second == all ? double.PositiveInfinity : evenness * Math.Pow((2.0 * second / all) - 1, 2) * Math.Sqrt(all);
 
     private int SizeOf(bool[] second) => sizes.Where((_, i) => second[i]).Sum();
 

@@ -52,7 +52,9 @@ internal sealed record Block(ImmutableArray<string> Parts, ImmutableArray<string
     }
 
     /// <summary>Two halves, cut where few lines are; <see langword="null"/> where nothing can be cut.</summary>
-    public (Block First, Block Second)? Halved(DrawingPlan plan)
+    /// <param name="plan">The whole.</param>
+    /// <param name="evenness">What uneven halves count for, in lines cut.</param>
+    public (Block First, Block Second)? Halved(DrawingPlan plan, double evenness)
     {
         var map = new PartMap(plan);
         // What is bolted together stays together.
@@ -61,7 +63,7 @@ internal sealed record Block(ImmutableArray<string> Parts, ImmutableArray<string
         if (units.Length < 2) return WithoutStraps(map);
         var unitOf = units.SelectMany((unit, i) => unit.Select(p => (p, i))).ToDictionary(p => p.p, p => p.i, StringComparer.Ordinal);
         var joins = Lines.Select(map.EndsOf).Where(e => e.Length == 2).Select(e => (unitOf[e[0]], unitOf[e[1]]));
-        var second = Bisection.Of([.. units.Select(u => u.Length)], [.. joins]);
+        var second = Bisection.Of([.. units.Select(u => u.Length)], [.. joins], evenness);
         string[] one = [.. units.Where((_, i) => !second[i]).SelectMany(u => u)], other = [.. units.Where((_, i) => second[i]).SelectMany(u => u)];
         var (fore, aft) = (Half(one, map), Half(other, map));
         // Straps and the feeds of rails are no part's: they go with the half that has that metal or rail.

@@ -2,7 +2,6 @@ using System.Collections.Immutable;
 using Hotside.Drawings.Plans;
 using Hotside.Layouts;
 using Hotside.Symbols;
-using Hotside.Symbols.Texts;
 
 namespace Hotside.Drawings.Sets;
 
@@ -13,8 +12,6 @@ namespace Hotside.Drawings.Sets;
 /// <param name="leastZones">For how many zones a rail's flag has room at least.</param>
 internal sealed class SetFlags(DrawingPlan plan, IReadOnlyList<Block> sheets, IReadOnlyDictionary<string, bool> falls, int leastZones)
 {
-    private const double WidestName = 110;
-
     private readonly Dictionary<string, LayoutWire> wires = plan.Input.Wires.ToDictionary(w => w.Id, StringComparer.Ordinal);
     private readonly Dictionary<string, PlannedPart> parts = plan.Parts.ToDictionary(p => p.Box, StringComparer.Ordinal);
 
@@ -60,8 +57,8 @@ internal sealed class SetFlags(DrawingPlan plan, IReadOnlyList<Block> sheets, IR
         int home = on.FirstOrDefault(s => isMetal ? EndsOn(shared, sheets[s]).Any(e => e.End.Pin == CircuitEnds.Below) : EndsOn(shared, sheets[s]).Any(e => e.IsFed), on[0]);
         int[] others = [.. on.Where(s => s != home && (seen[s] & seen[home]) != 0)];
         if (others.Length == 0) return;
-        string title = isMetal ? shared.PartId : plan.Words.Rail((shared.After ?? shared.Before)!.Part);
-        string name = TextMeasure.Shorten(title, plan.Lettering.SmallBold, WidestName * plan.Lettering.Factor);
+        // The rail itself has its name as well.
+        string name = shared.PartId;
         SheetFlag Flag(int sheet, SeenIn where, bool isOut, int[] partners) => new(RailBox(shared, sheet), shared.Box, name, where, End(shared, isOut), IsPinAbove(shared, isOut), isOut)
         {
             Partners = [.. partners.Select(p => (p, RailBox(shared, p)))], Zones = Math.Max(leastZones, partners.Length),

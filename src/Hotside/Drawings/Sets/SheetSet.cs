@@ -13,7 +13,7 @@ namespace Hotside.Drawings.Sets;
 /// </summary>
 internal sealed class SheetSet
 {
-    private const int MostTries = 4, MostMisses = 5;
+    private const int MostTries = 4, MostMisses = 5, MostHalvings = 12;
 
     // To fill a sheet a block is cut where no more lines than these are.
     private const int FewCuts = 2;
@@ -37,13 +37,16 @@ internal sealed class SheetSet
     /// <summary>The sheets; none where not even a part with its text finds room.</summary>
     public static ImmutableArray<Scene> Of(DrawingPlan plan, SheetRequest request, SheetSize paper, CancellationToken cancel) => new SheetSet(plan, request, paper, cancel).Scenes();
 
-    private ImmutableArray<Scene> Scenes()
+    // Evener halves, with more cuts, where a part would be alone with more flags than a paper holds.
+    private ImmutableArray<Scene> Scenes() => new double[] { 3, 10, 30 }.Select(Scenes).FirstOrDefault(s => !s.IsEmpty, []);
+
+    private ImmutableArray<Scene> Scenes(double evenness)
     {
         // A rail that turns out to go on to more sheets than was thought needs a wider flag.
         for (int zones = 2; zones < 2 + MostTries; zones++)
         {
-            if (Packed(zones) is not { } blocks) continue;
-            for (int tries = 0; tries < MostTries; tries++)
+            if (Packed(zones, evenness) is not { } blocks) continue;
+            for (int halvings = 0; halvings <= MostHalvings; halvings++)
             {
                 var flags = new SetFlags(plan, blocks, falls, 1).All();
                 SheetPart[] parts = [.. blocks.Zip(flags, (b, f) => new SheetPart(b, f))];
@@ -51,7 +54,7 @@ internal sealed class SheetSet
                 if (sheets.All(s => s is not null)) return Drawn(parts, [.. sheets.OfType<Sheet>()]);
                 // What its own flags make larger than was thought is cut once more.
                 int large = Array.IndexOf(sheets, null);
-                if (blocks[large].Halved(plan) is not var (first, second)) break;
+                if (blocks[large].Halved(plan, evenness) is not var (first, second)) break;
                 blocks[large] = first;
                 blocks.Insert(large + 1, second);
             }
@@ -60,14 +63,14 @@ internal sealed class SheetSet
     }
 
     // Sheet by sheet; a block that is too large for a sheet of its own is halved.
-    private List<Block>? Packed(int zones)
+    private List<Block>? Packed(int zones, double evenness)
     {
         List<Block> sheets = [], rest = [.. Block.Of(plan)];
         while (rest.Count > 0)
         {
-            var sheet = Filled(rest, zones);
+            var sheet = Filled(rest, zones, evenness);
             if (sheet != Block.Empty) sheets.Add(sheet);
-            else if (rest[0].Halved(plan) is var (first, second))
+            else if (rest[0].Halved(plan, evenness) is var (first, second))
             {
                 rest[0] = first;
                 rest.Insert(1, second);
@@ -86,7 +89,7 @@ internal sealed class SheetSet
     }
 
     // As many blocks as a sheet holds, in the order of the file; what is then left of it takes half of the next one, where that costs few cuts, and later ones.
-    private Block Filled(List<Block> rest, int zones)
+    private Block Filled(List<Block> rest, int zones, double evenness)
     {
         var sheet = Block.Empty;
         int tries = 0;
@@ -98,7 +101,7 @@ internal sealed class SheetSet
                 rest.RemoveAt(i);
             }
             else if (sheet == Block.Empty) break;
-            else if (tries++ == 0 && rest[i].Halved(plan) is var (fitting, remaining) && fitting.Cuts.Length - rest[i].Cuts.Length <= FewCuts && Holds(sheet.And(fitting), zones))
+            else if (tries++ == 0 && rest[i].Halved(plan, evenness) is var (fitting, remaining) && fitting.Cuts.Length - rest[i].Cuts.Length <= FewCuts && Holds(sheet.And(fitting), zones))
             {
                 sheet = sheet.And(fitting);
                 rest[i++] = remaining;

@@ -8,7 +8,7 @@ namespace Hotside.Drawings.Sheets;
 /// <summary>Looks for a way to draw circuits on a paper at full size: type never shrinks.</summary>
 internal sealed class PaperSearch
 {
-    // Narrow relays save no more of the width than this.
+    // Narrow relays save no more of the width than this, and loads higher up no more of the height.
     private const double MostSaved = 0.25;
 
     // A title block with the margins of its frame; without these the headline of each view.
@@ -35,8 +35,10 @@ internal sealed class PaperSearch
     {
         (this.plan, this.planIn, this.request, this.cancel) = (plan, planIn, request, cancel);
         bool mayHaveTable = !request.IsInSet && SwitchRow.Of(plan.Study, request.Words).Length >= ManyLoads;
-        PlanStyle[] styles = [new(), new(HasCloseRelays: true), .. mayHaveTable ? new PlanStyle[] { new(HasSwitchTable: true), new(true, true) } : []];
-        candidates = [.. styles.Select(s => KeyValuePair.Create(s, new Lazy<Candidate>(() => Candidate.Of(s == plan.Style ? plan : planIn(s), cancel))))];
+        PlanStyle high = new(HangsHigh: true);
+        // From the one that shows most to the one that takes least.
+        PlanStyle[] styles = [new(), new(HasCloseRelays: true), high, high with { FacesAsGiven = true }, .. mayHaveTable ? new PlanStyle[] { new(HasSwitchTable: true), new(true, true), high with { HasSwitchTable = true } } : []];
+        candidates = [.. styles.Select(s => KeyValuePair.Create(s, new Lazy<Candidate>(() => CandidateIn(s))))];
     }
 
     /// <summary>The sheet on a page that is asked for; <see langword="null"/> where it does not hold the drawing.</summary>
@@ -51,7 +53,7 @@ internal sealed class PaperSearch
     public Sheet Smallest() => SheetSize.Series.Select(On).FirstOrDefault(s => s is not null) ?? Grown();
 
     /// <summary>
-    /// The calmest spacing that a paper holds, at closer spacing, with narrow relays, or standing, if it must be; <see langword="null"/> where it holds nothing of that.
+    /// The calmest spacing that a paper holds, at closer spacing, with narrow relays, with loads higher up, with no part turned, or standing, if it must be; <see langword="null"/> where it holds nothing of that.
     /// </summary>
     public Sheet? On(SheetSize size)
     {
@@ -64,7 +66,8 @@ internal sealed class PaperSearch
     private Sheet? On(SheetSize paper, Standing standing, IEnumerable<Lazy<Candidate>> styles)
     {
         bool isHopeless = false;
-        foreach (var candidate in styles.TakeWhile(_ => !isHopeless).Select(c => c.Value))
+        var tried = new HashSet<Arrangement>();
+        foreach (var candidate in styles.TakeWhile(_ => !isHopeless).Select(c => c.Value).Where(c => tried.Add(c.Arrangement)))
         {
             if (FurnitureOn(paper, candidate.Plan) is not { } furniture) return null;
             foreach (var options in Spacings)
@@ -72,9 +75,10 @@ internal sealed class PaperSearch
                 Sheet natural = new(request, furniture, candidate.Plan, candidate.Arrangement.At(options, cancel), standing);
                 var rooms = natural.Rooms;
                 if (rooms.Hold) return natural with { Layout = Stretched(natural, candidate, options) };
-                isHopeless = rooms.SpareWidth < -MostSaved * furniture.Room.Width;
+                double height = rooms.SpareHeight + Closer(natural, options);
+                isHopeless = rooms.SpareWidth < -MostSaved * furniture.Room.Width || height < -MostSaved * furniture.Room.Height;
                 // Closer rows make nothing narrower.
-                if (rooms.SpareWidth < 0) break;
+                if (rooms.SpareWidth < 0 || height < 0) break;
             }
         }
         return null;
@@ -93,7 +97,7 @@ internal sealed class PaperSearch
     public Sheet? Like(Sheet before, bool isFitted)
     {
         var alike = before.Plan.Style == plan.Style ? plan : planIn(before.Plan.Style);
-        if (Layout.Like(alike.Input, before.Layout, cancel) is not { } layout) return null;
+        if (Layout.Like(alike.Laid, before.Layout, cancel) is not { } layout) return null;
         var sheet = isFitted ? Fitted(alike, layout, [before.Standing]) : On(before.Furniture.Size, alike, layout, before.Standing);
         return sheet.Rooms.Hold ? sheet with { Kept = before.Origins } : null;
     }
@@ -120,6 +124,10 @@ internal sealed class PaperSearch
     }
 
     private Sheet On(SheetSize paper, DrawingPlan plan, Layout layout, Standing standing) => new(request, Furniture.Of(plan, request, paper), plan, layout, standing);
+
+    // What closer rows can save of the height.
+    private static double Closer(Sheet sheet, LayoutOptions options) =>
+        (options.Channel - Spacings[^1].Channel) * (sheet.Layout.Memory!.Rows + 1) * Symbol.Module * (sheet.Standing == Standing.Above ? sheet.Request.Views.Length : 1);
 
     // A paper narrower than the title block holds nothing.
     private Furniture? FurnitureOn(SheetSize paper, DrawingPlan plan) =>
@@ -149,9 +157,14 @@ internal sealed class PaperSearch
         return (natural with { Layout = stretched }).Rooms.Hold ? stretched : natural.Layout;
     }
 
-    /// <summary>A way to draw the job, with what stands where in it.</summary>
-    private sealed record Candidate(DrawingPlan Plan, Arrangement Arrangement)
+    // Where parts and texts are the same, what was found for them may serve again.
+    private Candidate CandidateIn(PlanStyle style)
     {
-        public static Candidate Of(DrawingPlan plan, CancellationToken cancel) => new(plan, Arrangement.Of(plan.Input, cancel: cancel));
+        var styled = style == plan.Style ? plan : planIn(style);
+        var like = candidates.TakeWhile(c => c.Key != style).Where(c => c.Key.OfParts() == style.OfParts()).Select(c => c.Value.Value.Arrangement).LastOrDefault();
+        return new(styled, like?.With(styled.Laid, cancel) ?? Arrangement.Of(styled.Laid, cancel: cancel));
     }
+
+    /// <summary>A way to draw the job, with what stands where in it.</summary>
+    private sealed record Candidate(DrawingPlan Plan, Arrangement Arrangement);
 }

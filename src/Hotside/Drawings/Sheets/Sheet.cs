@@ -34,8 +34,8 @@ internal sealed record Sheet(SheetRequest Request, Furniture Furniture, DrawingP
         if (index < 0 || shown < 0) return null;
         var (x, y) = Origins[shown];
         var (size, placed) = (Plan.Input.Boxes[index], Layout.Boxes[index]);
-        var symbol = Plan.Parts.FirstOrDefault(p => p.Box == box)?.In(view)?.Symbol;
-        var drawn = (placed.Turned ? symbol?.TurnedOver() : symbol)?.Shapes.Where(s => s is not TextShape).ToArray() is { Length: > 0 } shapes ? Box.Around(shapes.Select(s => s.Bounds)) : new(0, 0, size.Width * Symbol.Module, size.Height * Symbol.Module);
+        var symbol = Plan.Parts.FirstOrDefault(p => p.Box == box)?.In(view)?.At(placed, size);
+        var drawn = symbol?.Shapes.Where(s => s is not TextShape).ToArray() is { Length: > 0 } shapes ? Box.Around(shapes.Select(s => s.Bounds)) : new(0, 0, size.Width * Symbol.Module, size.Height * Symbol.Module);
         return new SheetFrame(Furniture.Size).ZoneAt(x + (placed.X * Symbol.Module) + ((drawn.Left + drawn.Right) / 2), y + (placed.Y * Symbol.Module) + ((drawn.Top + drawn.Bottom) / 2));
     }
 

@@ -12,7 +12,7 @@ internal sealed record ColumnPlan(ImmutableArray<int> X, ImmutableArray<int> Lev
 /// </summary>
 internal sealed class Columns
 {
-    private const int Straight = 400, AsItStood = 300, Tries = 60, WorkPerTry = 3000, LongestForced = 40, MostTurns = 3;
+    private const int Straight = 400, AsItStood = 300, Tries = 60, WorkPerTry = 3000, LongestForced = 40, MostTurns = 3, Slip = 2;
 
     // Two signs of the chassis side by side do not touch.
     private const int ChassisSigns = 3;
@@ -29,6 +29,7 @@ internal sealed class Columns
     private readonly List<(End Left, End Right)> apart = [];
     private readonly HashSet<(int, int)> wired;
     private readonly HashSet<int> distinct = [];
+    private readonly HashSet<(int Left, int Right)> close = [];
     private HashSet<int> textLeft = [];
     private int[]? last;
 
@@ -107,10 +108,33 @@ internal sealed class Columns
                     continue;
                 }
                 textLeft = [.. best.TextLeft];
+                pull.Factor = Straight;
+                if (pull.Distance(best.X) <= Slip && WithLineClose(pull, best) is { } closer)
+                {
+                    (best, better) = (closer, true);
+                    continue;
+                }
                 pull.Factor = old;
             }
         }
         return best;
+    }
+
+    // A line that need not step aside by a module or two runs closer to the body beside it.
+    private State? WithLineClose(Pull pull, State best)
+    {
+        var added = new List<(int, int)>();
+        foreach (var end in new[] { pull.A, pull.B })
+        {
+            var row = order.Rows[lattice.Seats[end.Seat].Row];
+            int at = row.IndexOf(end.Seat);
+            foreach (int next in new[] { at - 1, at + 1 })
+                if (next >= 0 && next < row.Length && lattice.Seats[row[next]].IsStand != lattice.Seats[end.Seat].IsStand
+                    && (next < at ? (row[next], row[at]) : (row[at], row[next])) is var pair && close.Add(pair)) added.Add(pair);
+        }
+        if (added.Count > 0 && Settle() is { } closer && closer.Cost < best.Cost - 1e-9) return closer;
+        foreach (var pair in added) close.Remove(pair);
+        return null;
     }
 
     // The text that keeps two ends from one column changes sides; so does one that is in the way of what has been straight until then.
@@ -186,7 +210,12 @@ internal sealed class Columns
                 SeenIn shared = other.Seen & wanted;
                 if (shared == 0) continue;
                 foreach (var view in Extents.Views.Where(v => (v & shared) != 0))
-                    simplex.AtLeast(other.Id, seat.Id, Reach(other, view).Right + Gap(other, seat, view) + Reach(seat, view).Left);
+                {
+                    int needed = Reach(other, view).Right + Gap(other, seat, view) + Reach(seat, view).Left;
+                    // What stood closer by the module that a line may stands so still.
+                    if (stood[other.Id] is { } left && stood[seat.Id] is { } right && right - left == needed - 1 && other.IsStand != seat.IsStand) needed--;
+                    simplex.AtLeast(other.Id, seat.Id, needed);
+                }
                 wanted &= ~shared;
             }
         }
@@ -195,7 +224,7 @@ internal sealed class Columns
     private (int Left, int Right) Reach(Seat seat, SeenIn view) => Reach(seat, netlist, sides, textOf, textLeft.Contains(seat.Stand), view);
 
     // A text's width is rounded up to modules, so that one more keeps a passing line clear of it; a body asks for two.
-    private int Gap(Seat left, Seat right, SeenIn view) =>
+    private int Gap(Seat left, Seat right, SeenIn view) => close.Contains((left.Id, right.Id)) ? 1 :
         left.IsStand && right.IsStand ? options.BoxToBox : !left.IsStand && !right.IsStand ? Math.Max(options.Track, IsOverChassis(left) && IsOverChassis(right) ? ChassisSigns : 0)
         : !left.IsStand ? options.WireToBox : textOf[left.Stand].In(view) > 0 && !textLeft.Contains(left.Stand) ? 1 : 2;
 
@@ -224,7 +253,7 @@ internal sealed class Columns
                     if (apart < 4) nearly++;
                 }
         }
-        return (5 * Channels.Crossings(lattice, x, spans, levels)) + (2 * bends) + nearly + (4 * crooked) + (0.05 * length) + (0.1 * (high - low)) + (0.5 * textLeft.Count);
+        return (5 * Channels.Crossings(lattice, x, spans, levels)) + (2 * bends) + nearly + (6 * crooked) + (0.05 * length) + (0.1 * (high - low)) + (0.5 * textLeft.Count);
     }
 
     // In how many columns a piece has ends.

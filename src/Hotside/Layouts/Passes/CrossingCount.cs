@@ -57,6 +57,13 @@ internal sealed class CrossingCount
         foreach (int end in endsOfSeat[seat]) key[end] = (at * SeatPitch) + offset[end];
     }
 
+    /// <summary>Moves an end on its seat; counts as moving the seat.</summary>
+    public void Shift(int end, int seatPlace, int to)
+    {
+        offset[end] = to + OffsetShift;
+        key[end] = (seatPlace * SeatPitch) + offset[end];
+    }
+
     /// <summary>Sorts the ends of a piece's one side after seats have moved.</summary>
     public void Sort(int piece, bool atTop) => Sort(atTop ? tops[piece] : bottoms[piece]);
 

@@ -20,6 +20,9 @@ internal static class Directions
         if (!tap.OnTerminal) return tap.Kind == EndKind.Feed;
         Terminal terminal = netlist.Terminals[tap.Terminal];
         if (!terminal.IsSideways) return terminal.Side == Side.Bottom;
+        // What all else lies above or below is reached without turning back.
+        bool[] others = [.. netlist.Nets[tap.Net].Taps.Select(t => netlist.Taps[t]).Where(t => t.Id != tap.Id && !(t.OnTerminal && netlist.Terminals[t.Terminal].IsSideways)).Select(t => t.OnTerminal ? netlist.Terminals[t.Terminal].Side == Side.Bottom : t.Kind == EndKind.Feed).Distinct()];
+        if (others.Length == 1) return !others[0];
         IEnumerable<double> far =
             from line in netlist.Nets[tap.Net].Lines.Select(l => netlist.Lines[l])
             where line.From.Terminal == tap.Terminal || line.To.Terminal == tap.Terminal

@@ -14,6 +14,9 @@ internal sealed record Heights(ImmutableArray<double> OfTerminal, ImmutableArray
     // What stands one way up by its symbol tells hot from chassis where no rail does; the pull must stay far below a rail's.
     private const double UprightPull = 0.02, LoosePull = 0.002, PageEndPull = 0.5;
 
+    // A source holds its poles, as a rail holds what hangs on it, but stands below the feed that it feeds.
+    private const double Source = 4, HotPole = 0.6;
+
     public double At(LineEnd end) =>
         end.Kind == EndKind.Feed ? 2 : end.Kind == EndKind.Chassis ? -1 : end.OnTerminal ? OfTerminal[end.Terminal] : OfJoint[end.Joint];
 
@@ -27,7 +30,9 @@ internal sealed record Heights(ImmutableArray<double> OfTerminal, ImmutableArray
 
     public static Heights Of(Union union)
     {
-        int terminals = union.Terminals.Length, joints = union.Joints.Length, count = terminals + joints + union.Stands.Length;
+        int terminals = union.Terminals.Length, joints = union.Joints.Length, stands = union.Stands.Length;
+        int count = terminals + joints + stands + union.Ties.SelectMany(t => new[] { t.A, t.B }).Append(terminals - 1).Max() + 1 - terminals;
+        var ways = union.Ties.Select(t => t.Stand).ToHashSet();
         List<(int To, double Conductance)>[] ties = [.. Enumerable.Range(0, count).Select(_ => new List<(int, double)>())];
         double[] toFixed = new double[count], fixedFlow = new double[count];
         foreach (Line line in union.Lines)
@@ -38,9 +43,11 @@ internal sealed record Heights(ImmutableArray<double> OfTerminal, ImmutableArray
             else if (from >= 0) Hold(from, conductance, line.To.Kind == EndKind.Feed ? 1 : 0);
             else if (to >= 0) Hold(to, conductance, line.From.Kind == EndKind.Feed ? 1 : 0);
         }
+        foreach (Tie tie in union.Ties) Tie(Inside(tie.A), Inside(tie.B), tie.Conductance);
+        foreach (var (terminal, isHot) in union.Poles) Hold(terminal, Source, isHot ? HotPole : 0);
         foreach (Terminal terminal in union.Terminals)
         {
-            Tie(terminal.Id, terminals + joints + terminal.Stand, ThroughPart);
+            if (!ways.Contains(terminal.Stand)) Tie(terminal.Id, terminals + joints + terminal.Stand, ThroughPart);
             var boxes = union.Stands[terminal.Stand].Boxes;
             bool isFeed = boxes.All(b => b.Box.IsFeedEnd), isReturn = boxes.All(b => b.Box.IsReturnEnd);
             double pull = isFeed || isReturn ? PageEndPull : boxes.All(b => b.Box.MayTurnOver) ? LoosePull : UprightPull;
@@ -49,6 +56,7 @@ internal sealed record Heights(ImmutableArray<double> OfTerminal, ImmutableArray
         double[] height = Relax(ties, toFixed, fixedFlow);
         return new([.. height[..terminals]], [.. height[terminals..(terminals + joints)]]);
 
+        int Inside(int point) => point < terminals ? point : point + joints + stands;
         int Point(LineEnd end) => end.OnTerminal ? end.Terminal : end.OnJoint ? terminals + end.Joint : -1;
         void Tie(int a, int b, double conductance)
         {

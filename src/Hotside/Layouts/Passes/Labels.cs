@@ -18,6 +18,8 @@ internal sealed class Labels
     private readonly TakenRoom room;
     private readonly Dictionary<(int X, int Y, bool Down, SeenIn View), int> users = [];
 
+    private int sharing;
+
     private Labels(TakenRoom room) => this.room = room;
 
     /// <param name="input">What is laid out.</param>
@@ -25,8 +27,8 @@ internal sealed class Labels
     /// <param name="room">What stands there already.</param>
     /// <param name="shared">Whether a label may stand where several conductors share a stretch, if it finds no room where its own runs alone.</param>
     /// <param name="urgent">Those that found no place before, and choose first now, in that order; those that find none are added.</param>
-    /// <returns>The labels, and for each that found no place the height at which more room would help.</returns>
-    public static (ImmutableArray<PlacedLabel> Placed, ImmutableArray<int> Failed) Of(
+    /// <returns>The labels, for each that found no place the height at which more room would help, and how many stand where their conductor does not run alone though it does elsewhere.</returns>
+    public static (ImmutableArray<PlacedLabel> Placed, ImmutableArray<int> Failed, int Shared) Of(
         LayoutInput input, ImmutableArray<PlacedWire> wires, TakenRoom room, bool shared, List<int> urgent)
     {
         var labels = new Labels(room);
@@ -38,7 +40,7 @@ internal sealed class Labels
             placed[number] = labels.Place(input.Wires[number], wires[number], alone[number], shared);
         int[] failed = [.. Enumerable.Range(0, placed.Length).Where(i => input.Wires[i].HasLabel && placed[i] is null)];
         urgent.AddRange(failed.Except(urgent));
-        return ([.. placed.OfType<PlacedLabel>()], [.. failed.Select(i => WantedAt(wires[i], alone[i]))]);
+        return ([.. placed.OfType<PlacedLabel>()], [.. failed.Select(i => WantedAt(wires[i], alone[i]))], labels.sharing);
     }
 
     // The middle of the longest stretch where the conductor runs alone.
@@ -53,10 +55,16 @@ internal sealed class Labels
     private PlacedLabel? Place(LayoutWire wire, PlacedWire line, ((int X, int Y) A, (int X, int Y) B)[] alone, bool shared)
     {
         // A label belongs where its conductor runs alone; on a shared stretch nobody knows whose it is.
-        var label = (shared || alone.Length == 0 ? new[] { alone, [.. Runs(line)] } : [alone])
-            .SelectMany(stretches => FromOthers.Select(air => Candidates(wire, stretches).FirstOrDefault(l => IsFree(l, wire, air)))).FirstOrDefault(l => l is not null);
+        var label = At(alone);
+        if (label is null && (shared || alone.Length == 0) && At([.. Runs(line)]) is { } aside)
+        {
+            label = aside;
+            if (alone.Length > 0) sharing++;
+        }
         if (label is not null) room.Take(label.X, label.Y, label.Width, label.Height, wire.Seen);
         return label;
+
+        PlacedLabel? At(((int X, int Y) A, (int X, int Y) B)[] stretches) => FromOthers.Select(air => Candidates(wire, stretches).FirstOrDefault(l => IsFree(l, wire, air))).FirstOrDefault(l => l is not null);
     }
 
     // With some air at the ends that do not stand at its own line.

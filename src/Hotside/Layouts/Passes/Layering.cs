@@ -15,6 +15,7 @@ internal sealed class Layering
     private readonly List<Draft> drafts = [];
     private readonly List<Way> ways = [];
     private readonly Dictionary<int, Seat> seatOf = [];
+    private readonly Dictionary<(int Terminal, int Channel), (Seat At, int Offset, bool Down, SeenIn Seen, Way Way)> led = [];
     private int ends;
 
     private Layering(Netlist netlist, RowPlan rows, SidePins sides) => (this.netlist, this.rows, this.sides) = (netlist, rows, sides);
@@ -31,11 +32,12 @@ internal sealed class Layering
     private Lattice Lay(Block block)
     {
         foreach (int stand in block.Stands) seatOf[stand] = NewSeat(rows.RowOf[stand], netlist.Stands[stand].Seen, stand, -1);
-        List<int> trunks = [];
-        foreach (Net net in block.Nets.Select(n => netlist.Nets[n]))
+        var trunks = new int[block.Nets.Length];
+        // What runs beside a net shares its way to their common pin.
+        foreach (var (net, number) in block.Nets.Select((n, i) => (netlist.Nets[n], i)).OrderBy(n => n.Item1.RunsApart ? 1 : 0))
         {
             Draft trunk = NewPiece(TrunkChannel(net), net, net.Seen, true);
-            trunks.Add(trunk.Id);
+            trunks[number] = trunk.Id;
             Tap[] taps = [.. net.Taps.Select(t => netlist.Taps[t])];
             foreach (Tap tap in taps.Where(t => !IsBesideRail(t, trunk))) Lead(tap, trunk);
             foreach (Tap tap in taps.Where(t => IsBesideRail(t, trunk))) StandOver(tap, trunk);
@@ -71,6 +73,12 @@ internal sealed class Layering
     private void Lead(Tap tap, Draft trunk)
     {
         int stand = netlist.StandOf(tap);
+        if (trunk.Net.RunsApart && led.TryGetValue((tap.Terminal, trunk.Channel), out var known) && (known.Seen & tap.Seen) == tap.Seen)
+        {
+            Attach(trunk, known.At, known.Offset, tap.Seen, known.Down);
+            ways.Add(known.Way with { Tap = tap.Id });
+            return;
+        }
         (Seat Seat, int Offset)? at = stand < 0 ? null : (seatOf[stand], sides.ColumnOf[tap.Terminal]);
         (Seat Seat, int Offset)? start = at;
         List<Step> steps = [];
@@ -84,6 +92,7 @@ internal sealed class Layering
             for (int next = row - 1; next > trunk.Channel; next--) Pass(next, next, false, true);
         Attach(trunk, at!.Value.Seat, at.Value.Offset, tap.Seen, down);
         ways.Add(new(tap.Id, start!.Value.Seat.Id, start.Value.Offset, [.. steps]));
+        if (tap.OnTerminal && !trunk.Net.RunsApart) led.TryAdd((tap.Terminal, trunk.Channel), (at.Value.Seat, at.Value.Offset, down, tap.Seen, ways[^1]));
 
         // On through a channel to a passage in a row; the passage is a top or a bottom of the piece that leads there.
         void Pass(int toRow, int channel, bool fromTop, bool passageAtTop)

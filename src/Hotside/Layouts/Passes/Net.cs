@@ -17,6 +17,9 @@ internal readonly record struct TapEnd(int Line, bool IsFrom);
 internal sealed record Net(
     int Id, SeenIn Seen, ImmutableArray<int> Lines, ImmutableArray<int> Taps, ImmutableArray<int> Joints, (int Before, int After) Electric)
 {
+    /// <summary>A conductor that runs beside the net it belongs to, so that its ends can be told.</summary>
+    public bool RunsApart { get; init; }
+
     /// <summary>The circuits that have it, where both are shown over each other; none where each view shows its own.</summary>
     public SeenIn Circuits { get; init; }
 
@@ -26,6 +29,7 @@ internal sealed record Net(
         bool overlaid = Circuits != 0;
         SeenIn views = overlaid ? Circuits & other.Circuits : Seen & other.Seen;
         if (overlaid && views == 0) return SeenIn.Both;
+        if (RunsApart || other.RunsApart) return overlaid ? SeenIn.Both : views;
         if (Electric.Before == other.Electric.Before) views &= ~SeenIn.Before;
         if (Electric.After == other.Electric.After) views &= ~SeenIn.After;
         return overlaid && views != 0 ? SeenIn.Both : views;

@@ -9,15 +9,18 @@ namespace Hotside.Layouts.Passes;
 /// </summary>
 internal static class Nets
 {
-    public static Netlist Of(Union union, Heights heights)
+    /// <param name="union">Both circuits.</param>
+    /// <param name="heights">Which end of a conductor is up.</param>
+    /// <param name="apart">The conductors, by number, that run beside the nets they belong to.</param>
+    public static Netlist Of(Union union, Heights heights, IReadOnlySet<int> apart)
     {
         HashSet<int> stands = [];
-        while (JointInTheWay(union, stands) is { } joint) stands.Add(joint);
-        return Build(StandUp(union, heights, stands));
+        while (JointInTheWay(union, stands, apart) is { } joint) stands.Add(joint);
+        return Build(StandUp(union, heights, stands), apart);
     }
 
     /// <summary>A joint that cannot be a point on one trunk: it would tie apart potentials, two rails, or a net without any tap.</summary>
-    private static int? JointInTheWay(Union union, HashSet<int> stands)
+    private static int? JointInTheWay(Union union, HashSet<int> stands, IReadOnlySet<int> apart)
     {
         Gathering gathering = new(union);
         for (int joint = 0; joint < union.Joints.Length; joint++)
@@ -27,7 +30,7 @@ internal static class Nets
             if (lines.Any(line => !gathering.Join(lines[0], line))) return joint;
             if (union.Joints[joint].IsRail && lines.Length > 0 && !gathering.TakeRail(lines[0])) return joint;
         }
-        gathering.JoinAtTerminals();
+        gathering.JoinAtTerminals(apart);
         foreach (IGrouping<int, Line> net in union.Lines.GroupBy(l => gathering.Find(l.Id)))
             if (net.All(l => Floats(l.From) && Floats(l.To))) return net.First().From.Joint;
         return null;
@@ -60,11 +63,11 @@ internal static class Nets
             : new(EndKind.Pin, heights.At(far) > heights.OfJoint[end.Joint] ? pair.Above : pair.Below, -1);
     }
 
-    private static Netlist Build(Union union)
+    private static Netlist Build(Union union, IReadOnlySet<int> apart)
     {
         Gathering gathering = new(union);
         gathering.JoinAtJoints();
-        gathering.JoinAtTerminals();
+        gathering.JoinAtTerminals(apart);
         List<Net> nets = [];
         List<Tap> taps = [];
         foreach (IGrouping<int, Line> group in union.Lines.GroupBy(l => gathering.Find(l.Id)))
@@ -83,7 +86,7 @@ internal static class Nets
                     }
             ImmutableArray<int> joints = [.. lines.SelectMany(l => new[] { l.From.Joint, l.To.Joint }).Where(j => j >= 0).Distinct()];
             SeenIn seen = lines.Aggregate((SeenIn)0, (mask, l) => mask | l.Seen);
-            nets.Add(new(nets.Count, seen, [.. lines.Select(l => l.Id)], [.. Enumerable.Range(first, taps.Count - first)], joints, gathering.Electric(group.Key)));
+            nets.Add(new(nets.Count, seen, [.. lines.Select(l => l.Id)], [.. Enumerable.Range(first, taps.Count - first)], joints, gathering.Electric(group.Key)) { RunsApart = lines.Length == 1 && apart.Contains(lines[0].Id) });
         }
         return new(union.Stands, union.Terminals, union.Lines, union.Joints, [.. nets], [.. taps]);
     }
@@ -135,10 +138,10 @@ internal static class Nets
         }
 
         /// <summary>Also joins two forms of a line between the same points, though no view shows both: they share one way.</summary>
-        public void JoinAtTerminals()
+        public void JoinAtTerminals(IReadOnlySet<int> apart)
         {
             Line[][] meetings = [.. union.Lines
-                .SelectMany(l => new[] { l.From.Terminal, l.To.Terminal }.Where(t => t >= 0).Distinct().Select(t => (Terminal: t, Line: l)))
+                .Where(l => !apart.Contains(l.Id)).SelectMany(l => new[] { l.From.Terminal, l.To.Terminal }.Where(t => t >= 0).Distinct().Select(t => (Terminal: t, Line: l)))
                 .GroupBy(e => e.Terminal, e => e.Line).Select(g => g.ToArray())];
             foreach (SeenIn wanted in new[] { SeenIn.Both, SeenIn.After, SeenIn.Before, (SeenIn)0 })
                 foreach (Line[] meeting in meetings)

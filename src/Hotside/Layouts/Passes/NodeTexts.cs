@@ -8,10 +8,15 @@ namespace Hotside.Layouts.Passes;
 /// </summary>
 internal static class NodeTexts
 {
-    private const double BesideDot = 0.7, UnderDot = 0.6, OverRail = 0.6, Step = 0.5, Furthest = 6;
+    private const double BesideDot = 0.7, UnderDot = 0.6, OverRail = 0.6, Step = 0.5, Near = 2, Furthest = 6;
 
+    /// <param name="input">What is laid out.</param>
+    /// <param name="boxes">Where its boxes stand.</param>
+    /// <param name="rails">Where its rails lie.</param>
+    /// <param name="room">What stands there already.</param>
+    /// <param name="near">Whether a name stands close to its dot or nowhere.</param>
     /// <returns>The boxes with their names in place, and for each that found none the height at which more room would help.</returns>
-    public static (ImmutableArray<PlacedBox> Boxes, ImmutableArray<int> Failed) Of(LayoutInput input, ImmutableArray<PlacedBox> boxes, ImmutableArray<PlacedRail> rails, TakenRoom room)
+    public static (ImmutableArray<PlacedBox> Boxes, ImmutableArray<int> Failed) Of(LayoutInput input, ImmutableArray<PlacedBox> boxes, ImmutableArray<PlacedRail> rails, TakenRoom room, bool near)
     {
         var placed = boxes.ToBuilder();
         var failed = ImmutableArray.CreateBuilder<int>();
@@ -19,7 +24,7 @@ internal static class NodeTexts
         {
             var box = input.Boxes[i];
             if (!box.IsPoint || !box.HasText) continue;
-            var places = box.IsRail ? Along(box, boxes[i], rails) : Around(box, boxes[i]);
+            var places = box.IsRail ? Along(box, boxes[i], rails) : Around(box, boxes[i], near ? Near : Furthest);
             var free = places.Where(p => room.IsFree(p.X, p.Y, box.TextWidth, box.TextHeight, box.Seen)).Take(1).ToArray();
             var (x, y) = free.Length > 0 ? free[0] : places.First();
             if (free.Length == 0) failed.Add(boxes[i].Y);
@@ -29,13 +34,13 @@ internal static class NodeTexts
         return (placed.ToImmutable(), failed.ToImmutable());
     }
 
-    private static IEnumerable<(double X, double Y)> Around(LayoutBox box, PlacedBox at)
+    private static IEnumerable<(double X, double Y)> Around(LayoutBox box, PlacedBox at, double furthest)
     {
-        for (double off = 0; off <= Furthest; off += Step)
+        for (double off = 0; off <= furthest; off += Step)
             foreach (double y in new[] { at.Y + UnderDot + off, at.Y - UnderDot - off - box.TextHeight })
                 foreach (double x in new[] { at.X + BesideDot, at.X - BesideDot - box.TextWidth })
                     yield return (x, y);
-        for (double off = Step; off <= Furthest; off += Step)
+        for (double off = Step; off <= furthest; off += Step)
             foreach (double y in new[] { at.Y + UnderDot, at.Y - UnderDot - box.TextHeight })
                 foreach (double x in new[] { at.X + BesideDot + off, at.X - BesideDot - off - box.TextWidth })
                     yield return (x, y);

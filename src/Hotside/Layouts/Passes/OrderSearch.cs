@@ -6,7 +6,7 @@ namespace Hotside.Layouts.Passes;
 /// </summary>
 internal sealed class OrderSearch
 {
-    private const int Steps = 30_000, LongestRun = 10;
+    private const int Steps = 45_000, LongestRun = 10;
 
     private readonly StrandOrder order;
     private readonly TrunkLengths lengths;
@@ -37,7 +37,7 @@ internal sealed class OrderSearch
         // A large order needs more than its share: what is kicked must find its way past more strands.
         double size = order.Length / 40.0;
         long end = order.Steps + (long)(Steps * Math.Min(8, 0.2 + (size * (1 + size))));
-        int patience = 40 + (16_000 / Math.Max(10, order.Length));
+        int patience = 40 + (24_000 / Math.Max(10, order.Length));
         (int A, int B)[] crossing = [.. order.Crossing()];
         for (int stale = 0; order.Steps < end && best.Crossings > 0 && stale < patience; stale++)
         {

@@ -32,10 +32,10 @@ internal static class Placement
                 {
                     var (x, y) = stands[stand.Id];
                     bool left = textLeft.Contains(stand.Id);
-                    int boxX = x + standing.X, boxY = y + (stand.Turned ? stand.Height - standing.Y - box.Height : standing.Y);
+                    int boxX = x + stand.LeftOf(standing), boxY = y + (stand.Turned ? stand.Height - standing.Y - box.Height : standing.Y);
                     double textX = left ? x - sides.ReachLeft[stand.Id] - Stand.TextGap - box.TextWidth : x + stand.Width + sides.ReachRight[stand.Id] + (sides.ReachRight[stand.Id] > 0 ? 1 : 0) + Stand.TextGap;
                     double textY = boxY + (box.Height / 2.0) - Heightening.TextRise(box.TextHeight, box.Height);
-                    return new(box.Id, boxX, boxY, stand.Turned, left, textX, textY);
+                    return new(box.Id, boxX, boxY, stand.Turned, left, textX, textY) { Facing = stand.Facing };
                 }
             var place = joints[Enumerable.Range(0, netlist.Joints.Length).First(j => netlist.Joints[j] == box)];
             return new(box.Id, place.X, place.Y, false, false, place.X, place.Y);
@@ -76,11 +76,11 @@ internal static class Dots
     {
         var dots = new SortedDictionary<(int Y, int X), SeenIn>();
         foreach (var view in Extents.Views)
-            foreach (var net in netlist.Nets)
+            foreach (var joined in netlist.Nets.GroupBy(n => (view == SeenIn.Before ? n.Electric.Before : n.Electric.After) is >= 0 and var joint ? joint : -1 - n.Id))
             {
                 // Unit steps away from each point, so that shared runs count once.
                 var arms = new Dictionary<(int X, int Y), HashSet<(int, int)>>();
-                foreach (int number in net.Lines.Where(l => (input.Wires[l].Seen & view) != 0))
+                foreach (int number in joined.SelectMany(n => n.Lines).Where(l => (input.Wires[l].Seen & view) != 0))
                     for (int i = 1; i < wires[number].Points.Length; i++) Run(arms, wires[number].Points[i - 1], wires[number].Points[i]);
                 foreach (var (at, directions) in arms.Where(a => a.Value.Count > 2))
                     dots[(at.Y, at.X)] = dots.GetValueOrDefault((at.Y, at.X)) | view;

@@ -16,7 +16,7 @@ internal sealed class Recollection(LayoutMemory memory, Netlist netlist)
     public RememberedBox? Of(Stand stand)
     {
         foreach (var standing in stand.Boxes)
-            if (memory.Boxes.TryGetValue(standing.Box.Id, out var known) && known.Row > 0) return known with { X = known.X - standing.X };
+            if (memory.Boxes.TryGetValue(standing.Box.Id, out var known) && known.Row > 0) return known with { X = known.X - stand.LeftOf(standing) };
         return null;
     }
 
@@ -62,7 +62,7 @@ internal sealed class Recollection(LayoutMemory memory, Netlist netlist)
     }
 
     /// <summary>What there is to remember of a layout.</summary>
-    public static LayoutMemory Remembered(Netlist netlist, RowPlan rows, PlannedBlock[] blocks, ImmutableArray<ImmutableArray<int>> places, Layout layout, Levels levels, LayoutOptions asked, LayoutOptions spacing)
+    public static LayoutMemory Remembered(Netlist netlist, RowPlan rows, PlannedBlock[] blocks, ImmutableArray<ImmutableArray<int>> places, Layout layout, Levels levels, LayoutOptions asked, LayoutOptions spacing, IEnumerable<int> apart)
     {
         var boxes = new Dictionary<string, RememberedBox>();
         var ends = new Dictionary<string, RememberedEnd>();
@@ -77,7 +77,7 @@ internal sealed class Recollection(LayoutMemory memory, Netlist netlist)
                 int at = before + place[seat.Id], x = block.X[seat.Id];
                 if (seat.IsStand)
                     foreach (var standing in netlist.Stands[seat.Stand].Boxes)
-                        boxes[standing.Box.Id] = new(seat.Row, x + standing.X, at, netlist.Stands[seat.Stand].Turned, block.Columns.TextLeft.Contains(seat.Stand));
+                        boxes[standing.Box.Id] = new(seat.Row, x + netlist.Stands[seat.Stand].LeftOf(standing), at, netlist.Stands[seat.Stand].Turned, block.Columns.TextLeft.Contains(seat.Stand), netlist.Stands[seat.Stand].Facing);
                 else
                     foreach (string name in netlist.NamesOf(netlist.Taps[seat.Tap]))
                     {
@@ -96,7 +96,7 @@ internal sealed class Recollection(LayoutMemory memory, Netlist netlist)
         foreach (var tap in netlist.Taps)
             foreach (string name in netlist.NamesOf(tap)) ends.TryAdd(name, new(rows.Above[tap.Id], -1));
         foreach (var joint in netlist.Joints)
-            boxes[joint.Id] = new(0, layout.Boxes.First(b => b.Id == joint.Id).X, -1, false, false);
-        return new(asked, spacing, boxes.ToFrozenDictionary(), ends.ToFrozenDictionary(), passages.ToFrozenDictionary(), tracks.ToFrozenDictionary(), trunks.ToFrozenDictionary(), levels);
+            boxes[joint.Id] = new(0, layout.Boxes.First(b => b.Id == joint.Id).X, -1, false, false, Facing.AsGiven);
+        return new(asked, spacing, boxes.ToFrozenDictionary(), ends.ToFrozenDictionary(), passages.ToFrozenDictionary(), tracks.ToFrozenDictionary(), trunks.ToFrozenDictionary(), levels) { Apart = apart.Select(l => netlist.Lines[l].Name).ToFrozenSet(StringComparer.Ordinal) };
     }
 }

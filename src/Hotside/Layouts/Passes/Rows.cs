@@ -9,16 +9,16 @@ namespace Hotside.Layouts.Passes;
 /// </summary>
 internal static class Rows
 {
-    private const int FeedWeight = 10, ChassisWeight = 12, InnerWeight = 4, AsItStood = 5000;
+    private const int FeedWeight = 10, ChassisWeight = 12, InnerWeight = 4, OnRail = 1, AsItStood = 5000;
 
-    public static RowPlan Of(Netlist netlist, ImmutableArray<bool> directions, Recollection? known)
+    public static RowPlan Of(Netlist netlist, ImmutableArray<bool> directions, Recollection? known, bool hangsHigh)
     {
-        Plan plan = new(netlist, [.. directions], known);
+        Plan plan = new(netlist, [.. directions], known, hangsHigh);
         return plan.Solve();
     }
 
     /// <summary>The system being built; variables are stands, then nets, then the top and the bottom of the drawing.</summary>
-    private sealed class Plan(Netlist netlist, bool[] above, Recollection? known)
+    private sealed class Plan(Netlist netlist, bool[] above, Recollection? known, bool hangsHigh)
     {
         private readonly NetworkSimplex simplex = new();
         private readonly List<int>[] below = [.. Enumerable.Range(0, netlist.Stands.Length + netlist.Nets.Length).Select(_ => new List<int>())];
@@ -71,7 +71,9 @@ internal static class Rows
             }
             (int upper, int lower) = above[tap.Id] ? (stand, net) : (net, stand);
             below[upper].Add(lower);
-            simplex.AtLeast(upper, lower, above[tap.Id] ? 0 : 1, tap.Seen == SeenIn.Both ? 2 * InnerWeight : InnerWeight);
+            // Slack lies between parts, not between a part and the rail on which it alone hangs; a battery stands where it is wired to.
+            bool onRail = !hangsHigh && netlist.Stands[stand].Boxes.All(b => b.Box.Poles.IsEmpty) && netlist.Nets[tap.Net].Taps is [var one, var other] && netlist.Taps[one == tap.Id ? other : one].Kind != EndKind.Pin;
+            simplex.AtLeast(upper, lower, above[tap.Id] ? 0 : 1, (tap.Seen == SeenIn.Both ? 2 * InnerWeight : InnerWeight) + (onRail ? OnRail : 0));
         }
 
         /// <summary>A part on which nothing hangs below stands on chassis all the same if its like do; one with nothing above under the feed.</summary>

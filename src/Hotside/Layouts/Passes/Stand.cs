@@ -15,10 +15,16 @@ internal sealed record Stand(int Id, SeenIn Seen, ImmutableArray<StandingBox> Bo
     /// <summary>Left out between symbol and text block.</summary>
     public const double TextGap = 0.8;
 
+    /// <summary>How it faces; both of its boxes face alike.</summary>
+    public Facing Facing { get; init; } = Facing.AsGiven;
+
     /// <summary>A joint that had to become a place of its own.</summary>
     public bool IsPoint => Boxes[0].Box.IsPoint;
 
     public string Shape => Boxes[0].Box.Shape;
+
+    /// <summary>Where a box begins as the stand faces, from the stand's left edge.</summary>
+    public int LeftOf(StandingBox standing) => Facing.Mirrored ? Width - standing.X - standing.Box.Width : standing.X;
 
     /// <summary>Room for the text block in a view, in whole modules.</summary>
     public int TextModules(SeenIn view) => IsPoint ? 0 : Boxes.Where(b => (b.Box.Seen & view) != 0).Select(b => b.Box.TextWidths.In(view))
@@ -41,3 +47,6 @@ internal readonly record struct LineEnd(EndKind Kind, int Terminal, int Joint)
 
 /// <summary>A conductor by numbers, in file order.</summary>
 internal sealed record Line(int Id, string Name, SeenIn Seen, LineEnd From, LineEnd To);
+
+/// <summary>A way of the current inside a stand, between two points: its terminals by number, places inside behind them.</summary>
+internal readonly record struct Tie(int Stand, int A, int B, double Conductance);

@@ -15,6 +15,7 @@ internal sealed class StrandOrder
     private readonly ulong[] rows;
     private readonly Meeting?[,] meetings;
     private readonly int[][] topPieces, bottomPieces;
+    private readonly Seated?[] onSeat;
 
     public StrandOrder(Lattice lattice, ImmutableArray<Strand> strands, IEnumerable<int> start)
     {
@@ -23,6 +24,7 @@ internal sealed class StrandOrder
         place = new int[strands.Length];
         rows = new ulong[strands.Length];
         meetings = new Meeting?[strands.Length, strands.Length];
+        onSeat = new Seated?[lattice.Seats.Length];
         StrandOf = new int[lattice.Seats.Length];
         foreach (var strand in strands)
             foreach (var seat in strand.Seats.Select(s => lattice.Seats[s]))
@@ -96,6 +98,18 @@ internal sealed class StrandOrder
         while (from > to) Exchange(--from);
     }
 
+    /// <summary>Moves the ends on a seat, from its left edge as given to where they stand now, and returns the change of the count.</summary>
+    public int Face(int seat, Func<int, int> columnOf)
+    {
+        var on = onSeat[seat] ??= OnSeat(seat);
+        foreach (var (end, given) in on.Ends) count.Shift(end, place[StrandOf[seat]], columnOf(given));
+        foreach (var (piece, atTop) in on.Lists) count.Sort(piece, atTop);
+        int change = 0;
+        foreach (var (a, b) in on.Pairs) change += count.Recount(a, b, out int was) - was;
+        Crossings += change;
+        return change;
+    }
+
     /// <summary>Comes to another order by exchanges, so that only what changes is counted.</summary>
     public void Rearrange(IReadOnlyList<int> ids)
     {
@@ -143,6 +157,15 @@ internal sealed class StrandOrder
         return new([.. pairs], [.. lists]);
     }
 
+    // What a seat that faces otherwise can change: its own ends only, among each other.
+    private Seated OnSeat(int seat)
+    {
+        var tops = lattice.Pieces.Where(p => p.Tops.Any(e => e.Seat == seat)).Select(p => p.Id).ToArray();
+        var bottoms = lattice.Pieces.Where(p => p.Bottoms.Any(e => e.Seat == seat)).Select(p => p.Id).ToArray();
+        var pairs = new[] { tops, bottoms }.SelectMany(side => from a in side from b in side where a < b && count.AreRivals(a, b) select (a, b)).Distinct();
+        return new([.. lattice.Pieces.SelectMany(p => p.Ends).Where(e => e.Seat == seat).Select(e => (e.Id, e.Offset))], [.. pairs], [.. tops.Select(p => (p, true)), .. bottoms.Select(p => (p, false))]);
+    }
+
     private IEnumerable<(int, int)> Rivals(int[] left, int[] right) =>
         from a in left
         from b in right
@@ -151,6 +174,8 @@ internal sealed class StrandOrder
 
     /// <summary>An order to come back to.</summary>
     public sealed record State(int[] Ids, byte[] Known, int Crossings);
+
+    private sealed record Seated((int End, int Given)[] Ends, (int A, int B)[] Pairs, (int Piece, bool AtTop)[] Lists);
 
     private sealed record Meeting((int A, int B)[] Pairs, (int Piece, bool AtTop)[] Lists);
 }

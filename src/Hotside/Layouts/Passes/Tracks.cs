@@ -17,16 +17,22 @@ internal static class Tracks
         if (byTrack.Crossings > FewCrossings && Improved(lattice, tracks, DepthFirst(lattice, tracks, inFile), WidthOf) is var other && other.Crossings < byTrack.Crossings) byTrack = other;
         var bySingle = Improved(lattice, singles, byTrack.Current().SelectMany(t => tracks[t].Parts), WidthOf);
         Twins.InFileOrder(lattice, bySingle, new(lattice, bySingle, WidthOf), tracks, s => netlist.Stands[s.Stand].Shape);
-        return Ordered(lattice, bySingle);
+        return Ordered(lattice, bySingle) with { Length = new TrunkLengths(lattice, bySingle, WidthOf).Total() };
 
-        int WidthOf(Seat seat) => seat.IsStand ? netlist.Stands[seat.Stand].Width + text[seat.Stand].In(seat.Seen) + 1 : 2;
+        int WidthOf(Seat seat) => Tracks.WidthOf(seat, netlist, text);
     }
 
+    /// <summary>How wide a seat is about, text included.</summary>
+    public static int WidthOf(Seat seat, Netlist netlist, ImmutableArray<TextRoom> text) => seat.IsStand ? netlist.Stands[seat.Stand].Width + text[seat.Stand].In(seat.Seen) + 1 : 2;
+
     /// <summary>The order as it was; what was not there then finds its place beside what it hangs on.</summary>
-    public static SeatOrder AsBefore(Lattice lattice, Recollection known)
+    public static SeatOrder AsBefore(Lattice lattice, Recollection known) => InPlace(lattice, known.PlaceOf);
+
+    /// <summary>The order by places; what has none finds its place beside what it hangs on.</summary>
+    public static SeatOrder InPlace(Lattice lattice, Func<Seat, int?> placeOf)
     {
         var singles = Strand.Singles(lattice);
-        double?[] place = [.. singles.Select(s => s.Seats.Select(i => (double?)known.PlaceOf(lattice.Seats[i])).FirstOrDefault(p => p >= 0))];
+        double?[] place = [.. singles.Select(s => s.Seats.Select(i => (double?)placeOf(lattice.Seats[i])).FirstOrDefault(p => p >= 0))];
         int[] added = [.. singles.Where(s => place[s.Id] is null).Select(s => s.Id)];
         var strandOf = new int[lattice.Seats.Length];
         foreach (var strand in singles)
@@ -40,7 +46,8 @@ internal static class Tracks
         return Ordered(lattice, order);
     }
 
-    private static SeatOrder Ordered(Lattice lattice, StrandOrder order)
+    /// <summary>The order of the seats as the strands stand now.</summary>
+    public static SeatOrder Ordered(Lattice lattice, StrandOrder order)
     {
         int[] seats = [.. order.Current().SelectMany(s => order.Strands[s].Seats)];
         var rows = Enumerable.Range(0, lattice.Rows + 2).Select(row => seats.Where(s => lattice.Seats[s].Row == row).ToImmutableArray());

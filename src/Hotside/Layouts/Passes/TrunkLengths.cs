@@ -46,11 +46,13 @@ internal sealed class TrunkLengths
     }
 
     /// <summary>Sifts all strands by crossings and lengths.</summary>
-    public void Tidy()
+    public void Tidy() => Tidy(order.Current(), Rounds);
+
+    /// <summary>Sifts some strands by crossings and lengths.</summary>
+    public void Tidy(int[] strands, int rounds)
     {
         Measure();
-        int[] strands = order.Current();
-        for (int round = 0; round < Rounds; round++)
+        for (int round = 0; round < rounds; round++)
         {
             double gain = 0;
             for (int i = 0; i < strands.Length; i++) gain += Sift(strands[round % 2 == 0 ? i : strands.Length - 1 - i]);

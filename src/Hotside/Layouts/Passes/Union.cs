@@ -7,6 +7,12 @@ namespace Hotside.Layouts.Passes;
 internal sealed record Union(
     ImmutableArray<Stand> Stands, ImmutableArray<Terminal> Terminals, ImmutableArray<LayoutBox> Joints, ImmutableArray<Line> Lines)
 {
+    /// <summary>The ways of the current inside the stands; points past the terminals are places inside.</summary>
+    public ImmutableArray<Tie> Ties { get; private init; } = [];
+
+    /// <summary>The terminals whose height a source holds.</summary>
+    public ImmutableArray<(int Terminal, bool IsHot)> Poles { get; private init; } = [];
+
     public static Union Of(LayoutInput input)
     {
         List<Stand> stands = [];
@@ -28,12 +34,28 @@ internal sealed record Union(
             AddTerminals(stands[^1], terminals, ends);
         }
         IEnumerable<Line> lines = input.Wires.Select((w, i) => new Line(i, w.Id, w.Seen, EndOf(w.From), EndOf(w.To)));
-        return new([.. stands], [.. terminals], [.. joints], [.. lines]);
+        return new([.. stands], [.. terminals], [.. joints], [.. lines]) { Ties = Inside(stands, terminals.Count, ends), Poles = Held(stands, ends) };
 
         LineEnd EndOf(LayoutEnd end) => end.Kind != EndKind.Pin ? new(end.Kind, -1, -1)
             : ends.TryGetValue((end.Box, end.Pin), out LineEnd found) ? found
             : throw new ArgumentException($"No box has the pin {end.Box}.{end.Pin}.", nameof(input));
     }
+
+    private static ImmutableArray<Tie> Inside(List<Stand> stands, int terminals, Dictionary<(string Box, string Pin), LineEnd> ends)
+    {
+        Dictionary<(string, string), int> places = [];
+        return [.. from stand in stands from standing in stand.Boxes from path in standing.Box.Paths select new Tie(stand.Id, Point(standing.Box.Id, path.From), Point(standing.Box.Id, path.To), path.Conductance)];
+
+        int Point(string box, string name)
+        {
+            if (ends.TryGetValue((box, name), out var end)) return end.Terminal;
+            if (!places.TryGetValue((box, name), out int place)) places[(box, name)] = place = terminals + places.Count;
+            return place;
+        }
+    }
+
+    private static ImmutableArray<(int, bool)> Held(List<Stand> stands, Dictionary<(string Box, string Pin), LineEnd> ends) =>
+        [.. from stand in stands from standing in stand.Boxes from pole in standing.Box.Poles where ends.ContainsKey((standing.Box.Id, pole.Pin)) select (ends[(standing.Box.Id, pole.Pin)].Terminal, pole.IsHot)];
 
     /// <summary>Only the first after-only box named for a before-only one takes its place, and only with a body.</summary>
     private static bool IsReplacement(LayoutBox box, ImmutableArray<LayoutBox> boxes, out LayoutBox? replaced)

@@ -33,7 +33,7 @@ internal static class ConnectorSymbol
     {
         double marks = TextMeasure.Widest(upper.Concat(lower).Select(t => t.Label), options.Lettering.Small) / Symbol.Module;
         double cap = options.Lettering.Small.CapHeight / Symbol.Module;
-        int pitch = Math.Max(2, (int)Math.Ceiling(marks + 0.7));
+        int pitch = Math.Max(Math.Max(2, options.LeastPitch), (int)Math.Ceiling(marks + 0.7));
         var s = new SymbolSketch(1 + (pitch * upper.Length), 6, options.Lettering);
         s.Rectangle(0, 1.5, s.Width, 3, 0.2, Pen.Thin);
         for (int i = 0; i < upper.Length; i++)

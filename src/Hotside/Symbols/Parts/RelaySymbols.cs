@@ -38,26 +38,30 @@ internal static class RelaySymbols
             return null;
         int second = ContactAxis + SecondAxis(contactOut, rest ?? bypass, options);
         int coil = Math.Max(ContactAxis + Math.Max(LeastSpread(contactIn, contactOut, coilUp, coilDown, options), options.Spread), (rest ?? bypass) is null ? 0 : (2 * second) - ContactAxis);
-        int width = coil + ContactAxis + (beside is null ? 0 : 1);
+        int width = coil + ContactAxis + (beside is null ? 0 : 1), axis = ContactAxis;
+        bool turned = options.CoilAtLeft && beside is null && (rest ?? bypass) is null;
+        if (turned)
+            (axis, coil) = (coil, ContactAxis);
         var s = new SymbolSketch(width, Height, options.Lettering);
         s.Enclosure(0, 0, width, Height);
         if (opens)
-            Contact.Break(s, ContactAxis, Middle, 4, 4);
+            Contact.Break(s, axis, Middle, 4, 4);
         else if (rest is null)
-            Contact.Make(s, ContactAxis, Middle, 4, 4);
+            Contact.Make(s, axis, Middle, 4, 4);
         else
             ChangeOver(s, rest, second);
-        Link(s, opens ? ContactAxis + 0.25 : rest is null ? ContactAxis - 0.5 : ContactAxis + 1.1, coil - 1.6, latching);
+        double blade = opens ? axis + 0.25 : rest is null ? axis - 0.5 : axis + 1.1;
+        Link(s, turned ? coil + 1.6 : blade, turned ? blade : coil - 1.6, latching);
         if (beside is not null)
             Across(s, coil, beside, coilUp?.Name ?? "");
         if (bypass is not null)
             Bypass(s, bypass, second);
         Winding(s, coil, Middle);
-        Leads(s, coil, fedInside, coilDown is null);
-        s.Stud(contactIn, ContactAxis, 0, SymbolSide.Top);
-        s.Stud(contactOut, ContactAxis, Height, SymbolSide.Bottom);
-        s.Stud(coilUp, coil, 0, SymbolSide.Top, Wide(coilUp, options));
-        s.Stud(coilDown, coil, Height, SymbolSide.Bottom, Wide(coilDown, options));
+        Leads(s, axis, coil, fedInside, coilDown is null);
+        s.Stud(contactIn, axis, 0, SymbolSide.Top, turned && Wide(contactIn, options));
+        s.Stud(contactOut, axis, Height, SymbolSide.Bottom, turned && Wide(contactOut, options));
+        s.Stud(coilUp, coil, 0, SymbolSide.Top, !turned && Wide(coilUp, options));
+        s.Stud(coilDown, coil, Height, SymbolSide.Bottom, !turned && Wide(coilDown, options));
         return s.Done(name);
     }
 
@@ -123,12 +127,12 @@ internal static class RelaySymbols
         return start is not null ? (start, end ?? single, false) : (null, end ?? single, true);
     }
 
-    private static void Leads(SymbolSketch s, int coil, bool fedInside, bool toCase)
+    private static void Leads(SymbolSketch s, int axis, int coil, bool fedInside, bool toCase)
     {
         if (fedInside)
         {
-            s.Path(Pen.Medium, (ContactAxis, 1.8), (coil, 1.8), (coil, Middle - 1));
-            s.Dot(ContactAxis, 1.8);
+            s.Path(Pen.Medium, (axis, 1.8), (coil, 1.8), (coil, Middle - 1));
+            s.Dot(axis, 1.8);
         }
         else
             s.Line(Pen.Medium, coil, 0, coil, Middle - 1);

@@ -1,0 +1,97 @@
+using System.Collections.Immutable;
+using Hotside.Symbols;
+
+namespace Hotside.Layouts.Passes;
+
+/// <summary>
+/// Finds the conductors that run along a trunk past the branch of a pin they have nothing to do with, and so seem to end there. Those that end at a pin of
+/// their own can run beside the trunk. What hangs on one pin alone hangs on one trunk all the same, as everybody draws it.
+/// </summary>
+internal static class Passers
+{
+    private static IEnumerable<int> Of(Arranged arranged, Block block, Lattice lattice, int[] x)
+    {
+        var netlist = arranged.Netlist;
+        Net[] nets = [.. block.Nets.Select(n => netlist.Nets[n]).Where(n => n.Lines.Length > 1 && n.Joints.IsEmpty && n.Taps.All(t => netlist.Taps[t].OnTerminal))];
+        if (nets.Length == 0) yield break;
+        var arrives = lattice.Ways.ToDictionary(w => w.Tap, w => w.Steps.IsEmpty ? x[w.Seat] + w.Offset : x[w.Steps[^1].Seat]);
+        foreach (var net in nets)
+        {
+            var tapOf = net.Taps.SelectMany(t => netlist.Taps[t].Ends.Select(e => (e, t))).ToDictionary(p => p.e, p => p.t);
+            var ends = net.Lines.ToDictionary(l => l, l => (A: tapOf[new(l, true)], B: tapOf[new(l, false)]));
+            foreach (int line in net.Lines)
+                if (ends[line] is var (a, b) && a != b && Leaf(a, b) is { } leaf && net.Taps.Any(c => IsPassed(c, line, a == leaf ? b : a, leaf))) yield return line;
+
+            // A pin with this one conductor, while the other has more and takes them from above or below.
+            int? Leaf(int a, int b) => netlist.Taps[a].Ends.Length == 1 && Hub(b) ? a : netlist.Taps[b].Ends.Length == 1 && Hub(a) ? b : null;
+
+            bool Hub(int tap) => netlist.Taps[tap].Ends.Length > 1 && !netlist.Terminals[netlist.Taps[tap].Terminal].IsSideways;
+
+            bool IsPassed(int tap, int line, int hub, int leaf) =>
+                tap != hub && tap != leaf && (netlist.Taps[tap].Seen & netlist.Lines[line].Seen) != 0 && IsBetween(arrives[tap], arrives[hub], arrives[leaf]) && !HangsOn(hub, tap);
+
+            // What hangs on the same pin and on nothing else may hang on the way.
+            bool HangsOn(int hub, int tap) => netlist.Taps[tap].Ends is [var end] && ends[end.Line] is var (a, b) && (a == hub || b == hub);
+        }
+    }
+
+    /// <summary>All of them, by number.</summary>
+    public static ImmutableHashSet<int> Of(Arranged arranged, IEnumerable<PlannedBlock> planned) => [.. planned.SelectMany(p => Of(arranged, p.Block, p.Lattice, p.X))];
+
+    /// <summary>Those that cross what they belong to: a reader would take that for a joint.</summary>
+    public static ImmutableHashSet<int> Crossing(Netlist netlist, ImmutableArray<PlacedWire> wires)
+    {
+        var crossing = ImmutableHashSet.CreateBuilder<int>();
+        foreach (var view in Extents.Views)
+            foreach (var joined in netlist.Nets.Where(n => (n.Seen & view) != 0).GroupBy(n => view == SeenIn.Before ? n.Electric.Before : n.Electric.After).Where(g => g.Any(n => n.RunsApart)))
+            {
+                var steps = joined.SelectMany(n => n.Lines.Where(l => (netlist.Lines[l].Seen & view) != 0).Select(l => (Line: l, n.RunsApart, Steps: Steps(wires[l].Points).ToHashSet()))).ToArray();
+                var arms = steps.SelectMany(s => s.Steps).Distinct().SelectMany(s => new[] { (s.X, s.Y), s.Down ? (s.X, s.Y + 1) : (s.X + 1, s.Y) }).CountBy(p => p).Where(p => p.Value > 3).Select(p => p.Key).ToArray();
+                foreach (var (x, y) in arms)
+                    crossing.UnionWith(steps.Where(s => s.RunsApart && (s.Steps.Contains((x, y, true)) || s.Steps.Contains((x, y, false)) || s.Steps.Contains((x, y - 1, true)) || s.Steps.Contains((x - 1, y, false)))).Select(s => s.Line));
+            }
+        return crossing.ToImmutable();
+    }
+
+    private static IEnumerable<(int X, int Y, bool Down)> Steps(ImmutableArray<(int X, int Y)> points)
+    {
+        for (int i = 1; i < points.Length; i++)
+        {
+            var (a, b) = (points[i - 1], points[i]);
+            for (int x = Math.Min(a.X, b.X); x < Math.Max(a.X, b.X); x++) yield return (x, a.Y, false);
+            for (int y = Math.Min(a.Y, b.Y); y < Math.Max(a.Y, b.Y); y++) yield return (a.X, y, true);
+        }
+    }
+
+    /// <summary>The same rows and the same order with some conductors on tracks of their own; nothing where that cannot be done.</summary>
+    public static Arranged? SetApart(Union union, Heights heights, Arranged before, ImmutableHashSet<int> apart, bool isOverlaid)
+    {
+        var netlist = Nets.Of(union, heights, apart);
+        if (isOverlaid) netlist = netlist.AllSeen();
+        if (netlist.Stands.Length != before.Netlist.Stands.Length) return null;
+        netlist = netlist with { Stands = before.Netlist.Stands, Terminals = before.Netlist.Terminals };
+        var tapOf = before.Netlist.Taps.SelectMany(t => t.Ends.Select(e => (e, t.Id))).ToDictionary(p => p.e, p => p.Id);
+        var netOf = before.Netlist.Nets.SelectMany(n => n.Lines.Select(l => (l, n.Id))).ToDictionary(p => p.l, p => p.Id);
+        int[] stood = [.. netlist.Taps.Select(t => tapOf[t.Ends[0]])];
+        var rows = before.Rows with
+        {
+            TrunkOf = [.. netlist.Nets.Select(n => before.Rows.TrunkOf[netOf[n.Lines[0]]])],
+            Above = [.. stood.Select(t => before.Rows.Above[t])],
+            Climbs = [.. stood.Select(t => before.Rows.Climbs[t])],
+        };
+        var sides = SidePins.Of(netlist, rows);
+        var blocks = Blocks.Of(netlist);
+        if (blocks.Length != before.Ordered.Length) return null;
+        var ordered = ImmutableArray.CreateBuilder<(Block, Lattice, SeatOrder)>();
+        foreach (var (block, old) in blocks.Zip(before.Ordered))
+        {
+            if (!block.Stands.SequenceEqual(old.Block.Stands)) return null;
+            var places = old.Lattice.Seats.GroupBy(s => (s.Stand, s.Tap)).ToDictionary(g => g.Key, g => old.Order.Places[g.First().Id]);
+            var lattice = Layering.Of(netlist, rows, sides, block);
+            ordered.Add((block, lattice, Tracks.InPlace(lattice, s => places.TryGetValue((s.Stand, s.IsStand ? -1 : stood[s.Tap]), out int place) ? place : null)));
+        }
+        return before with { Netlist = netlist, Rows = rows, Ordered = ordered.ToImmutable(), Apart = apart };
+    }
+
+    private static bool IsBetween(int at, int one, int other) => (one < at && at < other) || (other < at && at < one);
+}

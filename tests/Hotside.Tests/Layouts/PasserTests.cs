@@ -1,0 +1,35 @@
+namespace Hotside.Tests.Layouts;
+
+/// <summary>A conductor is seen to end at its own pin.</summary>
+public class PasserTests
+{
+    // The fuse box's wire is on the battery's pole; on one trunk it would leave at the relay's stud.
+    [Fact]
+    public void A_wire_of_the_battery_does_not_seem_to_hang_on_the_relay()
+    {
+        var drawn = LaidOutJob.OfGallery("starter");
+        int pole = drawn.Pin("G1", "neg").X;
+        Assert.All(Steps(drawn.Line("w6 (was)")).Intersect(Steps(drawn.Line("w1"))), s => Assert.Equal(pole, s.X));
+    }
+
+    // From ignition switch or reducer to the first gauge, past the three others.
+    [Fact]
+    public void A_feed_of_the_first_gauge_does_not_seem_to_hang_on_the_last()
+    {
+        var drawn = LaidOutJob.OfGallery("gauges");
+        int first = drawn.Pin("P1", "I").X;
+        var chain = drawn.Plan.Input.Wires.Zip(drawn.Layout.Wires).Where(w => w.First.From.Box.StartsWith('P') && w.First.To.Box.StartsWith('P')).SelectMany(w => Steps(w.Second.Points)).ToHashSet();
+        var feeds = drawn.Plan.Input.Wires.Zip(drawn.Layout.Wires).Where(w => new[] { w.First.From.Box, w.First.To.Box } is var ends && ends.Contains("P1") && (ends.Contains("S1") || ends.Contains("N1"))).ToArray();
+        Assert.Equal(2, feeds.Length);
+        Assert.All(feeds.SelectMany(f => Steps(f.Second.Points)).Where(chain.Contains), s => Assert.Equal(first, s.X));
+    }
+
+    private static IEnumerable<(int X, int Y, bool Down)> Steps(IReadOnlyList<(int X, int Y)> points)
+    {
+        for (int i = 1; i < points.Count; i++)
+        {
+            int dx = Math.Sign(points[i].X - points[i - 1].X), dy = Math.Sign(points[i].Y - points[i - 1].Y);
+            for (var at = points[i - 1]; at != points[i]; at = (at.X + dx, at.Y + dy)) yield return (Math.Min(at.X, at.X + dx), Math.Min(at.Y, at.Y + dy), dy != 0);
+        }
+    }
+}
