@@ -9,7 +9,7 @@ internal static class OrderRows
 {
     private const string Schema = "hotside-order/1";
 
-    private static readonly string[] Head = ["step", "phase", "place", "circuit", "change", "act", "item", "at", "done", "text", "because", "caution", "old battery may", "new battery may", "harm"];
+    private static readonly string[] Head = ["step", "phase", "place", "circuit", "change", "act", "item", "at", "done", "text", "because", "caution", "old battery may", "new battery may", "harm", "remark"];
 
     public static string WriteCsv(WorkOrder order)
     {
@@ -18,6 +18,7 @@ internal static class OrderRows
                 Numbers.Whole(step.Number), step.Phase, step.Place ?? "", step.Circuit, act.Label, Word(act.Type), act.Item, act.At ?? "",
                 act.IsDone ? "yes" : "", act.Text, string.Join("; ", step.Reasons), step.Caution ?? "", Yes(step.SafeWithOld), Yes(step.SafeWithNew),
                 string.Join("; ", step.Harms.Select(h => $"{Word(h.Battery)}: {h.Text}")),
+                string.Join(" ", step.Remarks),
             }))]);
     }
 
@@ -59,6 +60,7 @@ internal static class OrderRows
             if (act.IsDone) json.WriteBoolean("done", true);
             json.WriteString("text", act.Text);
         });
+        json.Texts("remarks", step.Remarks);
         json.Texts("because", step.Reasons);
         json.List("harms", step.Harms, harm =>
         {

@@ -44,7 +44,7 @@ internal static class OrderSheet
     public static IEnumerable<string> Proof(WorkOrder order)
     {
         if (order.NewBatteryFrom is { } from)
-            yield return from == 0 ? "The battery would do no harm in any state between; it stays out all the same until its step."
+            yield return from == 0 ? $"The battery would do no harm in any state between; it stays out all the same{(BatteryIn(order) is { } step ? $" until step {Numbers.Whole(step)}" : "")}."
                 : $"The new battery stays out until step {Numbers.Whole(from)} is done{(order.BatteryStep is { } at && at > from + 1 ? $"; it goes in with step {Numbers.Whole(at)}, after the dead tests" : "")}.";
         else
             yield return "The new battery must not go in: something comes to harm even when all is done.";
@@ -55,6 +55,9 @@ internal static class OrderSheet
             : $"The old battery may go back, to move the vehicle, up to step {Numbers.Whole(until)}; not after step {Numbers.Whole(until + 1)}.";
         if (order.NewBatteryFrom is { } free && free > until + 1) yield return $"From step {Numbers.Whole(until + 1)} to step {Numbers.Whole(free)} it cannot move under its own power.";
     }
+
+    // The step with which a battery is in, be it the old one.
+    private static int? BatteryIn(WorkOrder order) => order.BatteryStep ?? order.Steps.FirstOrDefault(s => s.Acts.Any(a => a.Type is WorkActType.PowerUp or WorkActType.CableOn))?.Number;
 
     private static void Step(StringBuilder text, WorkStep step, string which, ref string[] last)
     {
@@ -67,6 +70,7 @@ internal static class OrderSheet
             string head = a == 0 ? $"[{(step.IsDone ? "x" : " ")}] {Numbers.Whole(step.Number).PadRight(4)}" : act.IsDone && !step.IsDone ? " x      " : "        ";
             left.AddRange(Wrapped(act.Text, Left - 13).Select((l, i) => i == 0 ? $"{head}{number.PadLeft(3)}  {l}" : "             " + l));
         }
+        foreach (string remark in step.Remarks) left.AddRange(Wrapped(remark, Left - 13).Select(l => "             " + l));
         if (!step.Reasons.IsEmpty) left.AddRange(Wrapped("because " + string.Join("; ", step.Reasons), Left - 16).Select(l => "                " + l));
         for (int i = 0; i < Math.Max(left.Count, right.Count); i++)
             text.Append($"{(i < left.Count ? left[i] : "").PadRight(Left)} | {(i < right.Count ? right[i] : "")}".TrimEnd()).Append('\n');

@@ -44,7 +44,7 @@ internal static class OrderPage
             rows, width, lettering);
     }
 
-    private static Cell Acts(WorkStep step) => new(string.Join('\n', step.Acts.Select(a => a.Text))) { Note = step.Reasons.IsEmpty ? "" : "because " + string.Join("; ", step.Reasons) };
+    private static Cell Acts(WorkStep step) => new(string.Join('\n', step.Acts.Select(a => a.Text).Concat(step.Remarks))) { Note = step.Reasons.IsEmpty ? "" : "because " + string.Join("; ", step.Reasons) };
 
     private static string Harms(WorkStep step)
     {
