@@ -1,5 +1,6 @@
 using System.Text.Json;
 using Hotside.Circuits;
+using Hotside.Diagnostics;
 using Hotside.Orders;
 
 namespace Hotside.Outputs;
@@ -22,9 +23,9 @@ internal static class OrderRows
             }))]);
     }
 
-    public static string WriteJson(WorkOrder order, string supply) => JsonText.Of(Schema, json => All(json, order, supply));
+    public static string WriteJson(WorkOrder order, string supply, IReadOnlyList<Diagnostic> stops) => JsonText.Of(Schema, json => All(json, order, supply, stops));
 
-    private static void All(Utf8JsonWriter json, WorkOrder order, string supply)
+    private static void All(Utf8JsonWriter json, WorkOrder order, string supply, IReadOnlyList<Diagnostic> stops)
     {
         json.WriteString("title", order.Title);
         json.WriteString("supply", supply);
@@ -34,12 +35,15 @@ internal static class OrderRows
         json.Number("batteryStep", order.BatteryStep);
         json.Texts("cautions", order.Cautions);
         json.List("steps", order.Steps, step => Step(json, step));
-        json.List("findings", order.Findings, finding =>
-        {
-            json.WriteString("code", finding.Code);
-            json.WriteString("severity", Word(finding.Severity));
-            json.WriteString("message", finding.Message);
-        });
+        json.List("stops", stops, finding => Finding(json, finding));
+        json.List("findings", order.Findings, finding => Finding(json, finding));
+    }
+
+    private static void Finding(Utf8JsonWriter json, Diagnostic finding)
+    {
+        json.WriteString("code", finding.Code);
+        json.WriteString("severity", Word(finding.Severity));
+        json.WriteString("message", finding.Message);
     }
 
     private static void Step(Utf8JsonWriter json, WorkStep step)

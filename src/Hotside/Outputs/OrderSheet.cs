@@ -12,11 +12,20 @@ internal static class OrderSheet
 
     private const string NoPlace = "Place not stated";
 
-    public static string Write(WorkOrder order, string supply)
+    /// <summary>What stands above everything where the check finds what forbids the work.</summary>
+    public static string DoNotBegin(int stops) => $"DO NOT WORK TO THIS ORDER: the check finds {Numbers.Whole(stops)} {(stops == 1 ? "stop" : "stops")}. Mend the job file first.";
+
+    public static string Write(WorkOrder order, string supply, IReadOnlyList<Diagnostic> stops)
     {
         StringBuilder text = new();
         text.Append(order.Title).Append(": order of work\n").Append(supply).Append("\n\n");
         if (order.Steps.IsEmpty) return text.Append("Nothing is altered.\n").ToString();
+        if (stops.Count > 0)
+        {
+            Block(text, "!! ", DoNotBegin(stops.Count), Left + Right + 3);
+            foreach (var stop in stops) Block(text, "!! ", $"{stop.Code}: {stop.Message}", Left + Right + 3);
+            text.Append('\n');
+        }
         foreach (string caution in order.Cautions) Block(text, "! ", caution, Left + Right + 3);
         text.Append('\n');
         foreach (string line in Proof(order)) Block(text, "", line, Left + Right + 3);

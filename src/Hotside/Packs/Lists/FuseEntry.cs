@@ -57,6 +57,7 @@ internal sealed record FuseEntry(Part Part, string Name)
         var loads = source.Job.Study.After.Loads.Where(l => !l.Element.IsInternal && !l.Paths.IsEmpty).ToArray();
         // Of several ways in one block nothing tells which a path passes.
         LoadStudy[] dead = isOneOfSeveral ? [] : [.. loads.Where(l => l.Paths.All(p => p.HotWay.Contains(part.Id) || p.GroundWay.Contains(part.Id)))];
+        dead = [.. loads.Where(l => dead.Contains(l) || DiesWithRelay(l, dead, loads, after))];
         double? amperes = fuse.Rating?.Amperes;
         return new(part, FuseWay.NameOf(part, fuse.Element))
         {
@@ -71,6 +72,11 @@ internal sealed record FuseEntry(Part Part, string Name)
             IsFuse = fuse.Element.Type == ElementType.Fuse,
         };
     }
+
+    // A relay that closes only while it is pulled takes with it what it feeds.
+    private static bool DiesWithRelay(LoadStudy load, LoadStudy[] dead, LoadStudy[] all, Circuit circuit) => load.Chain.Any(id =>
+        circuit.FindPart(id) is { } relay && load.Paths.All(p => p.HotWay.Contains(id) || p.GroundWay.Contains(id)) && all.Any(l => l.Part.Id == id) && all.Where(l => l.Part.Id == id).All(dead.Contains)
+        && relay.Kind.Elements.Where(e => e.Type == ElementType.Contact).All(e => e.When is { } when && !when.Tests.All(t => relay.Kind.Actuators.FirstOrDefault(a => a.Name == t.Actuator) is { } actuator && t.Positions.Contains(actuator.Rest))));
 
     // Of a main fuse it is shorter to say what is still alive.
     private static ImmutableArray<string> Named(LoadStudy[] dead, LoadStudy[] all, Vocabulary words)
