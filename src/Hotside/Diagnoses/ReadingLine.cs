@@ -46,6 +46,11 @@ internal sealed partial record ReadingLine(string Text, string Red, string Black
         var value = QuantityReader.Read(said, out string? why);
         if (value is { Unit: Unit.Volt or Unit.Ohm, Values.Length: 1, UpTo: null, Count: 1 }) return new(text, Group("red"), black, value, "", Group("pulled"), Group("setting"));
         if (said.Equals("open", StringComparison.OrdinalIgnoreCase)) return new(text, Group("red"), black, new(1e9, Unit.Ohm), "", Group("pulled"), Group("setting"));
+        if (value is { UpTo: not null } or { Values.Length: > 1 } || (why is not null && Range().IsMatch(said)))
+        {
+            problem = NotUnderstood.At(null, text) with { Hint = "a reading is one value, as the meter shows it" };
+            return null;
+        }
         if (value is not null || why is not null || (said.Length > 0 && (char.IsAsciiDigit(said[^1]) || said[^1] == '.')))
         {
             problem = UnitMissing.At(null, text) with { Hint = why ?? $"write \"{match.Groups["red"].Value.Trim()} = {said.Split(' ')[0]} V\", or ohm" };
@@ -56,6 +61,10 @@ internal sealed partial record ReadingLine(string Text, string Red, string Black
         problem = NotUnderstood.At(null, text) with { Hint = Names.Meant(said, Words.Select(w => w.Said)) is { } near && near.StartsWith("did", StringComparison.Ordinal) ? near : Form };
         return null;
     }
+
+    // As people write a range.
+    [GeneratedRegex(@"\d\s*(to|-|–|\.\.)\s*\d")]
+    private static partial Regex Range();
 
     [GeneratedRegex(@"^\s*(?<red>[^=@]+?)(?:\s+to\s+(?<black>[^=@]+?))?\s*=\s*(?<value>[^@,]*?)\s*(?:,\s*(?<pulled>\S+|all fuses) pulled\s*)?(?:@\s*(?<setting>.+?)\s*)?$")]
     private static partial Regex Shape();

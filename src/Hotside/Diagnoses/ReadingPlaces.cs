@@ -67,6 +67,8 @@ internal sealed class ReadingPlaces
     {
         int[] found = [.. Enumerable.Range(0, meter.Watched.Length).Where(w => meter.Watched[w] is var one && (one.Name == name || $"{one.Element.Part.Id}.{one.Element.Element.Name}" == name))];
         if (found.Length == 0) found = [.. Enumerable.Range(0, meter.Watched.Length).Where(w => meter.Watched[w].Element.Part.Id == name)];
+        if (found.Length == 0 && bench.Circuit.FindPart(name) is { } part)
+            throw new PlaceException(ReadingLine.NotUnderstood.At(null, text) with { Hint = $"{name} is neither seen nor heard to work; read volts, such as \"{part.Id}.{part.Kind.Terminals.Select(t => t.Name).FirstOrDefault("1")} = 12 V\"" });
         return found.Length > 0 ? [.. found] : throw new PlaceException(UnknownPoint.At(null, text, name) with { Hint = Names.Meant(name, meter.Watched.Select(w => w.Name)) });
     }
 

@@ -36,7 +36,7 @@ internal sealed class TestList
         {
             double person = dictionary.Settings[s].NeedsTwo || dictionary.Settings[s].Cranks ? effort.SecondPerson : 0;
             for (int w = 0; w < meter.Watched.Length; w++)
-                if (IsOf(s, w)) yield return (new LookTest(s, w), effort.Look + (dictionary.Settings[s].Cranks ? effort.SecondPerson : 0));
+                if (meter.Watched[w].IsSeen && IsOf(s, w)) yield return (new LookTest(s, w), effort.Look + (dictionary.Settings[s].Cranks ? effort.SecondPerson : 0));
             foreach (var point in bench.Points) yield return (new VoltsTest(s, point.Node, -1), effort.Volts + point.Reach + person);
             foreach (var (a, b) in Drops(s)) yield return (new VoltsTest(s, a, b), effort.Drop + Math.Max(Reach(a), Reach(b)) + person);
         }

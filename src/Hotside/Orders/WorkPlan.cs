@@ -143,6 +143,6 @@ internal sealed class WorkPlan
         if (last.ChangesCircuit && next.ChangesCircuit && last.Parts.Any(next.Parts.Contains)) return true;
         if (last.Phase != next.Phase) return false;
         // Dead copper asks for no look in between, and at a named place one stays.
-        return next.Place is not null || next.Type == WorkActType.Lay || last.Way == next.Way || last.Change == next.Change;
+        return next.Place is not null || (next.Type == last.Type && next.Type is WorkActType.Lay or WorkActType.Fit) || last.Way == next.Way || last.Change == next.Change;
     }
 }

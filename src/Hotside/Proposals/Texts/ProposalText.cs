@@ -69,7 +69,7 @@ internal static class ProposalText
         text.Append("#\n# Decisions:\n");
         var altered = proposal.Decisions.Where(d => d.Kind != DecisionKind.Keep).GroupBy(d => (d.Kind, d.Reason)).ToArray();
         foreach (var group in altered)
-            Comment(text, "#   ", $"{string.Join(", ", group.Select(d => $"{d.Item} ({d.Title})"))}: {group.First().Word}, because {group.Key.Reason}");
+            Comment(text, "#   ", $"{string.Join(", ", group.Select(d => $"{d.Item} ({d.Title})").Distinct(StringComparer.Ordinal))}: {group.First().Word}, because {group.Key.Reason}");
         foreach (var group in proposal.Decisions.Where(d => d.Kind == DecisionKind.Keep).GroupBy(d => d.Reason))
             Comment(text, "#   ", $"{string.Join(", ", group.Select(d => d.Item))}: keep, because {group.Key}");
     }
