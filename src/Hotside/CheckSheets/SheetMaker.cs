@@ -84,7 +84,7 @@ internal sealed class SheetMaker(CircuitStudy study, Alteration? alteration, str
     private static IEnumerable<string> SilentNotes(CountedFault[] silent, ImmutableArray<CheckRow> rows)
     {
         string[] found = [.. silent.Where(s => s.FoundBy is not null).GroupBy(s => rows.First(r => KeyOf(r) == KeyOf(s.FoundBy!)).Number).OrderBy(g => g.Key).Select(g => $"row {Numbers.Whole(g.Key)}: {Listed(g.Select(s => s.Text))}")];
-        if (found.Length > 0) yield return $"Nobody sees or hears these; the row finds them. {string.Join(" · ", found)}";
+        if (found.Length > 0) yield return $"Nobody sees or hears these; the row finds them: {string.Join(" · ", found)}";
         if (Array.Exists(silent, s => s.FoundBy is null)) yield return $"Found by no row of this sheet: {Listed(silent.Where(s => s.FoundBy is null).OrderByDescending(s => s.Weight).Select(s => s.Text))}";
     }
 

@@ -43,7 +43,7 @@ public sealed class Diagnosis
             var next = IsFound ? null : NextTest.Of(beliefs, meter, bench.Tests, t => !taken.Contains(t) && rules.Allows(t), last);
             test = next?.Test;
             Next = next is null ? null : ReadingOf(next, sorted, beliefs, rules);
-            Notes = [.. rules.Notes(), .. state.Surprise.Length > 0 ? new[] { state.Surprise } : []];
+            Notes = [.. rules.Notes(), .. state.Files.Select(f => $"Numbers of {f} stand in the place of the list's own."), .. state.Surprise.Length > 0 ? new[] { state.Surprise } : []];
         }
     }
 
@@ -123,7 +123,7 @@ public sealed class Diagnosis
 
     internal static Diagnosis Of(CircuitStudy study, Alteration? alteration, Complaint complaint, Vocabulary words)
     {
-        var bench = DiagnosisBench.Of(study, alteration, LoadsOf(study, complaint));
+        var bench = DiagnosisBench.Of(study, alteration, LoadsOf(study, complaint), lists: complaint.Lists);
         var observations = ImmutableArray.CreateBuilder<Observation>();
         void Say(ImmutableArray<string> names, LookState state, string word)
         {
@@ -144,7 +144,7 @@ public sealed class Diagnosis
         {
             throw Wrong(e.Problem);
         }
-        return new(bench, new(observations.ToImmutable()) { IsSmoking = complaint.IsSmoking }, words);
+        return new(bench, new(observations.ToImmutable()) { IsSmoking = complaint.IsSmoking, Files = complaint.Lists.Files }, words);
     }
 
     // What is complained of, and what else is said or read.
@@ -247,6 +247,8 @@ public sealed class Diagnosis
         public ImmutableHashSet<int> Mended { get; init; } = [];
 
         public bool IsSmoking { get; init; }
+
+        public ImmutableArray<string> Files { get; init; } = [];
 
         public string Surprise { get; init; } = "";
     }

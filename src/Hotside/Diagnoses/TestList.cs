@@ -12,7 +12,7 @@ internal sealed class TestList
     private readonly FaultDictionary dictionary;
     private readonly Bench bench;
     private readonly Dictionary<int, BenchPoint> points;
-    private readonly Effort effort = Effort.Standard;
+    private readonly Effort effort;
 
     /// <summary>The readings of a piece.</summary>
     public TestList(Meter meter)
@@ -20,6 +20,7 @@ internal sealed class TestList
         this.meter = meter;
         dictionary = meter.Dictionary;
         bench = dictionary.Bench;
+        effort = bench.Effort;
         points = bench.Points.ToDictionary(p => p.Node);
         All = [.. Make()];
     }

@@ -22,7 +22,8 @@ internal sealed record Watched(string Name, ModelElement Element, int Variable)
         {
             var (part, kind) = (element.Part, element.Element.Type);
             if (element.Element is { IsConsumer: true, IsInternal: false } && kind != ElementType.Coil && element.Regulator < 0)
-                all.Add(new(LoadStudy.NameOf(part, element.Element), element, -1));
+                // A reducer gives its volts in silence.
+                all.Add(new(LoadStudy.NameOf(part, element.Element), element, -1) { IsSeen = kind != ElementType.Electronics || part.Kind.Elements.All(e => e.Type != ElementType.Dropper) });
             else if (kind == ElementType.Coil && part.Kind.Actuators.FirstOrDefault(a => a.Pulls.Any(p => p.Coils.Contains(element.Element.Name))) is { } moved && all.All(w => w.Name != part.Id))
                 all.Add(new(part.Id, element, model.IndexOf(part, moved.Name)));
         }

@@ -65,6 +65,7 @@ internal sealed class ActFacts
     private IEnumerable<string> WordsOf(HandAct act, Circuit circuit, FeedPaths paths, Conductor? wire)
     {
         foreach (string word in TradeWords.Of(act).Split(' ')) yield return word;
+        if (act.Type == WorkActType.Work && !PolariseWork.IsSaidBy(act.Said) && book.WordOf(act.Said) is { } said) yield return said;
         if (act.Purpose.Length > 0) yield return act.Purpose;
         if (act.Type is WorkActType.CableOff or WorkActType.CableOn) yield return act.Said;
         if (wire is null)

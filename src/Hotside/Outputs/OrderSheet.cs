@@ -71,16 +71,16 @@ internal static class OrderSheet
     private static void Step(StringBuilder text, WorkStep step, string which, ref string[] last)
     {
         List<string> left = [], right = Margin(step, which, ref last);
-        if (step.Caution is { } caution) left.AddRange(Wrapped(caution, Left - 6).Select((l, i) => (i == 0 ? "    ! " : "      ") + l));
+        if (step.Caution is { } caution) left.AddRange(WordWrap.Lines(caution, Left - 6).Select((l, i) => (i == 0 ? "    ! " : "      ") + l));
         for (int a = 0; a < step.Acts.Length; a++)
         {
             var act = step.Acts[a];
             string number = act.Label;
             string head = a == 0 ? $"[{(step.IsDone ? "x" : " ")}] {Numbers.Whole(step.Number).PadRight(4)}" : act.IsDone && !step.IsDone ? " x      " : "        ";
-            left.AddRange(Wrapped(act.Text, Left - 13).Select((l, i) => i == 0 ? $"{head}{number.PadLeft(3)}  {l}" : "             " + l));
+            left.AddRange(WordWrap.Lines(act.Text, Left - 13).Select((l, i) => i == 0 ? $"{head}{number.PadLeft(3)}  {l}" : "             " + l));
         }
-        foreach (string remark in step.Remarks) left.AddRange(Wrapped(remark, Left - 13).Select(l => "             " + l));
-        if (!step.Reasons.IsEmpty) left.AddRange(Wrapped("because " + string.Join("; ", step.Reasons), Left - 16).Select(l => "                " + l));
+        foreach (string remark in step.Remarks) left.AddRange(WordWrap.Lines(remark, Left - 13).Select(l => "             " + l));
+        if (!step.Reasons.IsEmpty) left.AddRange(WordWrap.Lines("because " + string.Join("; ", step.Reasons), Left - 16).Select(l => "                " + l));
         for (int i = 0; i < Math.Max(left.Count, right.Count); i++)
             text.Append($"{(i < left.Count ? left[i] : "").PadRight(Left)} | {(i < right.Count ? right[i] : "")}".TrimEnd()).Append('\n');
     }
@@ -92,7 +92,7 @@ internal static class OrderSheet
         string[] harms = [.. step.Harms.Where(h => h.Severity >= Severity.Error).Select(h => (h.Battery == Battery.Old ? "old: " : which == "new" ? "new: " : "") + h.Text)];
         if (harms.Length > 0 && harms.SequenceEqual(last)) lines.Add("as before");
         else
-            foreach (string harm in harms.Take(MostHarms)) lines.AddRange(Wrapped(harm, Right - 1).Select((l, i) => i == 0 ? l : " " + l));
+            foreach (string harm in harms.Take(MostHarms)) lines.AddRange(WordWrap.Lines(harm, Right - 1).Select((l, i) => i == 0 ? l : " " + l));
         if (harms.Length > MostHarms && !harms.SequenceEqual(last)) lines.Add($"and {Numbers.Whole(harms.Length - MostHarms)} more");
         last = harms;
         return lines;
@@ -102,26 +102,10 @@ internal static class OrderSheet
 
     private static void Block(StringBuilder text, string mark, string sentence, int width)
     {
-        foreach (string line in Wrapped(sentence, width - mark.Length))
+        foreach (string line in WordWrap.Lines(sentence, width - mark.Length))
         {
             text.Append(mark).Append(line).Append('\n');
             mark = new(' ', mark.Length);
         }
-    }
-
-    private static IEnumerable<string> Wrapped(string sentence, int width)
-    {
-        StringBuilder line = new();
-        foreach (string word in sentence.Split(' '))
-        {
-            if (line.Length > 0 && line.Length + 1 + word.Length > width)
-            {
-                yield return line.ToString();
-                line.Clear();
-            }
-            if (line.Length > 0) line.Append(' ');
-            line.Append(word);
-        }
-        yield return line.ToString();
     }
 }
