@@ -32,7 +32,7 @@ public sealed partial class LabelStripTests
         }
 
         // The letters of a label: of the sizes that the file uses the one of the texts with an arrow.
-        string label = svg.Split('\n').First(l => l.Contains("\u2192", StringComparison.Ordinal));
+        string label = svg.Split('\n').First(l => l.Contains('\u2192'));
         string style = Class().Match(label) is { Success: true } named ? Regex.Match(svg, $@"\.{Regex.Escape(named.Groups["name"].Value)}\{{[^}}]*font-size:(?<size>[\d.]+)px").Groups["size"].Value : Common().Match(svg).Groups["size"].Value;
         Assert.Equal(2.5, scale * Capitals * double.Parse(style, CultureInfo.InvariantCulture), 0.02);
 

@@ -36,6 +36,12 @@ internal sealed record FuseEntry(Part Part, string Name)
     /// <summary>The loads that are dead without it, as names with what they are.</summary>
     public ImmutableArray<string> Dead { get; private init; } = [];
 
+    /// <summary>The machines whose lead ends on it: without it they charge nothing; ids.</summary>
+    public ImmutableArray<string> Charged { get; private init; } = [];
+
+    /// <summary>What dies without it, as a text.</summary>
+    public string DeadText => Dead.IsEmpty ? Charged.IsEmpty ? "no load" : $"no load; {PartWords.And([.. Charged])} no longer charges" : string.Join(", ", Dead);
+
     /// <summary>The thinnest wire that it guards, with its size; empty when there is none of known size.</summary>
     public string Guards { get; private init; } = "";
 
@@ -67,6 +73,7 @@ internal sealed record FuseEntry(Part Part, string Name)
             Position = string.Join("; ", new[] { assembly, part.Place ?? "" }.Where(t => t.Length > 0)),
             Title = part.Name ?? "",
             Dead = Named(dead, loads, source.Words),
+            Charged = [.. after.Sources.Where(s => s.Element.IsMachine && part.Kind.Terminals.Any(t => Nodes.Of(after, throughLinks: false).AreOne(s.Feed, End.At(part.Id, t.Name)))).Select(s => s.Part.Id).Distinct()],
             Guards = fuse.Thinnest is { } wire ? $"{wire.Id}, {wire.Wire.Size}" : "",
             Numbers = source.Alteration.NumbersOf(part.Id),
             IsFuse = fuse.Element.Type == ElementType.Fuse,
