@@ -35,6 +35,7 @@ public sealed class DiagnosisLists
     public DiagnosisLists WithFaults(string text, string file = "faults.yaml")
     {
         ArgumentNullException.ThrowIfNull(text);
+        ArgumentNullException.ThrowIfNull(file);
         List<Diagnostic> problems = [];
         Dictionary<string, double> weights = new(StringComparer.Ordinal), factors = new(StringComparer.Ordinal);
         foreach (var (key, value) in Entries(text, file, ["source", "modes", "factors"], problems))
@@ -49,6 +50,7 @@ public sealed class DiagnosisLists
     public DiagnosisLists WithEffort(string text, string file = "effort.yaml")
     {
         ArgumentNullException.ThrowIfNull(text);
+        ArgumentNullException.ThrowIfNull(file);
         List<Diagnostic> problems = [];
         Dictionary<string, double> numbers = new(StringComparer.Ordinal), places = new(StringComparer.Ordinal), far = new(StringComparer.Ordinal);
         foreach (var (key, value) in Entries(text, file, ["source", "places", "far", .. Effort.Names], problems))
