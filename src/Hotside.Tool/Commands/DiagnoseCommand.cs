@@ -15,9 +15,11 @@ internal static class DiagnoseCommand
         Option<string[]> dead = Many("--dead", "Loads that do nothing though they should be on, such as H1; where it matters with the setting: \"E1.low @ low beam\". May be repeated, as all these."),
             dim = Many("--dim", "Loads that do less than they should."), strong = Many("--strong", "Loads that do more than they should."),
             on = Many("--on-though-off", "Loads that work though they should be off."), works = Many("--works", "Loads that work as they should."), blown = Many("--blown", "Fuses that are blown."),
-            reading = Many("--reading", "A reading: \"H1.1 = 3.1 V @ horn pressed\", \"F2.2 to H1.1 = 0.3 V @ horn pressed\", \"F2.2 = 0.4 ohm\", \"E1 = dim @ low beam\".");
+            reading = Many("--reading", "A reading: \"H1.1 = 3.1 V @ horn pressed\", \"F2.2 to H1.1 = 0.3 V @ horn pressed\", \"F2.2 = 0.4 ohm\", \"H1.1 = lamp bright @ horn pressed\" (or dim, dark: a 21 W test lamp to the chassis), \"E1 = dim @ low beam\".");
         var smoke = new Option<bool>("--smoke") { Description = "It smokes or smells: then only ohms are asked for, the battery taken out." };
         var file = new Option<string?>("--readings") { Description = "A file of readings, a line each, or a filled check sheet as .csv." };
+        Option<string?> faults = new("--faults") { Description = "A file of your own weights of faults, .yaml: modes: {lamp burnt: 12}; what it leaves out stays as the library's list has it." },
+            effort = new("--effort") { Description = "A file of your own numbers for the trouble of readings, .yaml: places: {K: 4}." };
         var ask = new Option<bool>("--ask") { Description = "Asks for one reading after the other. \"?\" says why, \"-\" that the point cannot be reached, \"u\" takes the last answer back, \"m\" says that the first suspect is mended, nothing ends it." };
         var top = new Option<int>("--top") { Description = "How many suspects are listed.", DefaultValueFactory = _ => 5 };
         var json = new Option<bool>("--json") { Description = "As JSON of the contract hotside-diagnosis/1." };
@@ -32,7 +34,7 @@ internal static class DiagnoseCommand
               hotside diagnose gallery/horn/job.yaml --dead H1
               hotside diagnose gallery/horn/job.yaml --dead H1 --reading "H1.1 = 0 V @ horn pressed" --ask
               hotside diagnose gallery/horn/job.yaml --as-of 8 --battery old --dead H1
-            """) { job, view, dead, dim, strong, on, works, blown, reading, smoke, file, ask, top, json, drawing, words };
+            """) { job, view, dead, dim, strong, on, works, blown, reading, smoke, file, faults, effort, ask, top, json, drawing, words };
         asOf.AddTo(command);
         command.SetAction(parsed =>
         {
@@ -50,8 +52,10 @@ internal static class DiagnoseCommand
             if (JobArgument.Read(parsed.GetRequiredValue(job), error) is not { } whole) return ExitCode.InputUnreadable;
             if (asOf.Of(whole, parsed, error, needsPower: !parsed.GetValue(smoke)) is not { } read) return ExitCode.WrongUsage;
             if (ReadingFile.Of(parsed.GetValue(file), error) is not { } lines) return ExitCode.InputUnreadable;
+            if (OwnLists(parsed.GetValue(faults), parsed.GetValue(effort), error) is not { } lists) return ExitCode.InputUnreadable;
             Complaint complaint = new()
             {
+                Lists = lists,
                 Dead = [.. parsed.GetValue(dead)!], Dim = [.. parsed.GetValue(dim)!], Strong = [.. parsed.GetValue(strong)!], OnThoughOff = [.. parsed.GetValue(on)!],
                 Works = [.. parsed.GetValue(works)!], Blown = [.. parsed.GetValue(blown)!], Readings = [.. lines, .. parsed.GetValue(reading)!], IsSmoking = parsed.GetValue(smoke),
             };
@@ -70,6 +74,23 @@ internal static class DiagnoseCommand
             }
         });
         return command;
+    }
+
+    private static DiagnosisLists? OwnLists(string? faults, string? effort, TextWriter error)
+    {
+        var lists = DiagnosisLists.Standard;
+        try
+        {
+            if (faults is not null) lists = lists.WithFaults(File.ReadAllText(faults), faults);
+            if (effort is not null) lists = lists.WithEffort(File.ReadAllText(effort), effort);
+        }
+        catch (Exception e) when (e is IOException or UnauthorizedAccessException)
+        {
+            error.WriteLine($"hotside: {e.Message}");
+            return null;
+        }
+        foreach (var problem in lists.Problems) error.WriteLine(Colouring.Of(problem.ToString(), problem.Severity, error));
+        return lists.Problems.IsEmpty ? lists : null;
     }
 
     private static void Draw(Target target, Drawing drawing)

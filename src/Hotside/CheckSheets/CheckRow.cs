@@ -17,6 +17,12 @@ public sealed record CheckRow(int Number, CheckStage Stage, string Setting, stri
     /// <summary>Volts as a part of the battery's volts now, such as <c>97 %</c>; empty for rows that do not go with the battery.</summary>
     public string OfBattery { get; init; } = "";
 
+    /// <summary>Whether something is looked at or listened to, and nothing is measured.</summary>
+    public bool IsLook { get; init; }
+
+    /// <summary>Where the red lead goes, or what is looked at and how that is said.</summary>
+    internal string Where => IsLook ? "look: " + RedOn : RedOn;
+
     /// <summary>What to mind while it is measured; mostly empty.</summary>
     public string Caution { get; init; } = "";
 }

@@ -16,7 +16,7 @@ internal sealed class PowerUpRows(DiagnosisBench bench, Vocabulary words)
     public const string EitherSign = ", either sign";
 
     // A turn lamp's bulb is at hand in every shop; below a volt it does not glow; a quarter is what filaments and motors differ by (common practice, no source).
-    private const double Watts = 21, Dark = 1, Band = 0.25, LeastBand = 0.5;
+    private const double Watts = TestLamp.Watts, Dark = 1, Band = 0.25, LeastBand = 0.5;
 
     // A sheet is not all first power (own choice).
     private const int MostSettings = 6;
@@ -34,8 +34,11 @@ internal sealed class PowerUpRows(DiagnosisBench bench, Vocabulary words)
             double volts = Across(lead.Index, 0, all);
             yield return Row("fuses out, all at rest", red, volts, $"lit: a short, or a load before the fuses; take the {words.Ground} lead off");
             double closed = Across(lead.Index, 0, []);
-            yield return Row($"{string.Join(", ", bench.Dictionary.PullableNames)} in one by one, all at rest", red, closed, "lit by one of them: the fault is behind that fuse");
+            yield return Row($"{string.Join(", ", FromTheFeed())} in one by one, all at rest", red, closed, "lit by one of them: the fault is behind that fuse");
         }
+        // Where other pieces have fuses theirs are out, too.
+        else if (bench.Study.Circuit.Parts.Any(p => p.Kind.Elements.Any(e => e.Type == ElementType.Fuse)))
+            yield return Row("fuses out, all at rest", red, Across(lead.Index, 0, []), $"lit: a short, or a load before the fuses; take the {words.Ground} lead off");
         else yield return Row("all at rest", red, Across(lead.Index, 0, []), $"lit: a short; take the {words.Ground} lead off");
         for (int s = 1, told = 0; s < bench.Dictionary.Settings.Count && told < MostSettings; s++)
         {
@@ -47,6 +50,14 @@ internal sealed class PowerUpRows(DiagnosisBench bench, Vocabulary words)
             told++;
             yield return Row(setting.Name, red, volts, $"about all of the battery's volts on the lamp: a short on the way of {Watched(s)}; far less: {Watched(s)} {(Watched(s).Contains(", ", StringComparison.Ordinal) ? "draw" : "draws")} nothing") with { Stands = setting.Stands };
         }
+    }
+
+    // What lies before others is on the way of more loads, and goes in first, or the others are not tried at all.
+    private IEnumerable<string> FromTheFeed()
+    {
+        var dictionary = bench.Dictionary;
+        int Served(int fuse) => bench.Study.Loads.Count(l => l.Paths.Any(p => p.HotWay.Contains(dictionary.Fuses[fuse].Part.Id)));
+        return dictionary.Pullable.OrderByDescending(Served).Select(dictionary.FuseName);
     }
 
     private string Watched(int setting) => string.Join(", ", bench.Meter.Watched.Where(w => w.Variable < 0 && Looks.Sound(bench.Dictionary, setting, w) != LookState.Off).Select(w => w.Name));

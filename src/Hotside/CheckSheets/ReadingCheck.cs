@@ -43,6 +43,7 @@ internal static class ReadingCheck
         (bool isRight, string read, string expected) = observation.Test switch
         {
             LookTest look => Seen(bench, look, (LookState)(int)observation.Value),
+            LampTest lamp => ((LookState)(int)observation.Value == bench.Meter.Lamp.Sound(lamp), ReadingText.Lamp((LookState)(int)observation.Value), ReadingText.Lamp(bench.Meter.Lamp.Sound(lamp))),
             FuseTest => (observation.Value < 0.5, "blown", "a whole fuse"),
             OhmsTest => (bands.Holds(stated.Test, stated.Value), ReadingText.Ohms(observation.Value), $"{bands.Expected(observation.Test)} ({bands.Text(observation.Test)})"),
             _ => (bands.Holds(stated.Test, stated.Value), QuantityWords.MeterVolts(observation.Value), $"{bands.Expected(observation.Test)} ({bands.Text(observation.Test)})"),

@@ -83,8 +83,8 @@ internal sealed class SheetMaker(CircuitStudy study, Alteration? alteration, str
     // What nobody sees or hears, by the row that finds it.
     private static IEnumerable<string> SilentNotes(CountedFault[] silent, ImmutableArray<CheckRow> rows)
     {
-        foreach (var group in silent.Where(s => s.FoundBy is not null).GroupBy(s => rows.First(r => KeyOf(r) == KeyOf(s.FoundBy!)).Number).OrderBy(g => g.Key))
-            yield return $"Seen and heard by nobody, found by row {Numbers.Whole(group.Key)}: {Listed(group.Select(s => s.Text))}";
+        string[] found = [.. silent.Where(s => s.FoundBy is not null).GroupBy(s => rows.First(r => KeyOf(r) == KeyOf(s.FoundBy!)).Number).OrderBy(g => g.Key).Select(g => $"row {Numbers.Whole(g.Key)}: {Listed(g.Select(s => s.Text))}")];
+        if (found.Length > 0) yield return $"Nobody sees or hears these; the row finds them: {string.Join(" · ", found)}";
         if (Array.Exists(silent, s => s.FoundBy is null)) yield return $"Found by no row of this sheet: {Listed(silent.Where(s => s.FoundBy is null).OrderByDescending(s => s.Weight).Select(s => s.Text))}";
     }
 

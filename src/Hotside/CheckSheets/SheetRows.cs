@@ -69,6 +69,7 @@ internal sealed class SheetRows
         {
             OfBattery = test is VoltsTest v && !bench.Text.Floats(v, bands.SoundCell) && bench.Meter.Battery.Of(v) is not null ? Percent(v) : "",
             Stands = bench.Dictionary.Settings[test.Setting].Stands,
+            IsLook = test is LookTest or FuseTest,
             Caution = string.Join(" ", cautions),
         };
     }

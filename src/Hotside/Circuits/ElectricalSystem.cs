@@ -19,6 +19,9 @@ public sealed record ElectricalSystem(ImmutableArray<double> Volts, Ground Groun
     /// <summary>The node that is the common return.</summary>
     public End ReturnNode => Return ?? End.Chassis;
 
+    /// <summary>Of the nominal voltages the nearest to some volts, whatever their sign.</summary>
+    internal double Nearest(double volts) => Volts.MinBy(v => Math.Abs(v - Math.Abs(volts)));
+
     /// <summary>Whether both say the same; arrays are compared by content.</summary>
     /// <param name="other">The other system.</param>
     public bool Equals(ElectricalSystem? other) =>

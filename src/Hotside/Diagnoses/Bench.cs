@@ -16,19 +16,24 @@ internal sealed class Bench
     /// <summary>A bench for a circuit whose joints are loose.</summary>
     /// <param name="circuit">The circuit.</param>
     /// <param name="isPiece">Whether it is a piece of a larger one, whose other fuses are pulled for ohms.</param>
-    public Bench(Circuit circuit, bool isPiece = false)
+    /// <param name="effort">What it takes to get at things; left out: as the library has it.</param>
+    public Bench(Circuit circuit, bool isPiece = false, Effort? effort = null)
     {
+        Effort = effort ?? Effort.Standard;
         Circuit = circuit;
         IsPiece = isPiece;
         Model = new(circuit);
         (NetOf, NetNodes) = Nets(circuit, Model.Nodes);
         Solver = new(Model, [.. NetNodes.Select(n => new NetworkEdge(n, NetworkEdge.Reference))]);
         feeds = [.. circuit.Sources.Where(s => s.Part.IsStandingSource).Select(s => Model.Nodes.NodeOf(s.Feed)).Where(n => n >= 0).Select(n => NetOf[n])];
-        Points = BenchPoint.Of(circuit, Model.Nodes);
+        Points = BenchPoint.Of(circuit, Model.Nodes, Effort);
         Volts = circuit.Sources.Where(s => s.Part.IsStandingSource).Select(s => s.Volts).DefaultIfEmpty(circuit.System.Volts[0]).Max();
     }
 
     public Circuit Circuit { get; }
+
+    /// <summary>What it takes to get at things.</summary>
+    public Effort Effort { get; }
 
     /// <summary>Whether it is a piece of a larger circuit.</summary>
     public bool IsPiece { get; }

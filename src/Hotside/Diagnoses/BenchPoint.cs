@@ -11,14 +11,14 @@ namespace Hotside.Diagnoses;
 internal sealed record BenchPoint(End End, int Node, double Reach)
 {
     /// <summary>The points of a circuit: of each node the terminal that is easiest to get at, the first of several; nodes in order.</summary>
-    public static ImmutableArray<BenchPoint> Of(Circuit circuit, TerminalNodes nodes)
+    public static ImmutableArray<BenchPoint> Of(Circuit circuit, TerminalNodes nodes, Effort effort)
     {
         Dictionary<int, BenchPoint> best = [];
         foreach (var end in nodes.Ends)
         {
             if (end.Part is not { } id || circuit.FindPart(id) is not { } part || part.Kind.TerminalNamed(end.Terminal) is null) continue;
             int node = nodes.NodeOf(end);
-            double reach = Effort.Standard.ToReach(part);
+            double reach = effort.ToReach(part);
             if (node >= 0 && (!best.TryGetValue(node, out var known) || reach < known.Reach)) best[node] = new(end, node, reach);
         }
         return [.. best.Values.OrderBy(p => p.Node)];

@@ -29,6 +29,9 @@ public sealed record Complaint
     /// <summary>Whether it smokes or smells: then nothing is measured under power.</summary>
     public bool IsSmoking { get; init; }
 
+    /// <summary>What is taken for likely and for troublesome.</summary>
+    public DiagnosisLists Lists { get; init; } = DiagnosisLists.Standard;
+
     /// <summary>Whether nothing is said.</summary>
     internal bool IsEmpty => Dead.IsEmpty && Dim.IsEmpty && Strong.IsEmpty && OnThoughOff.IsEmpty && Works.IsEmpty && Blown.IsEmpty && Readings.IsEmpty;
 }

@@ -43,7 +43,7 @@ public sealed class Diagnosis
             var next = IsFound ? null : NextTest.Of(beliefs, meter, bench.Tests, t => !taken.Contains(t) && rules.Allows(t), last);
             test = next?.Test;
             Next = next is null ? null : ReadingOf(next, sorted, beliefs, rules);
-            Notes = [.. rules.Notes(), .. state.Surprise.Length > 0 ? new[] { state.Surprise } : []];
+            Notes = [.. rules.Notes(), .. state.Files.Select(f => $"Numbers of {f} stand in the place of the list's own."), .. state.Surprise.Length > 0 ? new[] { state.Surprise } : []];
         }
     }
 
@@ -123,7 +123,7 @@ public sealed class Diagnosis
 
     internal static Diagnosis Of(CircuitStudy study, Alteration? alteration, Complaint complaint, Vocabulary words)
     {
-        var bench = DiagnosisBench.Of(study, alteration, LoadsOf(study, complaint));
+        var bench = DiagnosisBench.Of(study, alteration, LoadsOf(study, complaint), lists: complaint.Lists);
         var observations = ImmutableArray.CreateBuilder<Observation>();
         void Say(ImmutableArray<string> names, LookState state, string word)
         {
@@ -144,7 +144,7 @@ public sealed class Diagnosis
         {
             throw Wrong(e.Problem);
         }
-        return new(bench, new(observations.ToImmutable()) { IsSmoking = complaint.IsSmoking }, words);
+        return new(bench, new(observations.ToImmutable()) { IsSmoking = complaint.IsSmoking, Files = complaint.Lists.Files }, words);
     }
 
     // What is complained of, and what else is said or read.
@@ -155,7 +155,7 @@ public sealed class Diagnosis
         {
             string name = said.Split('@')[0].Trim();
             var named = study.LoadsNamed(name);
-            loads.AddRange(named.IsEmpty ? [study.Load(name)] : named);
+            loads.AddRange(!named.IsEmpty ? named : NoLoad(study, name) is { } why ? throw new ArgumentException(why, nameof(complaint)) : [study.Load(name)]);
         }
         foreach (string fuse in complaint.Blown)
             loads.AddRange(study.Circuit.FindPart(fuse.Split('.')[0]) is not { } part ? throw new ArgumentException($"There is no fuse \"{fuse}\"" + NearestName.Suggestion(fuse, study.Circuit.Parts.Select(p => p.Id)), nameof(complaint)) : DiagnosisBench.LoadsAt(study, part.Id));
@@ -164,6 +164,17 @@ public sealed class Diagnosis
             if (ReadingLine.Read(reading, out _) is { } line)
                 foreach (string name in new[] { line.Red, line.Black }.Where(n => n.Length > 0)) loads.AddRange(DiagnosisBench.LoadsAt(study, name.Split('.')[0]));
         return [.. loads.Where(l => !l.Element.IsInternal).Distinct()];
+    }
+
+    // Who names a switch or a wire is told what hangs on it, and what to say; null for a name that is none.
+    private static string? NoLoad(CircuitStudy study, string name)
+    {
+        var (part, wire) = (study.Circuit.FindPart(name), study.Circuit.FindConductor(name));
+        if (part is null && wire is null) return null;
+        string[] fed = [.. study.Loads.Where(l => !l.Element.IsInternal && l.Paths.Any(p => part is not null ? p.HotWay.Contains(name) || p.GroundWay.Contains(name) : p.Hot.Contains(name) || p.Ground.Contains(name))).Select(l => l.Name)];
+        string what = part is null ? $"{name} is a wire" : part.Kind.Elements.Any(e => e.IsSource) ? $"{name} gives current and takes none" : $"{name} is no load", example = part?.Kind.Terminals.Select(t => $"{name}.{t.Name}").FirstOrDefault() ?? wire?.Ends.Where(e => e.Part is not null).Select(study.Circuit.TextOf).FirstOrDefault() ?? name;
+        return fed.Length > 0 ? $"{what}. It feeds {FigureText.Some(fed)}: say which of these is dead, as --dead {fed[0]}, or what was read, as --reading \"{example} = 0 V\"."
+            : $"{what}, and nothing hangs on it that can be dead. Say what was read, as --reading \"{example} = 0 V\", and in which setting.";
     }
 
     private static IEnumerable<Observation> Seen(DiagnosisBench bench, string said, LookState state, string word)
@@ -236,6 +247,8 @@ public sealed class Diagnosis
         public ImmutableHashSet<int> Mended { get; init; } = [];
 
         public bool IsSmoking { get; init; }
+
+        public ImmutableArray<string> Files { get; init; } = [];
 
         public string Surprise { get; init; } = "";
     }

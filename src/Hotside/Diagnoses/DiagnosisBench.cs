@@ -44,12 +44,14 @@ internal sealed class DiagnosisBench
     /// <param name="alteration">The alteration, where the circuit is the altered one: what it touched fails more often; else <see langword="null"/>.</param>
     /// <param name="loads">The loads; none for the whole circuit.</param>
     /// <param name="elsewhere">Parts and wires of the piece whose faults are looked at elsewhere; <see langword="null"/>: none.</param>
-    public static DiagnosisBench Of(CircuitStudy study, Alteration? alteration, ImmutableArray<LoadStudy> loads, IReadOnlySet<string>? elsewhere = null)
+    /// <param name="lists">Weights and trouble; left out: the library's.</param>
+    public static DiagnosisBench Of(CircuitStudy study, Alteration? alteration, ImmutableArray<LoadStudy> loads, IReadOnlySet<string>? elsewhere = null, DiagnosisLists? lists = null)
     {
+        lists ??= DiagnosisLists.Standard;
         var loose = LooseJoints.Of(study.Circuit);
         var piece = loads.IsEmpty ? loose : ConnectedPiece.Of(study, loose, loads);
-        Bench bench = new(piece, isPiece: piece.Parts.Length < study.Circuit.Parts.Length);
-        var faults = FaultList.Of(bench, FactorOf(study.Circuit, alteration));
+        Bench bench = new(piece, isPiece: piece.Parts.Length < study.Circuit.Parts.Length, lists.Effort);
+        var faults = FaultList.Of(bench, FactorOf(study.Circuit, alteration, lists.Modes), lists.Modes);
         return new(study, bench, elsewhere is null ? faults : [.. faults.Where(f => f.Items.IsEmpty || !elsewhere.Contains(f.Items[0]))], loads);
     }
 
@@ -67,9 +69,8 @@ internal sealed class DiagnosisBench
         return !own.IsEmpty ? own : [.. study.Loads.Where(l => !l.Element.IsInternal && l.Paths.Any(p => p.HotWay.Contains(part) || p.GroundWay.Contains(part)))];
     }
 
-    private static Func<string, double> FactorOf(Circuit circuit, Alteration? alteration)
+    private static Func<string, double> FactorOf(Circuit circuit, Alteration? alteration, FaultModes modes)
     {
-        var modes = FaultModes.Standard;
         HashSet<string> touched = alteration is null || ReferenceEquals(alteration.Before, alteration.After) ? []
             : [.. alteration.Changes.SelectMany(c => c.Acts).SelectMany(a => a.Items)];
         return item => (touched.Count == 0 ? 1 : touched.Contains(item) ? modes.NewWork : modes.Old)

@@ -9,19 +9,30 @@ internal sealed class Effort
 {
     private static readonly Lazy<Effort> standard = new(() => new(DiagnosisData.Map("effort.yaml")));
 
-    private readonly ImmutableDictionary<string, double> places, far;
+    /// <summary>The names of its numbers, places left out.</summary>
+    public static readonly ImmutableArray<string> Names = ["look", "volts", "drop", "fuse", "ohms", "ohms with a fuse pulled", "second person", "another setting"];
+
+    private readonly ImmutableDictionary<string, double> numbers, places, far;
 
     private Effort(YamlMap map)
+        : this(Names.ToImmutableDictionary(n => n, n => DiagnosisData.Number(map, n), StringComparer.Ordinal), Table(map, "places"), Table(map, "far"))
     {
-        double Of(string key) => DiagnosisData.Number(map, key);
+    }
+
+    private Effort(ImmutableDictionary<string, double> numbers, ImmutableDictionary<string, double> places, ImmutableDictionary<string, double> far)
+    {
+        (this.numbers, this.places, this.far) = (numbers, places, far);
+        double Of(string key) => numbers[key];
         (Look, Volts, Drop, Fuse) = (Of("look"), Of("volts"), Of("drop"), Of("fuse"));
         (Ohms, OhmsPulled, SecondPerson, Setting) = (Of("ohms"), Of("ohms with a fuse pulled"), Of("second person"), Of("another setting"));
-        places = Table("places");
-        far = Table("far");
-
-        ImmutableDictionary<string, double> Table(string key) =>
-            DiagnosisData.Map(map, key) is var table ? table.Entries.ToImmutableDictionary(e => e.Key.Value, e => DiagnosisData.Number(table, e.Key.Value), StringComparer.Ordinal) : [];
     }
+
+    /// <summary>The same with other numbers.</summary>
+    public Effort With(IReadOnlyDictionary<string, double> others, IReadOnlyDictionary<string, double> morePlaces, IReadOnlyDictionary<string, double> moreFar) =>
+        new(numbers.SetItems(others), places.SetItems(morePlaces), far.SetItems(moreFar));
+
+    private static ImmutableDictionary<string, double> Table(YamlMap map, string key) =>
+        DiagnosisData.Map(map, key) is var table ? table.Entries.ToImmutableDictionary(e => e.Key.Value, e => DiagnosisData.Number(table, e.Key.Value), StringComparer.Ordinal) : [];
 
     /// <summary>The numbers of the library.</summary>
     public static Effort Standard => standard.Value;

@@ -8,28 +8,31 @@ namespace Hotside.Diagnoses;
 internal sealed class FaultList
 {
     private readonly Bench bench;
-    private readonly FaultModes modes = FaultModes.Standard;
+    private readonly FaultModes modes;
     private readonly Func<string, double> factorOf;
     private readonly ImmutableArray<Fault>.Builder faults = ImmutableArray.CreateBuilder<Fault>();
 
-    private FaultList(Bench bench, Func<string, double> factorOf) => (this.bench, this.factorOf) = (bench, factorOf);
+    private FaultList(Bench bench, Func<string, double> factorOf, FaultModes modes) => (this.bench, this.factorOf, this.modes) = (bench, factorOf, modes);
 
     /// <summary>No fault, and none that the list does not hold.</summary>
-    public static ImmutableArray<Fault> None => [.. FaultModes.Standard.On("nothing").Select(m => new Fault(m, m.Says, [], m.Weight))];
+    public static ImmutableArray<Fault> None => NoneOf(FaultModes.Standard);
+
+    private static ImmutableArray<Fault> NoneOf(FaultModes modes) => [.. modes.On("nothing").Select(m => new Fault(m, m.Says, [], m.Weight))];
 
     private Circuit Circuit => bench.Circuit;
 
     /// <summary>The faults: conductors, then elements, in the order of the circuit; nets, crossed wires, and at the end that nothing is wrong and that something else is.</summary>
     /// <param name="bench">The piece.</param>
     /// <param name="factorOf">By what the faults of a part or conductor are more frequent than the list says.</param>
-    public static ImmutableArray<Fault> Of(Bench bench, Func<string, double> factorOf)
+    /// <param name="modes">The list of modes; left out: the library's.</param>
+    public static ImmutableArray<Fault> Of(Bench bench, Func<string, double> factorOf, FaultModes? modes = null)
     {
-        FaultList list = new(bench, factorOf);
+        FaultList list = new(bench, factorOf, modes ?? FaultModes.Standard);
         for (int i = 0; i < bench.Circuit.Conductors.Length; i++) list.AddConductor(i);
         foreach (var element in bench.Model.Elements) list.AddElement(element);
         for (int net = 0; net < bench.NetNodes.Length; net++) list.AddNet(net);
         list.AddCrossed();
-        list.faults.AddRange(None);
+        list.faults.AddRange(NoneOf(list.modes));
         return list.faults.ToImmutable();
     }
 

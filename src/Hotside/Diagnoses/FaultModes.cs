@@ -19,6 +19,16 @@ internal sealed class FaultModes
         All = [.. DiagnosisData.Map(map, "modes").Entries.Select(e => Mode(e.Key.Value, (YamlMap)e.Value))];
     }
 
+    private FaultModes(FaultModes same, IReadOnlyDictionary<string, double> weights, IReadOnlyDictionary<string, double> factors)
+    {
+        Source = same.Source;
+        (Old, NewWork, BadCondition) = (factors.GetValueOrDefault("old", same.Old), factors.GetValueOrDefault("new work", same.NewWork), factors.GetValueOrDefault("bad condition", same.BadCondition));
+        All = [.. same.All.Select(m => weights.TryGetValue(m.Name, out double weight) ? m with { Weight = weight } : m)];
+    }
+
+    /// <summary>The same with other weights, by the names of modes, and other factors.</summary>
+    public FaultModes With(IReadOnlyDictionary<string, double> weights, IReadOnlyDictionary<string, double> factors) => new(this, weights, factors);
+
     /// <summary>The list of the library.</summary>
     public static FaultModes Standard => standard.Value;
 

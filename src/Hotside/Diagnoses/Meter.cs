@@ -24,13 +24,14 @@ internal sealed class Meter
         Dictionary = dictionary;
         Ohms = new(dictionary);
         Battery = new(dictionary);
+        Lamp = new(dictionary);
         Watched = Diagnoses.Watched.Of(dictionary.Bench.Model);
         fuseRange = 2.6 * dictionary.Bench.Volts;
     }
 
     private Meter(Meter same, Observation read)
     {
-        (Dictionary, Ohms, Battery, Watched, fuseRange, Read) = (same.Dictionary, same.Ohms, same.Battery, same.Watched, same.fuseRange, read);
+        (Dictionary, Ohms, Battery, Lamp, Watched, fuseRange, Read) = (same.Dictionary, same.Ohms, same.Battery, same.Lamp, same.Watched, same.fuseRange, read);
         scales = new double[Dictionary.Cells.Length];
     }
 
@@ -45,6 +46,8 @@ internal sealed class Meter
     public Meter With(IEnumerable<Observation> observations) => Battery.ReadIn(observations) is { } read ? new(this, read) : this;
 
     public ColdOhms Ohms { get; }
+
+    public TestLamp Lamp { get; }
 
     public System.Collections.Immutable.ImmutableArray<Watched> Watched { get; }
 
@@ -71,6 +74,8 @@ internal sealed class Meter
                 Span<double> likelihoods = stackalloc double[Looks.States];
                 Looks.Of(Dictionary, look.Setting, cell, Watched[look.Watched], likelihoods);
                 return likelihoods[(int)observation.Value];
+            case LampTest lamp:
+                return !isKnown ? TestLamp.Unknown : Lamp.Likelihood(lamp, (LookState)(int)observation.Value, cell);
             case FuseTest fuse:
                 return !isKnown ? 0.5 : IsBlown(fuse.Fuse, cell) == observation.Value > 0.5 ? 1 - FuseMisjudged : FuseMisjudged;
             default:
@@ -85,7 +90,7 @@ internal sealed class Meter
     /// <summary>By how many standard deviations a reading misses what a fault would show; looks count 0 or 5.</summary>
     public double Missed(Observation observation, int cell) => observation.Test switch
     {
-        LookTest or FuseTest => Likelihood(observation, cell) < 0.05 ? 5 : 0,
+        LookTest or FuseTest or LampTest => Likelihood(observation, cell) < 0.05 ? 5 : 0,
         OhmsTest => Math.Abs(ColdOhms.Compared(observation.Value) - Expect(observation.Test, cell).Mean) / Expect(observation.Test, cell).Sigma,
         _ => Math.Abs(observation.Value - Expect(observation.Test, cell).Mean) / Expect(observation.Test, cell).Sigma,
     };

@@ -34,7 +34,7 @@ internal sealed record NextTest(Test Test, double Bits, ImmutableArray<int> Grou
         foreach (var (test, effort) in tests.All)
         {
             if (!isAllowed(test)) continue;
-            double bits = search.Bits(test), rate = bits / (effort + (test.Setting == last || last < 0 ? 0 : Effort.Standard.Setting));
+            double bits = search.Bits(test), rate = bits / (effort + (test.Setting == last || last < 0 ? 0 : dictionary.Bench.Effort.Setting));
             if (bits < LeastBits || rate <= most) continue;
             most = rate;
             best = new(test, bits, search.Groups(), search.Suspects);

@@ -32,7 +32,7 @@ internal sealed class ReadingPlaces
         problem = null;
         try
         {
-            return line.Value is not null ? [Measured(line)] : line.Word is "blown" or "whole" ? [Fuse(line)] : [.. Seen(line)];
+            return line.Value is not null ? [Measured(line)] : line.Word is "blown" or "whole" ? [Fuse(line)] : line.Word.StartsWith("lamp ", StringComparison.Ordinal) ? [Lamp(line)] : [.. Seen(line)];
         }
         catch (PlaceException e)
         {
@@ -67,6 +67,8 @@ internal sealed class ReadingPlaces
     {
         int[] found = [.. Enumerable.Range(0, meter.Watched.Length).Where(w => meter.Watched[w] is var one && (one.Name == name || $"{one.Element.Part.Id}.{one.Element.Element.Name}" == name))];
         if (found.Length == 0) found = [.. Enumerable.Range(0, meter.Watched.Length).Where(w => meter.Watched[w].Element.Part.Id == name)];
+        if (found.Length == 0 && bench.Circuit.FindPart(name) is { } part)
+            throw new PlaceException(ReadingLine.NotUnderstood.At(null, text) with { Hint = $"{name} is neither seen nor heard to work; read volts, such as \"{part.Id}.{part.Kind.Terminals.Select(t => t.Name).FirstOrDefault("1")} = 12 V\"" });
         return found.Length > 0 ? [.. found] : throw new PlaceException(UnknownPoint.At(null, text, name) with { Hint = Names.Meant(name, meter.Watched.Select(w => w.Name)) });
     }
 
@@ -94,6 +96,13 @@ internal sealed class ReadingPlaces
         if (black >= 0) (red, black) = red < 0 ? (black, red) : (red, black);
         if (black >= 0 || red < 0) throw new PlaceException(ReadingLine.NotUnderstood.At(null, line.Text) with { Hint = "ohms are compared from a point to the chassis, the battery taken out" });
         return new(new OhmsTest(setting, red, line.Pulled.Length == 0 ? -1 : line.Pulled == "all fuses" ? OhmsTest.AllFuses : FuseOf(line.Text, line.Pulled)), line.Value.Value, line.Text);
+    }
+
+    private Observation Lamp(ReadingLine line)
+    {
+        int setting = SettingOf(line.Text, line.Setting), node = NodeOf(line, line.Red);
+        if (line.Black.Length > 0 || node < 0) throw new PlaceException(ReadingLine.NotUnderstood.At(null, line.Text) with { Hint = "a test lamp is compared from a point to the chassis; from one point to another read volts" });
+        return new(new LampTest(setting, node), (int)(line.Word switch { "lamp dark" => LookState.Off, "lamp dim" => LookState.Dim, _ => LookState.Right }), line.Text);
     }
 
     private Observation Fuse(ReadingLine line) => new(new FuseTest(FuseOf(line.Text, line.Red)), line.Word == "blown" ? 1 : 0, line.Text);

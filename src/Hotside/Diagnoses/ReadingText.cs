@@ -16,6 +16,7 @@ internal sealed class ReadingText(Meter meter, TestList tests)
     {
         VoltsTest v => Point(v.Red),
         OhmsTest o => Point(o.Node),
+        LampTest l => Point(l.Node),
         LookTest l => meter.Watched[l.Watched].Name,
         FuseTest f => meter.Dictionary.FuseName(f.Fuse),
         _ => "",
@@ -25,7 +26,7 @@ internal sealed class ReadingText(Meter meter, TestList tests)
     public string Black(Test test) => test switch
     {
         VoltsTest v => Point(v.Black),
-        OhmsTest => Return,
+        OhmsTest or LampTest => Return,
         _ => "",
     };
 
@@ -37,6 +38,7 @@ internal sealed class ReadingText(Meter meter, TestList tests)
         OhmsTest => "ohms, battery out",
         LookTest l when meter.Watched[l.Watched].Variable >= 0 => "off or on (does it click)",
         LookTest => "off, dim, right or strong",
+        LampTest => "a 21 W test lamp dark, dim or bright",
         _ => "blown or whole",
     };
 
@@ -53,6 +55,7 @@ internal sealed class ReadingText(Meter meter, TestList tests)
             VoltsTest => $"{Red(test)} = ? V{at}",
             OhmsTest { Pulled: not -1 } o => $"{Red(test)} = ? ohm, {Pulled(o)}{at}",
             OhmsTest => $"{Red(test)} = ? ohm{at}",
+            LampTest => $"{Red(test)} = lamp ?{at}",
             _ => $"{Red(test)} = ?{at}",
         };
     }
@@ -97,6 +100,9 @@ internal sealed class ReadingText(Meter meter, TestList tests)
         LookState.Right => isRelay ? "on" : "right",
         _ => "strong",
     };
+
+    /// <summary>How a test lamp looks, in a word.</summary>
+    public static string Lamp(LookState state) => state switch { LookState.Off => "lamp dark", LookState.Dim => "lamp dim", _ => "lamp bright" };
 
     /// <summary>Whether a reading is on a floating point with a fault.</summary>
     public bool Floats(VoltsTest test, int cell) =>

@@ -15,6 +15,11 @@ internal sealed record VoltsTest(int Setting, int Red, int Black) : Test(Setting
 /// <param name="Watched">Its number among what can be watched.</param>
 internal sealed record LookTest(int Setting, int Watched) : Test(Setting);
 
+/// <summary>How a test lamp from a node to the return looks.</summary>
+/// <param name="Setting">The number of the setting.</param>
+/// <param name="Node">The node.</param>
+internal sealed record LampTest(int Setting, int Node) : Test(Setting);
+
 /// <summary>Whether a fuse is blown.</summary>
 /// <param name="Fuse">Its number among the fuses.</param>
 internal sealed record FuseTest(int Fuse) : Test(0);

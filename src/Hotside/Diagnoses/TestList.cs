@@ -12,7 +12,7 @@ internal sealed class TestList
     private readonly FaultDictionary dictionary;
     private readonly Bench bench;
     private readonly Dictionary<int, BenchPoint> points;
-    private readonly Effort effort = Effort.Standard;
+    private readonly Effort effort;
 
     /// <summary>The readings of a piece.</summary>
     public TestList(Meter meter)
@@ -20,6 +20,7 @@ internal sealed class TestList
         this.meter = meter;
         dictionary = meter.Dictionary;
         bench = dictionary.Bench;
+        effort = bench.Effort;
         points = bench.Points.ToDictionary(p => p.Node);
         All = [.. Make()];
     }
@@ -36,7 +37,7 @@ internal sealed class TestList
         {
             double person = dictionary.Settings[s].NeedsTwo || dictionary.Settings[s].Cranks ? effort.SecondPerson : 0;
             for (int w = 0; w < meter.Watched.Length; w++)
-                if (IsOf(s, w)) yield return (new LookTest(s, w), effort.Look + (dictionary.Settings[s].Cranks ? effort.SecondPerson : 0));
+                if (meter.Watched[w].IsSeen && IsOf(s, w)) yield return (new LookTest(s, w), effort.Look + (dictionary.Settings[s].Cranks ? effort.SecondPerson : 0));
             foreach (var point in bench.Points) yield return (new VoltsTest(s, point.Node, -1), effort.Volts + point.Reach + person);
             foreach (var (a, b) in Drops(s)) yield return (new VoltsTest(s, a, b), effort.Drop + Math.Max(Reach(a), Reach(b)) + person);
         }

@@ -65,6 +65,7 @@ internal sealed class ActFacts
     private IEnumerable<string> WordsOf(HandAct act, Circuit circuit, FeedPaths paths, Conductor? wire)
     {
         foreach (string word in TradeWords.Of(act).Split(' ')) yield return word;
+        if (act.Type == WorkActType.Work && !PolariseWork.IsSaidBy(act.Said) && book.WordOf(act.Said) is { } said) yield return said;
         if (act.Purpose.Length > 0) yield return act.Purpose;
         if (act.Type is WorkActType.CableOff or WorkActType.CableOn) yield return act.Said;
         if (wire is null)
@@ -88,7 +89,7 @@ internal sealed class ActFacts
         yield return isGround ? "ground" : "feed";
         if (!isGround && act.Type is WorkActType.WireOff or WorkActType.WireOn or WorkActType.Cut)
             yield return IsNear(act, paths) ? "near" : "far";
-        if (!isGround && act.Type == WorkActType.WireOn) yield return IsLive(act) ? "live" : "dead";
+        if (!isGround && act.Type == WorkActType.WireOn) yield return IsLive(act) || FeedsElectronics(act) ? "live" : "dead";
         // What lies before every fuse makes the whole vehicle live.
         if (!isGround && paths.DistanceOf(act.At) != int.MaxValue && paths.FuseOf(act.At) is null) yield return "main";
     }
@@ -102,6 +103,10 @@ internal sealed class ActFacts
 
     // Whether something is fed by it that was not: it lands on what is live already, or it is live itself and is put over.
     private bool IsLive(HandAct act) => bare.DistanceOf(act.At) != int.MaxValue || (act.Partner >= 0 && bare.DistanceOf(act.Other) != int.MaxValue);
+
+    // A wire that was live before and is put over goes on being so: it is not put on what minds the polarity before it must.
+    private bool FeedsElectronics(HandAct act) =>
+        act.Partner >= 0 && before.DistanceOf(act.Other) != int.MaxValue && act.At.Part is { } id && alteration.After.FindPart(id) is { } part && TradeWords.Of(part).Contains("electronics");
 
     private ImmutableArray<string> HoldersOf(HandAct act)
     {

@@ -45,13 +45,16 @@ internal sealed class ActText(Alteration alteration, Vocabulary words)
     private static string Sentence(string text) => Vocabulary.Capital(text) + (text.EndsWith('.') ? "" : ".");
 
     private string Measure() =>
-        $"Measure the battery at its posts. Expected: {string.Join("; ", BatteryPosts.Of(alteration.Before).Where(p => p.IsGround).Select(p => $"{Numbers.Plain(p.Source.Volts)} V, {Sign(p)} post of {p.Source.Part.Id} on {words.Ground}"))}."
+        $"Measure the battery at its posts. Expected: {string.Join("; ", BatteryPosts.Of(alteration.Before).Where(p => p.IsGround).Select(p => $"{Numbers.Plain(p.Source.Volts)} V, {Sign(p)} post of {p.Source.Part.Id} on {(IsIsolated(alteration.Before) ? "the return" : words.Ground)}"))}."
             .Replace(" Expected: .", "", StringComparison.Ordinal);
 
     private string Post(End end, Circuit circuit) => BatteryPosts.Of(circuit).FirstOrDefault(p => p.End == end) is { } post
-        ? $"{Sign(post)} post of {end.Part} ({(post.IsGround ? words.Ground + "ed" : words.Hot)})" : circuit.TextOf(end);
+        ? $"{Sign(post)} post of {end.Part} ({(!post.IsGround ? words.Hot : IsIsolated(circuit) ? "return" : words.Ground + "ed")})" : circuit.TextOf(end);
 
-    private string ThroughLamp(End end) => BatteryPosts.Of(alteration.After).Any(p => p.IsGround && p.End == end) ? ", through a lamp in series" : "";
+    // Where nothing stands on metal a post is on the return, and on no ground.
+    private static bool IsIsolated(Circuit circuit) => circuit.System.Ground == Ground.Isolated;
+
+    private string ThroughLamp(End end) => BatteryPosts.Of(alteration.After).Any(p => p.IsGround && p.End == end) ? $", through a {Numbers.Plain(alteration.After.System.Volts.Max())} V, 21 W lamp in series" : "";
 
     private string Landed(HandAct act) => act.At.Part is { } id && alteration.After.FindPart(id) is { IsStandingSource: true }
         ? $"Put {Wire(act.Item, alteration.After)} on the {Post(act.At, alteration.After)}{ThroughLamp(act.At)}." : $"Put {Wire(act.Item, alteration.After)} on {alteration.After.TextOf(act.At)}.";
@@ -86,15 +89,26 @@ internal sealed class ActText(Alteration alteration, Vocabulary words)
 
     private string Swapped(HandAct act, Circuit before, Circuit after)
     {
-        bool isReversed = alteration.Changes.SelectMany(c => c.Acts).OfType<Replace>().Any(r => r.Reversed && r.Items.Contains(act.Item));
+        bool isReversed = IsTurned(act);
         string text = Sentence(PartChangeText.Replaced([act.Item], isReversed, alteration, words));
-        Part was = alteration.Before.FindPart(act.Item)!, now = alteration.After.FindPart(act.Item)!;
-        string landed = now.IsStandingSource ? "" : Landed(act.Item, before, after);
+        string landed = alteration.After.FindPart(act.Item) is { IsStandingSource: true } ? "" : Landed(act.Item, before, after);
         if (landed.Length == 0) return text;
-        // A bulb or a fuse comes out of its holder, whose wires stay.
-        bool isHeld = was.Kind.Id == now.Kind.Id && !isReversed && (act.Words.Contains("lamp") || act.Words.Contains("fuse"));
-        return isHeld ? $"{text} If the holder stays, so do its wires." : $"{text} Tag its wires first. On again: {landed}.";
+        return IsHeld(act, isReversed) ? text : $"{text} Tag its wires first. On again: {landed}.";
     }
+
+    // A bulb or a fuse comes out of its holder, whose wires stay.
+    private bool IsHeld(HandAct act, bool isReversed) =>
+        alteration.Before.FindPart(act.Item)?.Kind.Id == alteration.After.FindPart(act.Item)?.Kind.Id && !isReversed && (act.Words.Contains("lamp") || act.Words.Contains("fuse"));
+
+    /// <summary>What is said once for all acts of its sort in a step; empty where nothing is.</summary>
+    public string Remark(HandAct act) => act.Type switch
+    {
+        WorkActType.Lay => "Slide sleeves and labels on before the second end lands.",
+        WorkActType.Swap when IsHeld(act, IsTurned(act)) => "If a holder stays, so do its wires.",
+        _ => "",
+    };
+
+    private bool IsTurned(HandAct act) => alteration.Changes.SelectMany(c => c.Acts).OfType<Replace>().Any(r => r.Reversed && r.Items.Contains(act.Item));
 
     private string Turned(HandAct act, Circuit before, Circuit after)
     {
@@ -122,22 +136,30 @@ internal sealed class ActText(Alteration alteration, Vocabulary words)
     {
         var wire = alteration.After.FindConductor(id)!;
         string length = wire.Wire.LengthInMetres is { } metres ? $", {Numbers.Plain(metres, 2)} m" : "";
-        return $"Lay {id} ({WireChangeText.Material(wire.Wire)}{length}) from {alteration.After.TextOf(wire.From)} to {alteration.After.TextOf(wire.To)}. Slide sleeves and labels on.";
+        return $"Lay {id} ({WireChangeText.Material(wire.Wire)}{length}) from {alteration.After.TextOf(wire.From)} to {alteration.After.TextOf(wire.To)}.";
     }
 
     private string Fuses() => string.Join(", ", alteration.After.Parts.Where(p => TradeWords.Of(p).Contains("fuse")).Select(p => p.Id));
+
+    // What lies before others feeds them: it goes in first, or they are not tried at all.
+    private string FusesFromTheFeed()
+    {
+        FeedPaths paths = new(alteration.After);
+        int Away(Part part) => part.Kind.Terminals.Select(t => paths.DistanceOf(End.At(part.Id, t.Name))).Where(d => d != int.MaxValue).DefaultIfEmpty(int.MaxValue).Max();
+        return string.Join(", ", alteration.After.Parts.Where(p => TradeWords.Of(p).Contains("fuse")).OrderBy(Away).Select(p => p.Id));
+    }
 
     private string DeadTest()
     {
         var hot = BatteryPosts.Of(alteration.After).FirstOrDefault(p => !p.IsGround);
         string cable = hot is null ? "" : string.Join(" and ", alteration.After.ConductorsAt(hot.End).Select(c => c.Id));
-        return $"Make the dead tests of the check sheet with a meter proved on a known source.{(cable.Length > 0 ? $" From {cable} to {(alteration.After.System.Return is { } node ? EndWords.Of(node, alteration.After) : "chassis")}, all off: open, or what stays fed." : "")}";
+        return $"Make the dead tests of the check sheet with a meter proved on a known source.{(cable.Length > 0 ? $" From {cable} to {(alteration.After.System.Return is { } node ? EndWords.Of(node, alteration.After) : "chassis")}, all off: open (over 10 kΩ); less is a short, or a load that no fuse guards." : "")}";
     }
 
     private string Powered(HandAct act) => act.Said switch
     {
         "battery-in" => $"Put {act.Item} in its tray.",
-        "fuses-in" => $"Put the fuses in one by one, the largest last: {Fuses()}. Look at the lamp after each: bright means a short; take that fuse out.",
+        "fuses-in" => $"Put the fuses in one by one, from the battery outward: {FusesFromTheFeed()}. Look at the lamp after each: bright means a short behind it; take that fuse out.",
         "lamp-out" => $"Take the lamp out. Put {Cables(act, alteration.After)} straight on the {Post(act.At, alteration.After)}.",
         "crank" => "Disable the ignition. Crank for 5 s. Read the volts at the battery.",
         _ => "Start the engine. Read the charging volts at the battery.",

@@ -13,6 +13,13 @@ internal sealed record OrderBook(ImmutableArray<(string Name, ActClass Acts, boo
 
     private static readonly Lazy<OrderBook> standard = new(ReadStandard);
 
+    /// <summary>Words that a work bears whose sentence has one of their phrases; <c>^</c> before one stands for the beginning.</summary>
+    public ImmutableArray<(string Word, ImmutableArray<string> Phrases)> Sayings { get; init; } = [];
+
+    /// <summary>The word that a sentence of a work bears; <see langword="null"/> for none.</summary>
+    public string? WordOf(string sentence) => Sayings.FirstOrDefault(s => s.Phrases.Any(p => p[0] == '^'
+        ? sentence.StartsWith(p[1..], StringComparison.OrdinalIgnoreCase) : sentence.Contains(p, StringComparison.OrdinalIgnoreCase))).Word;
+
     /// <summary>The library's own.</summary>
     public static OrderBook Standard => standard.Value;
 
@@ -46,7 +53,8 @@ internal sealed record OrderBook(ImmutableArray<(string Name, ActClass Acts, boo
         List<Diagnostic> problems = [];
         var map = YamlReader.Read(new("order.yaml", reader.ReadToEnd()), problems);
         var phases = ((YamlList)map!.Find("phases")!.Value).Items.Cast<YamlMap>().Select(p => (p.Entries[0].Key.Value, ActClass.Parse(((YamlText)p.Entries[0].Value).Value), Said(p, "heading") == "phase"));
-        OrderBook book = new OrderBook([.. phases], []).With(map.Find("rules")!.Value, problems);
+        var sayings = ((YamlMap)map.Find("says")!.Value).Entries.Select(e => (e.Key.Value, ((YamlText)e.Value).Value.Split('|', StringSplitOptions.TrimEntries).ToImmutableArray()));
+        OrderBook book = new OrderBook([.. phases], []) { Sayings = [.. sayings] }.With(map.Find("rules")!.Value, problems);
         return problems.Count == 0 ? book : throw new InvalidOperationException(string.Join('\n', problems));
     }
 

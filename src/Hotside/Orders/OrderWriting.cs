@@ -36,8 +36,9 @@ internal static class OrderWriting
             }
             var first = plan.Acts[indices[0]];
             int number = steps.Count + 1;
-            steps.Add(new(number, plan.Book.Phases[first.Phase].Name, first.Place, acts.ToImmutable())
+            steps.Add(new(number, plan.Book.Phases[first.Phase].Name, indices.Select(i => plan.Acts[i].Place).FirstOrDefault(p => p is not null), acts.ToImmutable())
             {
+                Remarks = [.. indices.Select(i => text.Remark(plan.Acts[i])).Where(r => r.Length > 0).Distinct(StringComparer.Ordinal)],
                 StandsUnderPhase = plan.Book.Phases[first.Phase].IsHeading,
                 Circuit = first.Way,
                 Reasons = [.. ReasonsOf(plan, indices, told).Distinct(StringComparer.Ordinal)],

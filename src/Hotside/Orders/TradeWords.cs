@@ -50,7 +50,7 @@ internal static class TradeWords
         WorkActType.Cut => "cut off touch",
         WorkActType.Lay => "lay touch",
         WorkActType.WireOn => "on touch",
-        WorkActType.Work => WorkWords(act.Said),
+        WorkActType.Work => PolariseWork.IsSaidBy(act.Said) ? "work polarise" : "work",
         WorkActType.DeadTest => act.Said == "fuses-out" ? "fuses-out" : "dead-test",
         WorkActType.CableOn => "cable-on",
         WorkActType.Close => "close",
@@ -59,10 +59,4 @@ internal static class TradeWords
 
     /// <summary>Whether a piece of metal and no more.</summary>
     public static bool IsMetal(Circuit circuit, End end) => end.IsChassis || (end.Part is { } id && circuit.FindPart(id) is { } part && part.Kind.Elements.IsEmpty && part.Kind.OnlyTerminal is not null && part.Kind.Symbol != "rail");
-
-    private static string WorkWords(string sentence) =>
-        PolariseWork.IsSaidBy(sentence) ? "work polarise" : sentence.Contains("crank", StringComparison.OrdinalIgnoreCase) ? "work cranking" : IsBefore(sentence) ? "work before" : "work";
-
-    // What is tried on the bench is tried before it is in the vehicle.
-    private static bool IsBefore(string sentence) => sentence.StartsWith("before ", StringComparison.OrdinalIgnoreCase) || sentence.Contains("on the bench", StringComparison.OrdinalIgnoreCase);
 }

@@ -118,7 +118,7 @@ internal sealed class WorkPlan
         foreach (int i in Order)
         {
             bool isFull = step.Count >= MostActs && Acts[i].Partner < 0 && (Acts[i].Change != Acts[step[^1]].Change || step.Count >= MostOfOne);
-            if (step.Count > 0 && (isFull || !GoesWith(Acts[step[^1]], Acts[i])))
+            if (step.Count > 0 && (isFull || !GoesWith(step, Acts[i])))
             {
                 yield return step.ToImmutable();
                 step.Clear();
@@ -128,17 +128,21 @@ internal sealed class WorkPlan
         if (step.Count > 0) yield return step.ToImmutable();
     }
 
-    private static bool GoesWith(HandAct last, HandAct next)
+    private bool GoesWith(IReadOnlyList<int> step, HandAct next)
     {
+        var last = Acts[step[^1]];
         if (last.Type is WorkActType.CableOff or WorkActType.CableOn or WorkActType.DeadTest or WorkActType.PowerUp || next.Type is WorkActType.PowerUp or WorkActType.CableOn
             || next.Words.Contains("battery") || next.Words.Contains("cable-on") || last.Words.Contains("cable-on")) return false;
         // Both ends of a move are one thing, wherever they are.
         if (next.Partner == last.Index || (next.Partner >= 0 && next.Partner == last.Partner)) return true;
-        if (last.Place != next.Place) return false;
+        // So are both ends of a wire where the place of one is not stated, and nothing else goes with them.
+        bool isOneWire = last.ChangesCircuit && step.All(i => Acts[i].Item == last.Item), isAcross = step.Any(i => Acts[i].Place is null != last.Place is null);
+        if (isOneWire && next.Item == last.Item && next.ChangesCircuit && (last.Place is null || next.Place is null)) return true;
+        if (last.Place != next.Place || (isOneWire && isAcross)) return false;
         // A part and what lands on it are one thing, too.
         if (last.ChangesCircuit && next.ChangesCircuit && last.Parts.Any(next.Parts.Contains)) return true;
         if (last.Phase != next.Phase) return false;
         // Dead copper asks for no look in between, and at a named place one stays.
-        return next.Place is not null || next.Type == WorkActType.Lay || last.Way == next.Way || last.Change == next.Change;
+        return next.Place is not null || (next.Type == last.Type && next.Type is WorkActType.Lay or WorkActType.Fit) || last.Way == next.Way || last.Change == next.Change;
     }
 }

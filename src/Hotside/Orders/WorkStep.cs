@@ -12,6 +12,9 @@ public sealed record WorkStep(int Number, string Phase, string? Place, Immutable
     /// <summary>The circuit it belongs to: the id of a fuse, or of what is nearest the feed; empty for the whole vehicle.</summary>
     public string Circuit { get; internal init; } = "";
 
+    /// <summary>What is to be minded with several of its acts alike, after them; each a sentence.</summary>
+    public ImmutableArray<string> Remarks { get; internal init; } = [];
+
     /// <summary>Why it stands where it stands, as clauses behind "because"; empty where its place does not matter.</summary>
     public ImmutableArray<string> Reasons { get; internal init; } = [];
 

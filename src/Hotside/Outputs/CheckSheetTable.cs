@@ -116,7 +116,7 @@ public static class CheckSheetTable
         _ => "Hot: once more",
     };
 
-    private static string[] Cells(CheckRow row) => [Numbers.Whole(row.Number), row.RedOn, row.BlackOn, row.Expected, row.OfBattery, row.Band, "________", "[ ]"];
+    private static string[] Cells(CheckRow row) => [Numbers.Whole(row.Number), row.Where, row.BlackOn, row.Expected, row.OfBattery, row.Band, "________", "[ ]"];
 
     private static void Write(Utf8JsonWriter json, CheckSheet sheet)
     {

@@ -1,5 +1,6 @@
 using System.Text.Json;
 using Hotside.Circuits;
+using Hotside.Diagnostics;
 using Hotside.Orders;
 
 namespace Hotside.Outputs;
@@ -9,7 +10,7 @@ internal static class OrderRows
 {
     private const string Schema = "hotside-order/1";
 
-    private static readonly string[] Head = ["step", "phase", "place", "circuit", "change", "act", "item", "at", "done", "text", "because", "caution", "old battery may", "new battery may", "harm"];
+    private static readonly string[] Head = ["step", "phase", "place", "circuit", "change", "act", "item", "at", "done", "text", "because", "caution", "old battery may", "new battery may", "harm", "remark"];
 
     public static string WriteCsv(WorkOrder order)
     {
@@ -18,12 +19,13 @@ internal static class OrderRows
                 Numbers.Whole(step.Number), step.Phase, step.Place ?? "", step.Circuit, act.Label, Word(act.Type), act.Item, act.At ?? "",
                 act.IsDone ? "yes" : "", act.Text, string.Join("; ", step.Reasons), step.Caution ?? "", Yes(step.SafeWithOld), Yes(step.SafeWithNew),
                 string.Join("; ", step.Harms.Select(h => $"{Word(h.Battery)}: {h.Text}")),
+                string.Join(" ", step.Remarks),
             }))]);
     }
 
-    public static string WriteJson(WorkOrder order, string supply) => JsonText.Of(Schema, json => All(json, order, supply));
+    public static string WriteJson(WorkOrder order, string supply, IReadOnlyList<Diagnostic> stops) => JsonText.Of(Schema, json => All(json, order, supply, stops));
 
-    private static void All(Utf8JsonWriter json, WorkOrder order, string supply)
+    private static void All(Utf8JsonWriter json, WorkOrder order, string supply, IReadOnlyList<Diagnostic> stops)
     {
         json.WriteString("title", order.Title);
         json.WriteString("supply", supply);
@@ -33,12 +35,15 @@ internal static class OrderRows
         json.Number("batteryStep", order.BatteryStep);
         json.Texts("cautions", order.Cautions);
         json.List("steps", order.Steps, step => Step(json, step));
-        json.List("findings", order.Findings, finding =>
-        {
-            json.WriteString("code", finding.Code);
-            json.WriteString("severity", Word(finding.Severity));
-            json.WriteString("message", finding.Message);
-        });
+        json.List("stops", stops, finding => Finding(json, finding));
+        json.List("findings", order.Findings, finding => Finding(json, finding));
+    }
+
+    private static void Finding(Utf8JsonWriter json, Diagnostic finding)
+    {
+        json.WriteString("code", finding.Code);
+        json.WriteString("severity", Word(finding.Severity));
+        json.WriteString("message", finding.Message);
     }
 
     private static void Step(Utf8JsonWriter json, WorkStep step)
@@ -59,6 +64,7 @@ internal static class OrderRows
             if (act.IsDone) json.WriteBoolean("done", true);
             json.WriteString("text", act.Text);
         });
+        json.Texts("remarks", step.Remarks);
         json.Texts("because", step.Reasons);
         json.List("harms", step.Harms, harm =>
         {

@@ -12,11 +12,20 @@ internal static class OrderSheet
 
     private const string NoPlace = "Place not stated";
 
-    public static string Write(WorkOrder order, string supply)
+    /// <summary>What stands above everything where the check finds what forbids the work.</summary>
+    public static string DoNotBegin(int stops) => $"DO NOT WORK TO THIS ORDER: the check finds {Numbers.Whole(stops)} {(stops == 1 ? "stop" : "stops")}. Mend the job file first.";
+
+    public static string Write(WorkOrder order, string supply, IReadOnlyList<Diagnostic> stops)
     {
         StringBuilder text = new();
         text.Append(order.Title).Append(": order of work\n").Append(supply).Append("\n\n");
         if (order.Steps.IsEmpty) return text.Append("Nothing is altered.\n").ToString();
+        if (stops.Count > 0)
+        {
+            Block(text, "!! ", DoNotBegin(stops.Count), Left + Right + 3);
+            foreach (var stop in stops) Block(text, "!! ", $"{stop.Code}: {stop.Message}", Left + Right + 3);
+            text.Append('\n');
+        }
         foreach (string caution in order.Cautions) Block(text, "! ", caution, Left + Right + 3);
         text.Append('\n');
         foreach (string line in Proof(order)) Block(text, "", line, Left + Right + 3);
@@ -44,7 +53,7 @@ internal static class OrderSheet
     public static IEnumerable<string> Proof(WorkOrder order)
     {
         if (order.NewBatteryFrom is { } from)
-            yield return from == 0 ? "The battery would do no harm in any state between; it stays out all the same until its step."
+            yield return from == 0 ? $"The battery would do no harm in any state between; it stays out all the same{(BatteryIn(order) is { } step ? $" until step {Numbers.Whole(step)}" : "")}."
                 : $"The new battery stays out until step {Numbers.Whole(from)} is done{(order.BatteryStep is { } at && at > from + 1 ? $"; it goes in with step {Numbers.Whole(at)}, after the dead tests" : "")}.";
         else
             yield return "The new battery must not go in: something comes to harm even when all is done.";
@@ -56,18 +65,22 @@ internal static class OrderSheet
         if (order.NewBatteryFrom is { } free && free > until + 1) yield return $"From step {Numbers.Whole(until + 1)} to step {Numbers.Whole(free)} it cannot move under its own power.";
     }
 
+    // The step with which a battery is in, be it the old one.
+    private static int? BatteryIn(WorkOrder order) => order.BatteryStep ?? order.Steps.FirstOrDefault(s => s.Acts.Any(a => a.Type is WorkActType.PowerUp or WorkActType.CableOn))?.Number;
+
     private static void Step(StringBuilder text, WorkStep step, string which, ref string[] last)
     {
         List<string> left = [], right = Margin(step, which, ref last);
-        if (step.Caution is { } caution) left.AddRange(Wrapped(caution, Left - 6).Select((l, i) => (i == 0 ? "    ! " : "      ") + l));
+        if (step.Caution is { } caution) left.AddRange(WordWrap.Lines(caution, Left - 6).Select((l, i) => (i == 0 ? "    ! " : "      ") + l));
         for (int a = 0; a < step.Acts.Length; a++)
         {
             var act = step.Acts[a];
             string number = act.Label;
             string head = a == 0 ? $"[{(step.IsDone ? "x" : " ")}] {Numbers.Whole(step.Number).PadRight(4)}" : act.IsDone && !step.IsDone ? " x      " : "        ";
-            left.AddRange(Wrapped(act.Text, Left - 13).Select((l, i) => i == 0 ? $"{head}{number.PadLeft(3)}  {l}" : "             " + l));
+            left.AddRange(WordWrap.Lines(act.Text, Left - 13).Select((l, i) => i == 0 ? $"{head}{number.PadLeft(3)}  {l}" : "             " + l));
         }
-        if (!step.Reasons.IsEmpty) left.AddRange(Wrapped("because " + string.Join("; ", step.Reasons), Left - 16).Select(l => "                " + l));
+        foreach (string remark in step.Remarks) left.AddRange(WordWrap.Lines(remark, Left - 13).Select(l => "             " + l));
+        if (!step.Reasons.IsEmpty) left.AddRange(WordWrap.Lines("because " + string.Join("; ", step.Reasons), Left - 16).Select(l => "                " + l));
         for (int i = 0; i < Math.Max(left.Count, right.Count); i++)
             text.Append($"{(i < left.Count ? left[i] : "").PadRight(Left)} | {(i < right.Count ? right[i] : "")}".TrimEnd()).Append('\n');
     }
@@ -79,7 +92,7 @@ internal static class OrderSheet
         string[] harms = [.. step.Harms.Where(h => h.Severity >= Severity.Error).Select(h => (h.Battery == Battery.Old ? "old: " : which == "new" ? "new: " : "") + h.Text)];
         if (harms.Length > 0 && harms.SequenceEqual(last)) lines.Add("as before");
         else
-            foreach (string harm in harms.Take(MostHarms)) lines.AddRange(Wrapped(harm, Right - 1).Select((l, i) => i == 0 ? l : " " + l));
+            foreach (string harm in harms.Take(MostHarms)) lines.AddRange(WordWrap.Lines(harm, Right - 1).Select((l, i) => i == 0 ? l : " " + l));
         if (harms.Length > MostHarms && !harms.SequenceEqual(last)) lines.Add($"and {Numbers.Whole(harms.Length - MostHarms)} more");
         last = harms;
         return lines;
@@ -89,26 +102,10 @@ internal static class OrderSheet
 
     private static void Block(StringBuilder text, string mark, string sentence, int width)
     {
-        foreach (string line in Wrapped(sentence, width - mark.Length))
+        foreach (string line in WordWrap.Lines(sentence, width - mark.Length))
         {
             text.Append(mark).Append(line).Append('\n');
             mark = new(' ', mark.Length);
         }
-    }
-
-    private static IEnumerable<string> Wrapped(string sentence, int width)
-    {
-        StringBuilder line = new();
-        foreach (string word in sentence.Split(' '))
-        {
-            if (line.Length > 0 && line.Length + 1 + word.Length > width)
-            {
-                yield return line.ToString();
-                line.Clear();
-            }
-            if (line.Length > 0) line.Append(' ');
-            line.Append(word);
-        }
-        yield return line.ToString();
     }
 }

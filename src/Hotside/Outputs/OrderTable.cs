@@ -1,3 +1,5 @@
+using System.Collections.Immutable;
+using Hotside.Diagnostics;
 using Hotside.Orders;
 using Hotside.Outputs;
 using Hotside.Wording;
@@ -9,10 +11,13 @@ public sealed class OrderTable
 {
     private readonly string supply;
 
-    private OrderTable(WorkOrder order, string supply) => (Order, this.supply) = (order, supply);
+    private OrderTable(WorkOrder order, string supply, ImmutableArray<Diagnostic> stops) => (Order, this.supply, Stops) = (order, supply, stops);
 
     /// <summary>The order.</summary>
     public WorkOrder Order { get; }
+
+    /// <summary>The findings of the job that forbid the work, and that the file does not accept: nobody works to an order that the check refuses.</summary>
+    public ImmutableArray<Diagnostic> Stops { get; }
 
     /// <summary>The order of a job.</summary>
     /// <param name="job">The job.</param>
@@ -21,17 +26,17 @@ public sealed class OrderTable
     public static OrderTable Of(Job job, Words words = Words.American)
     {
         ArgumentNullException.ThrowIfNull(job);
-        return new(job.OrderWork(words), SheetText.Supply(job.Alteration, Vocabulary.Of(words)));
+        return new(job.OrderWork(words), SheetText.Supply(job.Alteration, Vocabulary.Of(words)), [.. job.Findings.Where(f => f is { Severity: Severity.Stop, Accepted: null })]);
     }
 
     /// <summary>The order in plain text, 100 columns wide: cautions first, then steps with a box to tick, and beside them what a battery would do; lines end with a line feed.</summary>
-    public string ToText() => OrderSheet.Write(Order, supply);
+    public string ToText() => OrderSheet.Write(Order, supply, Stops);
 
     /// <summary>The order as comma-separated values after RFC 4180, a line an act: a head line, lines ended by carriage return and line feed.</summary>
     public string ToCsv() => OrderRows.WriteCsv(Order);
 
     /// <summary>The order as JSON of the contract <c>hotside-order/1</c>.</summary>
-    public string ToJson() => OrderRows.WriteJson(Order, supply);
+    public string ToJson() => OrderRows.WriteJson(Order, supply, Stops);
 
     /// <summary>Writes the text to a file in UTF-8: beside it first, then renamed, so that a failed run leaves what was there.</summary>
     /// <param name="path">The file; its folder exists.</param>

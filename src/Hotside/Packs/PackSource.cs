@@ -75,6 +75,9 @@ internal sealed class PackSource
     /// <summary>What is wrong or doubtful.</summary>
     public ImmutableArray<Diagnostic> Findings => findings.Value;
 
+    /// <summary>The findings that forbid the work.</summary>
+    public ImmutableArray<Diagnostic> Stops => [.. Findings.Where(f => f is { Severity: Severity.Stop, Accepted: null })];
+
     /// <summary>Where things stand on the schematics; empty where the pack has none.</summary>
     public SheetZones Zones { get; set; } = SheetZones.None;
 

@@ -87,6 +87,7 @@ public class NullArgumentTests
     {
         [typeof(Circuit)] = () => Built,
         [typeof(Hotside.Diagnoses.Diagnosis)] = () => Made.Diagnose(new() { Dead = ["H1"] }),
+        [typeof(Hotside.Diagnoses.DiagnosisLists)] = () => Hotside.Diagnoses.DiagnosisLists.Standard,
         [typeof(CircuitBuilder)] = Begin,
         [typeof(Part)] = () => Built.Parts[0],
         [typeof(PartKind)] = () => Kind.Horn,

@@ -104,7 +104,7 @@ public class CheckSheetTests
     public void Each_fault_that_nobody_sees_has_a_row_or_is_said_to_have_none()
     {
         var notes = GalleryJobs.Read("gauges").CheckSheet(SheetExtent.Full).Notes;
-        Assert.Contains(notes, n => n.StartsWith("Seen and heard by nobody, found by row", StringComparison.Ordinal));
+        Assert.Contains(notes, n => n.StartsWith("Nobody sees or hears these; the row finds them: row ", StringComparison.Ordinal));
     }
 
     // Every load is fed in some piece, and every part and wire is some piece's own.

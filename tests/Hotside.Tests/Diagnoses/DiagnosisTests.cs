@@ -138,8 +138,39 @@ public class DiagnosisTests
     [InlineData("H1.1 = 6 V @ horn presed", "did you mean \"horn pressed\"")]
     [InlineData("H1 = ded", "did you mean \"dead\"")]
     [InlineData("H1.1 is hot", "H1.1 = 3.1 V @ horn pressed")]
+    [InlineData("H1.1 = 10 to 70 ohm", "one value")]
+    [InlineData("H1.1 = 10..70 ohm", "one value")]
+    [InlineData("F2.2 to H1.1 = lamp dark @ horn pressed", "read volts")]
     public void A_mistake_in_a_reading_names_the_nearest_right_thing(string reading, string told) =>
         Assert.Contains(told, Assert.Throws<ArgumentException>(() => Dead(reading)).Message, StringComparison.Ordinal);
+
+    // A test lamp loads the point: with a resistance of half its own in the way it has far less than its volts, and a meter alone would show nearly all of them (Ohm's law).
+    [Theory]
+    [InlineData("dead", "lamp lights", "H1 open inside", "w3 open, or off a terminal")]
+    [InlineData("dead", "lamp dark", "w3 open, or off a terminal", "H1 open inside")]
+    [InlineData("dim", "lamp dim", "resistance in w3 or at its ends", "resistance in w4 or at its ends")]
+    public void A_test_lamp_tells_what_feeds_a_point(string complaint, string seen, string likelier, string than)
+    {
+        double Share(Diagnosis diagnosis, string text) => diagnosis.Suspects.Where(s => s.Others.Prepend(s.Text).Contains(text)).Sum(s => (double)s.Share.Percent);
+        var diagnosis = Horn.Diagnose(new() { Dead = complaint == "dead" ? ["H1"] : [], Dim = complaint == "dim" ? ["H1"] : [], Readings = [$"H1.1 = {seen} @ horn pressed"] }, View.Before);
+        Assert.True(Share(diagnosis, likelier) > 4 * Share(diagnosis, than), diagnosis.ToText(24));
+    }
+
+    [Theory]
+    [InlineData("S1", "S1 is no load. It feeds H1")]
+    [InlineData("w4", "w4 is a wire. It feeds H1")]
+    [InlineData("G1", "G1 gives current and takes none")]
+    public void Who_names_what_is_no_load_is_told_what_to_say(string name, string told) =>
+        Assert.Contains(told, Assert.Throws<ArgumentException>(() => Horn.Diagnose(new() { Dead = [name] }, View.Before)).Message, StringComparison.Ordinal);
+
+    // An ignition coil is neither seen nor heard: it may be complained of, and is measured.
+    [Fact]
+    public void What_is_known_by_its_effect_alone_may_be_dead_and_is_not_looked_at()
+    {
+        var diagnosis = GalleryJobs.Read("van").Diagnose(new() { Dead = ["T1"] });
+        Assert.Contains(diagnosis.Suspects, s => s.Items.Any(i => i is "T1" or "S9" or "w15" or "w16"));
+        Assert.DoesNotContain(diagnosis.FirstReadings(6), r => r.RedOn == "T1");
+    }
 
     [Fact]
     public void A_load_that_is_not_there_is_answered_with_the_nearest() =>
@@ -184,6 +215,22 @@ public class DiagnosisTests
         using var json = JsonDocument.Parse(Dead().ToJson());
         Assert.Equal("hotside-diagnosis/1", json.RootElement.GetProperty("schema").GetString());
         Assert.Equal(Dead().Suspects.Length, json.RootElement.GetProperty("suspects").GetArrayLength());
+    }
+
+    [Fact]
+    public void A_shop_has_its_own_weights_and_mistakes_in_them_have_their_place()
+    {
+        var lists = DiagnosisLists.Standard.WithFaults("modes: {coil open: 400}\n").WithEffort("places: {K: 9}\nvolts: 2\n");
+        Assert.Empty(lists.Problems);
+        Diagnosis By(DiagnosisLists of) => GalleryJobs.Read("horn").Diagnose(new() { Dead = ["H1"], Lists = of });
+        Assert.Equal("the coil of K1 open", By(lists).Suspects[0].Text);
+        Assert.NotEqual("the coil of K1 open", By(DiagnosisLists.Standard).Suspects[0].Text);
+        Assert.Contains(By(lists).Notes, n => n.Contains("faults.yaml", StringComparison.Ordinal));
+
+        var wrong = DiagnosisLists.Standard.WithFaults("modes:\n  lmap burnt: 3\nfactors: {old: x}\n", "own.yaml").WithEffort("looks: 1\n", "trouble.yaml").Problems;
+        Assert.Equal(["own.yaml:2:3", "own.yaml:3:16", "trouble.yaml:1:1"], wrong.Select(p => $"{p.Span!.File}:{p.Span.Line}:{p.Span.Column}"));
+        Assert.All(wrong, p => Assert.Equal("HS3406", p.Code));
+        Assert.Contains("lamp burnt", wrong[0].Hint, StringComparison.Ordinal);
     }
 
     [Fact]

@@ -36,7 +36,7 @@ internal sealed class SimulatedVehicle
     public Fault Fault { get; }
 
     /// <summary>What everything that can be watched looks like in a setting.</summary>
-    public ImmutableArray<Observation> LooksIn(int setting) => [.. meter.Watched.Select((_, w) => Read(new LookTest(setting, w)))];
+    public ImmutableArray<Observation> LooksIn(int setting) => [.. Enumerable.Range(0, meter.Watched.Length).Where(w => meter.Watched[w].IsSeen).Select(w => Read(new LookTest(setting, w)))];
 
     /// <summary>Whether anything looks otherwise than it should in a setting.</summary>
     public bool ShowsIn(int setting) => LooksIn(setting).Any(o => (LookState)(int)o.Value != Looks.Sound(dictionary, setting, meter.Watched[((LookTest)o.Test).Watched]));

@@ -1,5 +1,6 @@
 using System.Text.Json;
 using System.Text.RegularExpressions;
+using Hotside.Diagnostics;
 using Hotside.Orders;
 using Hotside.Tests.Support;
 
@@ -39,7 +40,7 @@ public partial class OrderTextTests
         Assert.Equal(
         [
             "Take w2 (black) off the POSITIVE post of G1 (grounded).", "Take w1 (black) off the NEGATIVE post of G1 (hot).",
-            "Put w1 (black) on the POSITIVE post of G1 (hot).", "Put w2 (black) on the NEGATIVE post of G1 (grounded), through a lamp in series.",
+            "Put w1 (black) on the POSITIVE post of G1 (hot).", "Put w2 (black) on the NEGATIVE post of G1 (grounded), through a 12 V, 21 W lamp in series.",
         ], acts);
     }
 
@@ -84,6 +85,45 @@ public partial class OrderTextTests
         Assert.True(acts.IndexOf(WorkActType.BatteryOut) < acts.IndexOf(WorkActType.Unplug));
         Assert.True(acts.IndexOf(WorkActType.Unplug) < acts.IndexOf(WorkActType.CableOn));
         Assert.True(acts.LastIndexOf(WorkActType.PowerUp) < acts.IndexOf(WorkActType.PlugIn));
+    }
+
+    // A sentence that holds for twelve lamps alike is read once, not twelve times.
+    [Theory]
+    [MemberData(nameof(Cases))]
+    public void What_is_minded_with_several_acts_is_said_once_a_step(string name)
+    {
+        var order = OrderJobs.OfGallery(name).WorkOrder;
+        Assert.All(order.Steps, s => Assert.Equal(s.Acts.Any(a => a.Type == WorkActType.Lay), s.Remarks.Any(r => r.Contains("sleeves", StringComparison.Ordinal))));
+        Assert.All(order.Steps, s => Assert.Equal(s.Remarks.Distinct(), s.Remarks));
+        Assert.All(order.Steps.SelectMany(s => s.Acts), a => Assert.DoesNotContain("sleeves", a.Text, StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void An_order_that_the_check_refuses_says_so_before_all_else()
+    {
+        var refused = OrderJobs.Horn("run w9: G1.neg to H1.1, 16 RD, 1 m");
+        Assert.Contains(refused.Findings, f => f.Severity == Severity.Stop);
+        string text = OrderTable.Of(refused).ToText();
+        Assert.Contains("DO NOT WORK TO THIS ORDER", text, StringComparison.Ordinal);
+        Assert.True(text.IndexOf("DO NOT WORK", StringComparison.Ordinal) < text.IndexOf("[ ] 1", StringComparison.Ordinal));
+        Assert.All(OrderTable.Of(refused).Stops, s => Assert.Contains(s.Code, text, StringComparison.Ordinal));
+        Assert.DoesNotContain("DO NOT WORK", OrderTable.Of(OrderJobs.OfGallery("horn")).ToText(), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Fuses_go_in_from_the_battery_outward()
+    {
+        string said = OrderJobs.OfGallery("headlamps").WorkOrder.Steps.SelectMany(s => s.Acts).Single(a => a.Type == WorkActType.PowerUp && a.Text.Contains("one by one", StringComparison.Ordinal)).Text;
+        Assert.All(new[] { "F1", "F2", "F3", "F4" }, f => Assert.True(said.IndexOf("F0", StringComparison.Ordinal) < said.IndexOf(f, StringComparison.Ordinal), said));
+    }
+
+    [Fact]
+    public void Where_nothing_stands_on_metal_a_post_is_on_the_return()
+    {
+        string[] lines = [.. OrderJobs.OfGallery("launch").WorkOrder.Steps.SelectMany(s => s.Acts).Select(a => a.Text)];
+        Assert.Contains(lines, l => l.Contains("NEGATIVE post of G1 (return)", StringComparison.Ordinal));
+        Assert.DoesNotContain(lines, l => l.Contains("(grounded)", StringComparison.Ordinal) || l.Contains("on ground", StringComparison.Ordinal));
+        Assert.Contains("it stays out all the same until step ", OrderTable.Of(OrderJobs.OfGallery("launch")).ToText(), StringComparison.Ordinal);
     }
 
     [Fact]

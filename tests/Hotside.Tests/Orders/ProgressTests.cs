@@ -139,7 +139,9 @@ public class ProgressTests
     [Fact]
     public void The_vehicle_as_of_a_step_can_be_written_and_read_its_hanging_wires_as_spares()
     {
-        var state = OrderJobs.OfGallery("horn").AsOf(9);
+        var job = OrderJobs.OfGallery("horn");
+        // As of the first step with which one end of w9 is on.
+        var state = job.AsOf(job.WorkOrder.Steps.First(s => s.Acts.Any(a => a is { Type: WorkActType.WireOn, Item: "w9" })).Number);
         string text = state.ToYaml();
         var again = Job.Read(text).OrThrow();
         Assert.Contains("w9: free to K1.30, 14 AWG RD, 0.2 m, spare", text, StringComparison.Ordinal);

@@ -78,22 +78,20 @@ internal sealed record DecisionEntry(ImmutableArray<string> Parts, string Decisi
         var (before, after) = (source.Alteration.Before.System, source.Alteration.After.System);
         bool otherVolts = !before.Volts.AsSpan().SequenceEqual(after.Volts.AsSpan()), otherGround = before.Ground != after.Ground;
         if (!otherVolts && !otherGround) return "the supply stays as it is";
-        string volts = !otherVolts ? "" : part.Kind.Voltage switch
-        {
-            "indifferent" => "the volts do not matter to it",
-            "contact" => "a contact minds its current alone",
-            "brief" => "it stands the other volts for seconds at a time",
-            "selfregulating" => "its reading holds at other volts",
-            _ => "its volts are still right",
-        };
-        string ground = !otherGround ? "" : part.Kind.Polarity switch
-        {
-            "indifferent" => "nor does the polarity",
-            _ => $"mind its polarity: {part.Kind.Polarity}",
-        };
-        if (ground == "nor does the polarity") return volts.Length == 0 ? "the polarity does not matter to it" : volts == "the volts do not matter to it" ? "neither volts nor polarity matter to it" : volts + "; the polarity does not matter to it";
-        return string.Join("; ", new[] { volts, ground }.Where(t => t.Length > 0));
+        bool mindsNoVolts = part.Kind.Voltage == "indifferent", mindsNoPolarity = part.Kind.Polarity == "indifferent";
+        if (!otherGround) return VoltsText(part.Kind.Voltage);
+        if (!mindsNoPolarity) return string.Join("; ", new[] { otherVolts ? VoltsText(part.Kind.Voltage) : "", $"mind its polarity: {part.Kind.Polarity}" }.Where(t => t.Length > 0));
+        return !otherVolts ? "the polarity does not matter to it" : mindsNoVolts ? "neither volts nor polarity matter to it" : VoltsText(part.Kind.Voltage) + "; the polarity does not matter to it";
     }
+
+    private static string VoltsText(string voltage) => voltage switch
+    {
+        "indifferent" => "the volts do not matter to it",
+        "contact" => "a contact minds its current alone",
+        "brief" => "it stands the other volts for seconds at a time",
+        "selfregulating" => "its reading holds at other volts",
+        _ => "its volts are still right",
+    };
 
     private static ImmutableArray<Diagnostic> OpenOf(Part[] parts, PackSource source) =>
     [

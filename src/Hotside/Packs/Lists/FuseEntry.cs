@@ -36,6 +36,12 @@ internal sealed record FuseEntry(Part Part, string Name)
     /// <summary>The loads that are dead without it, as names with what they are.</summary>
     public ImmutableArray<string> Dead { get; private init; } = [];
 
+    /// <summary>The machines whose lead ends on it: without it they charge nothing; ids.</summary>
+    public ImmutableArray<string> Charged { get; private init; } = [];
+
+    /// <summary>What dies without it, as a text.</summary>
+    public string DeadText => Dead.IsEmpty ? Charged.IsEmpty ? "no load" : $"no load; {PartWords.And([.. Charged])} no longer charges" : string.Join(", ", Dead);
+
     /// <summary>The thinnest wire that it guards, with its size; empty when there is none of known size.</summary>
     public string Guards { get; private init; } = "";
 
@@ -57,6 +63,7 @@ internal sealed record FuseEntry(Part Part, string Name)
         var loads = source.Job.Study.After.Loads.Where(l => !l.Element.IsInternal && !l.Paths.IsEmpty).ToArray();
         // Of several ways in one block nothing tells which a path passes.
         LoadStudy[] dead = isOneOfSeveral ? [] : [.. loads.Where(l => l.Paths.All(p => p.HotWay.Contains(part.Id) || p.GroundWay.Contains(part.Id)))];
+        dead = [.. loads.Where(l => dead.Contains(l) || DiesWithRelay(l, dead, loads, after))];
         double? amperes = fuse.Rating?.Amperes;
         return new(part, FuseWay.NameOf(part, fuse.Element))
         {
@@ -66,11 +73,17 @@ internal sealed record FuseEntry(Part Part, string Name)
             Position = string.Join("; ", new[] { assembly, part.Place ?? "" }.Where(t => t.Length > 0)),
             Title = part.Name ?? "",
             Dead = Named(dead, loads, source.Words),
+            Charged = [.. after.Sources.Where(s => s.Element.IsMachine && part.Kind.Terminals.Any(t => Nodes.Of(after, throughLinks: false).AreOne(s.Feed, End.At(part.Id, t.Name)))).Select(s => s.Part.Id).Distinct()],
             Guards = fuse.Thinnest is { } wire ? $"{wire.Id}, {wire.Wire.Size}" : "",
             Numbers = source.Alteration.NumbersOf(part.Id),
             IsFuse = fuse.Element.Type == ElementType.Fuse,
         };
     }
+
+    // A relay that closes only while it is pulled takes with it what it feeds.
+    private static bool DiesWithRelay(LoadStudy load, LoadStudy[] dead, LoadStudy[] all, Circuit circuit) => load.Chain.Any(id =>
+        circuit.FindPart(id) is { } relay && load.Paths.All(p => p.HotWay.Contains(id) || p.GroundWay.Contains(id)) && all.Any(l => l.Part.Id == id) && all.Where(l => l.Part.Id == id).All(dead.Contains)
+        && relay.Kind.Elements.Where(e => e.Type == ElementType.Contact).All(e => e.When is { } when && !when.Tests.All(t => relay.Kind.Actuators.FirstOrDefault(a => a.Name == t.Actuator) is { } actuator && t.Positions.Contains(actuator.Rest))));
 
     // Of a main fuse it is shorter to say what is still alive.
     private static ImmutableArray<string> Named(LoadStudy[] dead, LoadStudy[] all, Vocabulary words)

@@ -15,9 +15,9 @@ internal static class CheckPage
 
     /// <summary>The rows of first power and after.</summary>
     public static Section? Live(PackSource source) =>
-        Of(source, LiveKey, "Check sheet, power on", r => r.Stage > CheckStage.DeadLoads, "Begin only when every row of the sheet with the battery out is ticked. Stop at the first row that is wrong.");
+        Of(source, LiveKey, "Check sheet, power on", r => r.Stage > CheckStage.DeadLoads, "Begin only when every row of the sheet with the battery out is ticked. Stop at the first row that is wrong.", "\"Of battery\": that part of what the battery's posts show in the same setting. \"look\": right is as bright or as loud as it ever was.");
 
-    private static Section? Of(PackSource source, string key, string title, Func<CheckRow, bool> isShown, string banner)
+    private static Section? Of(PackSource source, string key, string title, Func<CheckRow, bool> isShown, string banner, string legend = "")
     {
         var sheet = source.CheckSheet;
         CheckRow[] rows = [.. sheet.Rows.Where(isShown)];
@@ -25,7 +25,7 @@ internal static class CheckPage
         var (width, lettering) = (source.WideWidth, source.Lettering);
         List<FlowPart> parts =
         [
-            new([Prose.Boxed(banner, key == DeadKey ? sheet.Cautions : [], width, lettering)]) { After = 4, KeepsNext = true },
+            new([Prose.Boxed(banner, key == DeadKey ? sheet.Cautions : [legend], width, lettering)]) { After = 4, KeepsNext = true },
             Blanks.Of(["Meter", "Leads joined read", key == LiveKey ? "Battery now, V" : "Date", "Tested by"], 4, width, lettering) with { KeepsNext = true },
             Table.Of(
             [
@@ -75,7 +75,7 @@ internal static class CheckPage
             // Which fuses are in changes from row to row.
             if (row.Stage <= CheckStage.DeadLoads && row.Caution.Length > 0 && (row.Caution != caution || head != group)) yield return TableRow.Caution(row.Caution);
             (group, caution) = (head, row.Caution);
-            yield return TableRow.Of([Numbers.Whole(row.Number), row.Stage == CheckStage.PowerUp ? SettingOf(row) : row.RedOn, row.BlackOn, Expected(row), .. hasBattery ? [new Cell(row.OfBattery)] : Array.Empty<Cell>(), row.Band, Cell.Empty, Cell.Tick, new Cell("") { Note = row.IfNot }]) with { Least = 24 };
+            yield return TableRow.Of([Numbers.Whole(row.Number), row.Stage == CheckStage.PowerUp ? SettingOf(row) : row.Where, row.BlackOn, Expected(row), .. hasBattery ? [new Cell(row.OfBattery)] : Array.Empty<Cell>(), row.Band, Cell.Empty, Cell.Tick, new Cell("") { Note = row.IfNot }]) with { Least = 24 };
         }
     }
 }

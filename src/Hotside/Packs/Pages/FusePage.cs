@@ -26,7 +26,7 @@ internal static class FusePage
         ];
         var rows = source.Fuses.Select(f => TableRow.Of(
         [
-            f.Name, .. arePlaced ? [new Cell(f.Position)] : Array.Empty<Cell>(), f.Rating, .. areColoured ? [new Cell(f.Colour)] : Array.Empty<Cell>(), f.Title, f.Dead.IsEmpty ? "no load" : string.Join(", ", f.Dead), f.Guards, Cell.Empty,
+            f.Name, .. arePlaced ? [new Cell(f.Position)] : Array.Empty<Cell>(), f.Rating, .. areColoured ? [new Cell(f.Colour)] : Array.Empty<Cell>(), f.Title, f.DeadText, f.Guards, Cell.Empty,
         ]));
         return new(Key, "Fuse chart",
         [

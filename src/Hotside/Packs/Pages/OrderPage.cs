@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Hotside.Circuits;
 using Hotside.Diagnostics;
 using Hotside.Orders;
@@ -17,19 +18,24 @@ internal static class OrderPage
         var (width, lettering) = (source.Width, source.Lettering);
         var order = source.Job.OrderWork(source.Options.Words);
         List<FlowPart> parts = [new([Prose.Boxed("Battery", OrderSheet.Proof(order), width, lettering)]) { After = 6, KeepsNext = true }];
+        if (source.Stops is { IsEmpty: false } stops) parts.Insert(0, new([Prose.Boxed(OrderSheet.DoNotBegin(stops.Length), stops.Select(s => $"{s.Code}: {s.Message}"), width, lettering)]) { After = 6 });
         foreach (var finding in order.Findings) parts.Add(new([Prose.Boxed(finding.Code, [finding.Message], width, lettering)]) { After = 6 });
-        parts.Add(Steps(order, width, lettering));
+        // What is done is history: who goes on begins on a fresh sheet.
+        int done = order.DoneUntil;
+        if (done > 0) parts.Add(Steps(order.Steps[..done], width, lettering));
+        if (done > 0 && done < order.Steps.Length) parts.Add(Prose.Heading($"Stopped after step {Numbers.Whole(done)}: go on here", width, lettering) with { BeginsPage = true });
+        if (done < order.Steps.Length) parts.Add(Steps(order.Steps[done..], width, lettering));
         parts.Add(Prose.Paragraph("A box is ticked when all its lines are done. \"May\": this battery would harm nothing if it were connected as the vehicle stands after the step; worked out from the job file, engine standing, at rest, with each switch moved and with each load alone.", lettering.Fine, width));
         parts.Add(Prose.Heading("Stopped here", width, lettering));
         parts.Add(Blanks.Of(["After step", "Date and time", "Initials", "After step", "Date and time", "Initials"], 3, width, lettering));
         return new(Key, "Work order", [.. parts]) { Note = $"{Numbers.Whole(order.Steps.Length)} steps, order {order.Mark}. One action a line." };
     }
 
-    private static FlowPart Steps(WorkOrder order, double width, PackLettering lettering)
+    private static FlowPart Steps(ImmutableArray<WorkStep> steps, double width, PackLettering lettering)
     {
         List<TableRow> rows = [];
         string? group = null, warned = null, harmed = null;
-        foreach (var step in order.Steps)
+        foreach (var step in steps)
         {
             string head = OrderSheet.Heading(step), harms = Harms(step);
             if (head != group) rows.Add(TableRow.Heading(head));
@@ -44,7 +50,7 @@ internal static class OrderPage
             rows, width, lettering);
     }
 
-    private static Cell Acts(WorkStep step) => new(string.Join('\n', step.Acts.Select(a => a.Text))) { Note = step.Reasons.IsEmpty ? "" : "because " + string.Join("; ", step.Reasons) };
+    private static Cell Acts(WorkStep step) => new(string.Join('\n', step.Acts.Select(a => a.Text).Concat(step.Remarks))) { Note = step.Reasons.IsEmpty ? "" : "because " + string.Join("; ", step.Reasons) };
 
     private static string Harms(WorkStep step)
     {

@@ -84,10 +84,13 @@ internal static class OwnerPage
             yield return $"{Vocabulary.Capital(source.Words.Title(source.Alteration.After.FindPart(work.Items[0])!))}: {work.Sentence}.";
     }
 
+    // A name may have a comma of its own.
+    private static string Several(string[] names) => Array.Exists(names, n => n.Contains(',', StringComparison.Ordinal)) ? string.Join("; ", names) : FigureText.Some(names);
+
     private static FlowPart? Spares(PackSource source)
     {
         var lamps = source.Alteration.After.Parts.Where(p => p.Kind.Elements.Length > 0 && p.Kind.Elements.All(e => e.Type is ElementType.Lamp or ElementType.Diode) && !p.Ratings.IsEmpty)
-            .GroupBy(p => string.Join(", ", QuantityWords.Of(p.Ratings))).Select(g => ("Bulb, " + g.Key, FigureText.Some([.. g.Select(p => source.Words.Title(p)).Distinct()])));
+            .GroupBy(p => string.Join(", ", QuantityWords.Of(p.Ratings))).Select(g => ("Bulb, " + g.Key, Several([.. g.Select(p => source.Words.Title(p)).Distinct()])));
         var fuses = source.Fuses.Where(f => f.IsFuse && f.Rating.Length > 0).GroupBy(f => f.Rating + (f.Colour.Length > 0 ? $" (as a blade: {f.Colour})" : "")).OrderBy(g => g.First().Amperes).Select(g => ("Fuse, " + g.Key, FigureText.Some([.. g.Select(f => f.Name)])));
         var rows = lamps.Concat(fuses).Select(l => TableRow.Of(new Cell(l.Item1) { IsBold = true }, l.Item2, Cell.Empty)).ToArray();
         return rows.Length == 0 ? null : Table.Of([new("What") { Share = 1 }, new("For") { Share = 2 }, Column.Blank("Base or type", 34)], rows, source.Width, source.Lettering);

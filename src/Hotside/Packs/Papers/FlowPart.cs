@@ -13,6 +13,9 @@ internal sealed record FlowPart(ImmutableArray<Piece> Rows)
     /// <summary>Room below.</summary>
     public double After { get; init; }
 
+    /// <summary>Whether it begins on a new page.</summary>
+    public bool BeginsPage { get; init; }
+
     /// <summary>Whether it is worth nothing at the foot of a page without what follows.</summary>
     public bool KeepsNext { get; init; }
 

@@ -58,12 +58,11 @@ internal sealed class PageFlow
     public static ImmutableArray<FilledPage> Of(IEnumerable<Section> sections, Func<bool, (double Width, double Height)> room, PackLettering lettering)
     {
         PageFlow flow = new(room, lettering);
-        Section? last = null;
-        foreach (var section in sections)
+        Section[] all = [.. sections];
+        for (int i = 0; i < all.Length; i++)
         {
-            if (section.Drawings.IsEmpty) flow.Write(section, last);
-            else flow.Show(section);
-            last = section;
+            if (all[i].Drawings.IsEmpty) flow.Write(all[i], i > 0 ? all[i - 1] : null, i + 1 < all.Length ? all[i + 1] : null);
+            else flow.Show(all[i]);
         }
         flow.EndPage();
         return [.. flow.pages];
@@ -76,13 +75,13 @@ internal sealed class PageFlow
             pages.Add(new([]) { Picture = section.Drawings[i], Begins = i == 0 ? [(section, 0)] : [] });
     }
 
-    private void Write(Section section, Section? last)
+    private void Write(Section section, Section? last, Section? next)
     {
         if (section.IsLying != current.IsLying) EndPage();
         (width, height) = room(section.IsLying);
         var title = Title(section);
         double left = height - y - Gap, all = title.Height + section.Parts.Sum(p => p.Height), least = title.Height + (section.Parts.IsEmpty ? 0 : Least(section, 0));
-        bool follows = y > 0 && !section.IsApart && last?.IsApart != true && (all <= left || (!section.IsWhole && left > FairShare * height && least <= left && all - left > FairRest * height));
+        bool follows = y > 0 && !section.IsApart && last?.IsApart != true && (all <= left || (!section.IsWhole && left > FairShare * height && least <= left && (all - left > FairRest * height || IsShared(section, next))));
         if (!follows) EndPage();
         current = section;
         if (y > 0) y += Gap;
@@ -95,8 +94,12 @@ internal sealed class PageFlow
         }
     }
 
+    // A rest that is hardly worth a page is one together with what follows.
+    private static bool IsShared(Section section, Section? next) => next is { IsApart: false, IsWhole: false, Drawings.IsEmpty: true } && !section.IsApart && next.IsLying == section.IsLying;
+
     private void Flow(FlowPart part)
     {
+        if (part.BeginsPage && y > 0) Turn();
         bool isHeaded = false;
         foreach (var row in part.Rows)
         {

@@ -18,14 +18,14 @@ internal sealed class ExposureTable(Bench before, Bench thought)
         if (part.Kind.Current == "timed") return Across(part, element);
         var (was, wasAmperes) = before.Greatest(part, element);
         var (volts, amperes) = thought.Greatest(there, element);
-        return new(part, element, part.Rated(element.Name, Unit.Volt) ?? Nominal(was)) { VoltsBefore = was, Volts = volts, AmperesBefore = wasAmperes, Amperes = amperes };
+        return new(part, element, part.Rated(element.Name, Unit.Volt) ?? before.Circuit.System.Nearest(was)) { VoltsBefore = was, Volts = volts, AmperesBefore = wasAmperes, Amperes = amperes };
     }
 
     // A flasher's volts are those of its feed: what it passes on, its lamps need.
     private Exposure Across(Part part, Element element)
     {
         double was = Feed(before, part, element), volts = Feed(thought, part, element);
-        return new(part, element, part.Rated(element.Name, Unit.Volt) ?? Nominal(was)) { VoltsBefore = was, Volts = volts };
+        return new(part, element, part.Rated(element.Name, Unit.Volt) ?? before.Circuit.System.Nearest(was)) { VoltsBefore = was, Volts = volts };
     }
 
     private static double Feed(Bench bench, Part part, Element element)
@@ -35,5 +35,4 @@ internal sealed class ExposureTable(Bench before, Bench thought)
     }
 
     // What states no volts is made for those that it had: the nearest that the system has.
-    private double Nominal(double volts) => before.Circuit.System.Volts.MinBy(v => Math.Abs(v - Math.Abs(volts)));
 }

@@ -87,8 +87,8 @@ internal static class ChargingStep
     {
         var field = machine.Kind.Elements.FirstOrDefault(e => e.Name == "field");
         string way = field is null || field.From != "case" && field.To != "case" && machine.Kind.Terminals.Length < 2 ? "as the manual of the vehicle says"
-            : field.From == "case" || field.To == "case" ? "its field is grounded inside: engine stopped, take F off the regulator and touch it to BAT for a moment"
-            : "its field is grounded at the regulator: engine stopped, join GEN and BAT of the regulator for a moment";
+            : field.From == "case" || field.To == "case" ? "its field is grounded inside: with everything at a standstill take F off the regulator and touch it to BAT for a moment"
+            : "its field is grounded at the regulator: with everything at a standstill join GEN and BAT of the regulator for a moment";
         work.Draft.Note(machine.Id).Works.Add($"polarise it when every wire is on and before the first run; {way}");
         work.Comment(machine.Id, "the manual of the vehicle comes first; an alternator is never polarised (TM 5-3810-300-24&P-3)");
     }

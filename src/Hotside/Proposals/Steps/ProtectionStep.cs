@@ -20,8 +20,11 @@ internal static class ProtectionStep
             var wire = branch.Bare.First(c => !work.Draft.Note(c.Id).IsFused);
             work.Draft.Note(wire.Id).IsFused = true;
             End near = NearEnd(work, branch.Source, wire);
-            string fed = string.Join(", ", branch.Loads.Concat(branch.Batteries).Select(p => p.Id).Distinct().Take(3));
-            string reason = fed.Length > 0 ? $"nothing would open if {wire.Id} touched metal; it feeds {fed}" : $"nothing would open if {wire.Id} touched metal, for the next fuse is too far along";
+            // Of what the branch feeds, that which hangs on this wire.
+            string[] behind = [.. work.Now.Checked.Study.Loads.Where(l => l.Paths.Any(p => p.Hot.Contains(wire.Id))).Select(l => l.Part.Id)];
+            string fed = string.Join(", ", branch.Loads.Select(p => p.Id).Where(behind.Contains).Concat(branch.Batteries.Select(p => p.Id)).Distinct().Take(3));
+            string reason = fed.Length > 0 ? $"nothing would open if {wire.Id} touched metal; it feeds {fed}"
+                : branch.Loads.IsEmpty ? $"nothing would open if {wire.Id} touched metal, for the next fuse is too far along" : $"nothing would open if {wire.Id} touched metal, and it is always live";
             string fuse = work.Draft.Fit(new(work.Draft.KindOf("fuse")) { Name = branch.Loads.Select(p => p.Id).Distinct().Count() == 1 && !branch.Loads[0].Kind.TakesAnyTerminal ? branch.Loads[0].Title : Called(work, wire, near), Joints = [new("1", near)] }, reason);
             work.Draft.Move(wire.Id, near, End.At(fuse, "2"), "the fuse goes where the feed begins, within 0.18 m of it");
             work.Decide(fuse, DecisionKind.Fit, reason);

@@ -18,6 +18,8 @@ internal static class SizeStep
         {
             var sizes = Sized(work);
             bool changed = Fuses(work, sizes);
+            // A wire is asked what it needs behind the fuse that it gets, not behind the one that goes.
+            if (changed) sizes = Sized(work);
             changed |= Wires(work, sizes);
             if (!changed) break;
         }

@@ -64,7 +64,7 @@ internal sealed class Workbench
     public End Return => Draft.System.ReturnNode;
 
     /// <summary>The nominal volts to come nearest to some.</summary>
-    public double Nominal(double volts) => Draft.System.Volts.MinBy(v => Math.Abs(v - Math.Abs(volts)));
+    public double Nominal(double volts) => Draft.System.Nearest(volts);
 
     /// <summary>Writes a decision down, with the caution above its line.</summary>
     public Decision Decide(string item, DecisionKind kind, string reason, DecisionRule? rule = null, Exposure? exposure = null)

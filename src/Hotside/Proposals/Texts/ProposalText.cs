@@ -1,4 +1,5 @@
 using System.Text;
+using Hotside.Diagnostics;
 using Hotside.Notation;
 using Hotside.Reading;
 
@@ -69,7 +70,7 @@ internal static class ProposalText
         text.Append("#\n# Decisions:\n");
         var altered = proposal.Decisions.Where(d => d.Kind != DecisionKind.Keep).GroupBy(d => (d.Kind, d.Reason)).ToArray();
         foreach (var group in altered)
-            Comment(text, "#   ", $"{string.Join(", ", group.Select(d => $"{d.Item} ({d.Title})"))}: {group.First().Word}, because {group.Key.Reason}");
+            Comment(text, "#   ", $"{string.Join(", ", group.Select(d => $"{d.Item} ({d.Title})").Distinct(StringComparer.Ordinal))}: {group.First().Word}, because {group.Key.Reason}");
         foreach (var group in proposal.Decisions.Where(d => d.Kind == DecisionKind.Keep).GroupBy(d => d.Reason))
             Comment(text, "#   ", $"{string.Join(", ", group.Select(d => d.Item))}: keep, because {group.Key}");
     }
@@ -77,16 +78,7 @@ internal static class ProposalText
     // Wrapped at words, so that it can be read beside the lines.
     private static void Comment(StringBuilder text, string begin, string comment)
     {
-        string line = begin, indent = begin + "  ";
-        foreach (string word in comment.Split(' '))
-        {
-            if (line.Length > begin.Length && line.Length + word.Length + 1 > Width && line.Trim() != indent.Trim())
-            {
-                text.Append(line.TrimEnd()).Append('\n');
-                line = indent;
-            }
-            line += word + " ";
-        }
-        text.Append(line.TrimEnd()).Append('\n');
+        string indent = begin + "  ";
+        foreach (var (i, line) in WordWrap.Lines(comment, Width - begin.Length - 1, Width - indent.Length - 1).Index()) text.Append(i == 0 ? begin : indent).Append(line.TrimEnd()).Append('\n');
     }
 }
