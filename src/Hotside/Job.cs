@@ -167,7 +167,7 @@ public sealed partial class Job
         // The same job gives the same drawing without any memory.
         if (options.Like is not { } like || like.ToYaml() == ToYaml()) return null;
         var (plan, request) = like.Planned(view, options, cancel);
-        return new PaperSearch(plan, plan.In, request, cancel).On(options.Page) is { } before ? search.Like(before, options.Page == Page.Fit) : null;
+        return new PaperSearch(plan, plan.In, request, cancel).On(options.Page) is { } before ? search.Like(before, options.Page is Page.Fit or Page.Bare) : null;
     }
 
     /// <summary>
@@ -187,7 +187,7 @@ public sealed partial class Job
     public ImmutableArray<Drawing> DrawSheets(View view = View.Pair, DrawingOptions? options = null, CancellationToken cancel = default)
     {
         options ??= new();
-        if (options.Page is Page.Smallest or Page.Fit) return [Draw(view, options, cancel)];
+        if (options.Page is Page.Smallest or Page.Fit or Page.Bare) return [Draw(view, options, cancel)];
         var (plan, request) = Planned(view, options, cancel);
         var paper = SheetSize.Of(options.Page);
         PaperSearch search = new(plan, plan.In, request, cancel);
@@ -300,7 +300,7 @@ public sealed partial class Job
         if (options.Show != ShownFigures.None && string.IsNullOrWhiteSpace(options.Setting)) throw new ArgumentException("Figures are those of a setting: name one.", nameof(options));
         var plan = DrawingPlan.Of(study.Alteration, study, options.Lettering, words, marks ?? LineFigures.Of(study, options.Show, options.Setting));
         if (views[0] == SeenIn.Both) plan = OverlayPlan.Of(plan);
-        return (plan, new(views, Fields(options.Figure, words), words) { FirstSheet = options.FirstSheet });
+        return (plan, new(views, Fields(options.Figure, words), words) { FirstSheet = options.FirstSheet, IsBare = options.Page == Page.Bare });
     }
 
     private static ReadResult Read(string text, string file, JobOptions? options, Func<string, string?> include)

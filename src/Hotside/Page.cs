@@ -29,4 +29,7 @@ public enum Page
 
     /// <summary>As large as the drawing with its frame, and no larger.</summary>
     Fit,
+
+    /// <summary>As large as the drawing, which has a legend and a caption but no frame, no title block, no list of changes and no cautions: for an article, or a page of something else that has these.</summary>
+    Bare,
 }

@@ -23,7 +23,7 @@ public sealed record PackOptions
     public Page? Schematics
     {
         get;
-        init => field = value is null || (Enum.IsDefined(value.Value) && value is not (Page.Smallest or Page.Fit)) ? value : throw new ArgumentOutOfRangeException(nameof(value), value, "Schematics of a pack have a paper of a fixed size.");
+        init => field = value is null || (Enum.IsDefined(value.Value) && value is not (Page.Smallest or Page.Fit or Page.Bare)) ? value : throw new ArgumentOutOfRangeException(nameof(value), value, "Schematics of a pack have a paper of a fixed size.");
     }
 
     /// <summary>How large it is lettered; normal by default.</summary>

@@ -114,7 +114,17 @@ internal sealed record VerdictCaption(SwitchedSide Side, string By)
         if (load.Side == SwitchedSide.InSeries) return load.InSeriesWith.IsEmpty ? "" : "with " + string.Join(", ", load.InSeriesWith);
         if (load.Side == SwitchedSide.Dead) return load.DeadBecause ?? "";
         string[] by = [.. load.Chain.Take(1).Concat(load.SwitchedBy)];
-        return by.Length == 0 || load.Side == SwitchedSide.Unswitched ? "" : "by " + string.Join(", ", by);
+        return by.Length == 0 || load.Side == SwitchedSide.Unswitched ? "" : "by " + Joined(by, load);
+    }
+
+    // "And" where its current passes all of them, "or" where it passes one of them at a time.
+    private static string Joined(string[] by, LoadStudy load)
+    {
+        HashSet<string>[] ways = [.. load.Paths.Select(p => by.Intersect(p.HotWay.Concat(p.GroundWay)).ToHashSet(StringComparer.Ordinal))];
+        string[] always = [.. by.Where(s => ways.All(w => w.Contains(s)))], others = [.. by.Except(always)];
+        if (ways.Length == 0 || !by.All(s => ways.Any(w => w.Contains(s))) || (others.Length > 0 && ways.Any(w => w.Intersect(others).Count() != 1))) return string.Join(", ", by);
+        string any = string.Join(" or ", others);
+        return string.Join(" and ", others.Length == 0 ? always : always.Length == 0 ? [any] : [.. always, others.Length == 1 ? any : $"({any})"]);
     }
 
     private static string ByLine(LoadStudy load, CircuitStudy study)

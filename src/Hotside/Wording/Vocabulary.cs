@@ -31,6 +31,9 @@ internal sealed record Vocabulary(string Ground, bool IsBritish, string Polarize
     /// <summary>A part's name, or what its kind is called, as a heading has it: <c>Horn button</c>.</summary>
     public string Title(Part part) => part.Name ?? Capital(Noun(part.Kind));
 
+    /// <summary>A rail or a piece of metal as a drawing has it, so that lists which have its id alone are understood: <c>X1 · Battery feed</c>.</summary>
+    public string Rail(Part part) => $"{part.Id} · {Title(part)}";
+
     /// <summary>What a sentence calls a part of a kind: <c>horn relay</c>.</summary>
     public string Noun(PartKind kind) => (IsBritish ? kind.BritishNoun : null) ?? kind.Noun;
 }

@@ -56,6 +56,24 @@ public sealed class PaperTests
         Assert.True(drawn.Top < 200, $"{drawn.Top}");
     }
 
+    [Theory]
+    [InlineData("horn", View.Pair, TextSize.Normal, "Horn circuit")]
+    [InlineData("horn", View.After, TextSize.Large, "Horn circuit")]
+    [InlineData("headlamps", View.Overlay, TextSize.Normal, "Headlamps with foot dimmer")]
+    public void A_bare_drawing_has_circuits_headlines_legend_and_caption_and_no_more(string job, View view, TextSize text, string caption)
+    {
+        var drawing = GalleryJobs.Read(job).Draw(view, new() { Page = Page.Bare, Text = text });
+        Assert.Equal("", string.Join('\n', Clearance.Faults(drawing.Scene)));
+        string[] others = [.. drawing.Scene.Groups.Where(g => g.View is null).Select(g => g.Id ?? g.Classes[0]).Distinct()];
+        Assert.Equal(view == View.Pair ? ["caption", "legend", "headline", "divider"] : ["caption", "legend", "headline"], others);
+        Assert.Equal(caption, drawing.Scene.Groups.Single(g => g.Id == "caption").Shapes.OfType<TextShape>().Single().Text);
+        Assert.Contains(drawing.Scene.Groups.Single(g => g.Id == "legend").Shapes.OfType<TextShape>(), t => t.Text == "change n");
+        // Margins of four modules, in whole millimetres.
+        var drawn = Box.Around(drawing.Scene.Groups.SelectMany(g => g.Shapes).Select(s => s.Bounds));
+        Assert.InRange((drawing.HeightInMillimetres * 4) - drawn.Bottom, 38, 48);
+        Assert.True(drawn.Left >= 38 && drawn.Right <= (drawing.WidthInMillimetres * 4) - 38, $"{drawn}");
+    }
+
     [Fact]
     public void A_single_view_stands_where_it_finds_no_room_lying()
     {

@@ -10,6 +10,8 @@ internal static class Rail
     /// <summary>How far it reaches past its first and last tap.</summary>
     public const double Overhang = 10;
 
+    private const double Substitute = 0.12;
+
     /// <summary>The line alone.</summary>
     public static PolylineShape Line(double firstTap, double lastTap, double y, ColourRole colour = ColourRole.Ink) =>
         Shape.Line(new(StrokeRank.Rail, colour), firstTap - Overhang, y, lastTap + Overhang, y);
@@ -17,7 +19,7 @@ internal static class Rail
     /// <summary>Name, potential and perhaps the triangle of its change; to be placed with its bottom 7 units above the rail.</summary>
     public static Piece Label(string name, string potential, ChangeNumber? number, Lettering lettering, double maxWidth = 300)
     {
-        double x = 0, baseline = number is null ? lettering.Small.CapHeight : Triangle.Baseline(lettering);
+        double x = 0, gap = 0, baseline = number is null ? lettering.Small.CapHeight : Triangle.Baseline(lettering);
         var shapes = ImmutableArray.CreateBuilder<Shape>();
         if (number is not null)
         {
@@ -32,9 +34,11 @@ internal static class Rail
                 continue;
             TextShape shape = TextShape.Of(text, style, x, baseline, colour: colour, width: maxWidth * lettering.Factor);
             shapes.Add(shape);
-            x += shape.Width + (6 * lettering.Factor);
+            // Where a reader's program lacks the font, its own is wider.
+            gap = (6 * lettering.Factor) + (shape.Width * Substitute);
+            x += shape.Width + gap;
         }
 
-        return new(x - (shapes.Count == 0 ? 0 : 6 * lettering.Factor), number is null ? baseline : 24 * lettering.Factor, shapes.ToImmutable());
+        return new(x - gap, number is null ? baseline : 24 * lettering.Factor, shapes.ToImmutable());
     }
 }

@@ -69,7 +69,7 @@ internal sealed class CircuitPicture
             double[] ends = [.. Ends(EndKind.Chassis).Select(e => x + (e.X * M))];
             double busY = y + (layout.ChassisY * M);
             if (ends.Length > 0)
-                yield return Group(Layer.Boxes, bus, bus.In(view)!, [Rail.Line(ends.Min(), ends.Max(), busY), .. Rail.Label(plan.Words.Title(bus.In(view)!.Part), "return", null, plan.Lettering).At(ends.Min() - Rail.Overhang, busY + 6)]);
+                yield return Group(Layer.Boxes, bus, bus.In(view)!, [Rail.Line(ends.Min(), ends.Max(), busY), .. Rail.Label(plan.Words.Rail(bus.In(view)!.Part), "return", null, plan.Lettering).At(ends.Min() - Rail.Overhang, busY + 6)]);
         }
     }
 
@@ -77,7 +77,7 @@ internal sealed class CircuitPicture
     private ImmutableArray<Shape> FeedName(PlannedPart planned, PartView part, double first, double railY)
     {
         var number = plan.Alteration.LabelsOf(planned.PartId) is { Length: > 0 } numbers ? new ChangeNumber(numbers, PartLook.ColourOf(part.Look)) : null;
-        var label = Rail.Label(plan.Words.Title(part.Part), Potential(), number, plan.Lettering);
+        var label = Rail.Label(plan.Words.Rail(part.Part), Potential(), number, plan.Lettering);
         return [.. label.At(first - Rail.Overhang, railY - 7 - label.Height)];
     }
 

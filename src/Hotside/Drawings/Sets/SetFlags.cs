@@ -60,7 +60,7 @@ internal sealed class SetFlags(DrawingPlan plan, IReadOnlyList<Block> sheets, IR
         int home = on.FirstOrDefault(s => isMetal ? EndsOn(shared, sheets[s]).Any(e => e.End.Pin == CircuitEnds.Below) : EndsOn(shared, sheets[s]).Any(e => e.IsFed), on[0]);
         int[] others = [.. on.Where(s => s != home && (seen[s] & seen[home]) != 0)];
         if (others.Length == 0) return;
-        string title = isMetal ? shared.PartId : plan.Words.Title((shared.After ?? shared.Before)!.Part);
+        string title = isMetal ? shared.PartId : plan.Words.Rail((shared.After ?? shared.Before)!.Part);
         string name = TextMeasure.Shorten(title, plan.Lettering.SmallBold, WidestName * plan.Lettering.Factor);
         SheetFlag Flag(int sheet, SeenIn where, bool isOut, int[] partners) => new(RailBox(shared, sheet), shared.Box, name, where, End(shared, isOut), IsPinAbove(shared, isOut), isOut)
         {

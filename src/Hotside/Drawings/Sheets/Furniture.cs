@@ -18,7 +18,7 @@ internal sealed record Furniture(SheetSize Size, double HeadTop, Box Room, Immut
     // What a headline takes above its view, at normal lettering.
     private const double Headroom = 34;
 
-    private const double Gap = 9, AboveHeadline = 2;
+    private const double Gap = 9, AboveHeadline = 2, Margin = 40;
 
     /// <summary>What a headline takes above its view.</summary>
     public static double HeadlineRoom(Lettering lettering) => Headroom * lettering.Factor;
@@ -33,6 +33,7 @@ internal sealed record Furniture(SheetSize Size, double HeadTop, Box Room, Immut
     /// <param name="where">In which zone a load is; <see langword="null"/> while that is not known.</param>
     public static Furniture Of(DrawingPlan plan, SheetRequest request, SheetSize size, Func<string, string>? where = null)
     {
+        if (request.IsBare) return Bare(plan, request, size);
         var (views, fields, words) = request;
         double headroom = HeadlineRoom(plan.Lettering);
         var frame = new SheetFrame(size);
@@ -54,6 +55,23 @@ internal sealed record Furniture(SheetSize Size, double HeadTop, Box Room, Immut
         if (note.Height > 0) groups.Add(new(Layer.Notes, note.At(inside.Left, inside.Top + headroom - 4)) { Id = "note", Classes = ["note"] });
         double top = inside.Top + headroom + (note.Height > 0 ? note.Height + 6 : 0);
         return new(size, inside.Top + AboveHeadline, new(inside.Left, top, inside.Right, y), groups.ToImmutable());
+    }
+
+    // Margins, a legend below the circuits, and a caption below that.
+    private static Furniture Bare(DrawingPlan plan, SheetRequest request, SheetSize size)
+    {
+        Box inside = new(Margin, Margin, size.Width - Margin, size.Height - Margin);
+        var caption = new TextRows(false);
+        foreach (string line in TextLines.Break(TitleRow.Value(request.TitleBlock, "title"), plan.Lettering.Body, inside.Width, 3)) caption.Text(line, plan.Lettering.Body, ColourRole.Ink, null);
+        var groups = ImmutableArray.CreateBuilder<SceneGroup>();
+        double y = inside.Bottom + Gap;
+        foreach (var (piece, id) in new[] { (caption.Done(), "caption"), (Legend.Of(UsedOnSheet.Entries(plan, request.Views, request.Words, hasList: false), inside.Width, 1, plan.Lettering), "legend") })
+        {
+            if (piece.Height == 0) continue;
+            y -= piece.Height + Gap;
+            groups.Add(new(Layer.Notes, piece.At(inside.Left, y)) { Id = id, Classes = [id] });
+        }
+        return new(size, inside.Top, inside with { Top = inside.Top + HeadlineRoom(plan.Lettering), Bottom = y - Gap }, groups.ToImmutable());
     }
 
     /// <summary>Frame and title block.</summary>

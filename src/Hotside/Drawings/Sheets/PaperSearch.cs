@@ -11,8 +11,8 @@ internal sealed class PaperSearch
     // Narrow relays save no more of the width than this, and loads higher up no more of the height.
     private const double MostSaved = 0.25;
 
-    // A title block with the margins of its frame.
-    private const double LeastWidth = 860, LeastHeight = 240;
+    // A title block with the margins of its frame; without these the headline of each view.
+    private const double LeastWidth = 860, LeastHeight = 240, LeastForHeadline = 330;
 
     // Channels need three modules for a triangle beside a run.
     private static readonly LayoutOptions[] Spacings = [new(), new(Channel: 5), new(Channel: 4), new(Channel: 3)];
@@ -45,7 +45,7 @@ internal sealed class PaperSearch
     public Sheet? On(Page page) => page switch
     {
         Page.Smallest => Smallest(),
-        Page.Fit => Fitted(),
+        Page.Fit or Page.Bare => Fitted(),
         _ => On(SheetSize.Of(page)),
     };
 
@@ -105,8 +105,10 @@ internal sealed class PaperSearch
     private Sheet Fitted(DrawingPlan natural, Layout layout, Standing[] standings) => standings.Select(standing =>
     {
         // First as wide as it must be; the lists then say how high.
-        SheetSize paper = new("", LeastWidth, LeastHeight);
+        SheetSize paper = new("", request.IsBare ? LeastForHeadline * request.Views.Length * natural.Lettering.Factor : LeastWidth, request.IsBare ? 1 : LeastHeight);
         for (int pass = 0; pass < 2; pass++) paper = Enough(paper, On(paper, natural, layout, standing).Rooms);
+        // On a wider paper the lists are lower.
+        paper = paper with { Height = WholeMillimetres(paper.Height - Math.Max(0, On(paper, natural, layout, standing).Rooms.SpareHeight)) };
         return On(paper with { Name = paper.InMillimetres }, natural, layout, standing);
     }).MinBy(s => s.Furniture.Size.Width * s.Furniture.Size.Height)!;
 

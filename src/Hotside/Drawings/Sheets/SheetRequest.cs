@@ -13,6 +13,9 @@ internal sealed record SheetRequest(SeenIn[] Views, IReadOnlyDictionary<string, 
     /// <summary>Whether it is one of several: then cautions and changes stand on a sheet of their own.</summary>
     public bool IsInSet { get; init; }
 
+    /// <summary>Whether it has no frame, no title block and no lists.</summary>
+    public bool IsBare { get; init; }
+
     /// <summary>The paper of the sheets of text in a set; <see langword="null"/> where it is that of the others.</summary>
     public SheetSize? TextPaper { get; init; }
 

@@ -9,7 +9,7 @@ namespace Hotside.Drawings.Sheets;
 /// <summary>The legend's entries: all that the shown views use, and nothing else.</summary>
 internal static class UsedOnSheet
 {
-    public static ImmutableArray<LegendEntry> Entries(DrawingPlan plan, IReadOnlyCollection<SeenIn> views, Vocabulary words)
+    public static ImmutableArray<LegendEntry> Entries(DrawingPlan plan, IReadOnlyCollection<SeenIn> views, Vocabulary words, bool hasList = true)
     {
         var lines = views.SelectMany(v => plan.Lines.Select(l => l.In(v))).OfType<LineView>().ToArray();
         var parts = views.SelectMany(v => plan.Parts.Select(p => p.In(v))).OfType<PartView>().ToArray();
@@ -26,7 +26,7 @@ internal static class UsedOnSheet
         if (plan.Parts.Any(p => p.Box.StartsWith("flag ", StringComparison.Ordinal))) entries.Add(LegendEntry.Flagged("2.C4", "goes on: sheet 2, zone C4", plan.Lettering));
         if (plan.Parts.Any(p => p.Role == PlannedRole.Stud && views.Any(v => p.In(v) is not null))) entries.Add(LegendEntry.OfStud("stud"));
         if (parts.Any(p => p.IsReversed)) entries.Add(LegendEntry.OfReversal("leads swapped"));
-        if (lines.Any(l => l.Number is not null) || plan.Alteration.Changes.Length > 0) entries.Add(LegendEntry.OfTriangle("line n of the change list", plan.Lettering));
+        if (lines.Any(l => l.Number is not null) || plan.Alteration.Changes.Length > 0) entries.Add(LegendEntry.OfTriangle(hasList ? "line n of the change list" : "change n", plan.Lettering));
         if (plan.Figures is { } figures)
         {
             if (lines.Any(l => l.IsLive)) entries.Add(LegendEntry.OfBand(figures.LiveMeaning));
