@@ -90,7 +90,7 @@ internal sealed class Arrangement
         for (int round = 0; round < MostPassers && !passing.IsEmpty && Passers.SetApart(union, heights, found, passing, input.IsOverlaid) is { } aside; round++)
         {
             Take(aside);
-            var crossing = Passers.Crossing(netlist, Placed(Planned(new(), cancel), new(), NoGrowth).Layout.Wires);
+            var crossing = Passers.Crossing(netlist, Placed(Planned(new(), cancel), new(), NoGrowth, false).Layout.Wires);
             if (crossing.IsEmpty) return;
             passing = passing.Except(crossing);
         }
@@ -136,25 +136,29 @@ internal sealed class Arrangement
     {
         var extra = NoGrowth;
         List<int> urgent = [];
+        bool atPins = memory is null;
         for (int attempt = 0; ; attempt++)
         {
             cancel.ThrowIfCancellationRequested();
-            var (layout, levels) = Placed(blocks, options, extra);
+            var (layout, levels) = Placed(blocks, options, extra, atPins);
             var room = new TakenRoom(input, layout.Boxes, layout.Wires, layout.Rails, levels.Bottom);
             var (boxes, nameless) = NodeTexts.Of(input, layout.Boxes, layout.Rails, room, near: attempt < GrowthForOwnRun);
             var (labels, unplaced, shared) = Labels.Of(input, layout.Wires, room, attempt >= (input.IsOverlaid ? GrowthWhereOverlaid : GrowthForOwnRun), urgent);
             ImmutableArray<int> failed = [.. nameless, .. unplaced];
             if (failed.IsEmpty || attempt == MostGrowth)
                 return layout with { Boxes = boxes, Labels = labels, SharedLabels = shared, Memory = Recollection.Remembered(netlist, rows, blocks, [.. Ordered.Select(o => o.Order.Places)], layout, levels, asked, options, apart) };
-            extra = Grown(extra, failed, levels);
+            // Labels come before branches that meet close to their pin.
+            if (atPins) (atPins, attempt) = (false, -1);
+            else extra = Grown(extra, failed, levels);
+            if (attempt < 0) urgent.Clear();
         }
     }
 
     private ImmutableArray<Growth> NoGrowth => [.. new Growth[rows.Rows + 1]];
 
-    private (Layout Layout, Levels Levels) Placed(PlannedBlock[] blocks, LayoutOptions options, ImmutableArray<Growth> extra)
+    private (Layout Layout, Levels Levels) Placed(PlannedBlock[] blocks, LayoutOptions options, ImmutableArray<Growth> extra, bool atPins)
     {
-        var levels = Heightening.Of(rows, netlist, blocks, options, extra, KnownAt(options));
+        var levels = Heightening.Of(rows, netlist, blocks, options, extra, atPins, KnownAt(options));
         return (Placement.Of(input, netlist, rows, sides, text, blocks, levels, options, KnownAt(options)), levels);
     }
 

@@ -9,7 +9,8 @@ internal static class InnerWays
     /// <summary>Across a piece of metal.</summary>
     public const double Metal = 40;
 
-    private const double InLine = 10, Resisting = 2, Load = 1, Open = 0.05;
+    // Far below a conductor's: what many lamps return on one wire must not stand above what feeds one of them.
+    private const double InLine = 10, Resisting = 1, Load = 0.25, Open = 0.02;
 
     /// <summary>The ways inside what either view shows.</summary>
     public static IEnumerable<LayoutPath> Of(PartView? before, PartView? after) =>

@@ -35,15 +35,24 @@ internal sealed class Heightening
     private readonly PlannedBlock[] blocks;
     private readonly LayoutOptions options;
     private readonly Levels? before;
+    private readonly bool atPins;
 
-    private Heightening(RowPlan rows, Netlist netlist, PlannedBlock[] blocks, LayoutOptions options, Recollection? known)
+    private Heightening(RowPlan rows, Netlist netlist, PlannedBlock[] blocks, LayoutOptions options, bool atPins, Recollection? known)
     {
+        this.atPins = atPins && known is null;
         (this.rows, this.netlist, this.blocks, this.options) = (rows, netlist, blocks, options);
         before = known?.Levels is { } then && known.Rows == rows.Rows ? then : null;
     }
 
-    public static Levels Of(RowPlan rows, Netlist netlist, PlannedBlock[] blocks, LayoutOptions options, ImmutableArray<Growth> extra, Recollection? known) =>
-        new Heightening(rows, netlist, blocks, options, known).Levels(extra);
+    /// <param name="rows">What stands in which row.</param>
+    /// <param name="netlist">The nets.</param>
+    /// <param name="blocks">The blocks with their columns.</param>
+    /// <param name="options">The spacing.</param>
+    /// <param name="extra">What channels grow by.</param>
+    /// <param name="atPins">Whether branches meet close to the pin that they share, if it lies below.</param>
+    /// <param name="known">What an earlier layout remembers.</param>
+    public static Levels Of(RowPlan rows, Netlist netlist, PlannedBlock[] blocks, LayoutOptions options, ImmutableArray<Growth> extra, bool atPins, Recollection? known) =>
+        new Heightening(rows, netlist, blocks, options, atPins, known).Levels(extra);
 
     /// <summary>How far above its symbol's centre a text block begins: it stands about the centre, but rises little above the symbol.</summary>
     public static double TextRise(double textHeight, int boxHeight) => Math.Min(textHeight / 2, (boxHeight / 2.0) + 1.8);
@@ -72,12 +81,27 @@ internal sealed class Heightening
         int[] natural = [.. height];
         for (int c = 0; before is not null && c < height.Length; c++) height[c] = Math.Max(height[c], before.ChannelHeight[c]);
         if (options.FillHeight is { } fill && before is null) Stretch(height, fill - height.Sum() - above.Sum() - below.Sum());
-        // In a stretched channel the tracks stay near the upper row, with the longer drops below them.
-        int[] first = [.. channels.Select(c => hang[c] + (c == 0 ? 0 : Math.Min(2, (height[c] - natural[c]) / 4)))];
+        // In a stretched channel the tracks stay near the upper row, with the longer drops below them, or near the lower one, if it is there that conductors share a pin.
+        int[] first = [.. channels.Select(c => hang[c] + FromHang(c))];
         // Horizontals lie where they lay, as long as what hangs into the channel allows.
         for (int c = 0; before is not null && c < height.Length; c++)
             if (before.FirstTrack[c] >= first[c] && height[c] >= Least(c, tracks[c], before.FirstTrack[c], rise[c])) first[c] = before.FirstTrack[c];
         return Stacked(above, below, height, first);
+
+        int FromHang(int channel)
+        {
+            int air = channel == 0 ? 0 : Math.Min(2, (height[channel] - natural[channel]) / 4);
+            int spare = height[channel] - hang[channel] - rise[channel] - (options.Track * (tracks[channel] - 1));
+            return atPins && channel > 0 && tracks[channel] > 0 && SharePinsBelow(channel) ? Math.Max(air, spare - air) : air;
+        }
+    }
+
+    // Branches are seen to meet at a pin when they meet close to it.
+    private bool SharePinsBelow(int channel)
+    {
+        var shared = blocks.SelectMany(b => b.Lattice.Pieces.Where(p => p.Channel == channel && p.IsTrunk && p.Net.Joints.IsEmpty && p.Spans(b.X)))
+            .SelectMany(p => p.Net.Taps).Where(t => netlist.Taps[t] is { OnTerminal: true, Ends.Length: > 1 }).ToArray();
+        return shared.Count(t => !rows.Above[t]) > shared.Count(t => rows.Above[t]);
     }
 
     private static Levels Stacked(int[] above, int[] below, int[] height, int[] first)

@@ -9,7 +9,7 @@ namespace Hotside.Layouts.Passes;
 /// </summary>
 internal sealed record Heights(ImmutableArray<double> OfTerminal, ImmutableArray<double> OfJoint)
 {
-    private const double Conductor = 4, BeforeOnly = 2, ThroughPart = 1;
+    private const double Conductor = 4, BeforeOnly = 0.5, ThroughPart = 1;
 
     // What stands one way up by its symbol tells hot from chassis where no rail does; the pull must stay far below a rail's.
     private const double UprightPull = 0.02, LoosePull = 0.002, PageEndPull = 0.5;
