@@ -41,7 +41,7 @@ internal sealed class ShortCircuits
             .. solver.Model.Elements.Where(e => e.Element.Type is ElementType.Fuse or ElementType.Breaker).Select(e => (e, Protection.RatingOf(e) ?? Needed(e)))
                 .Where(d => d.Item2 is not null).Select(d => (d.e, d.Item2!.Value)),
         ];
-        warmFactors = [.. sizes.Conductors.Select(c => c.Conductor.Wire.ResistanceInOhms is null ? CopperResistance.FactorAt(c.Insulation.Celsius) : 1)];
+        warmFactors = [.. sizes.Conductors.Select(c => c.Conductor.Wire.ResistanceInOhms is null ? CopperResistance.FactorAt(c.Insulation.Celsius) / CopperResistance.FactorAt(c.Conductor.Wire.TemperatureInCelsius ?? CopperResistance.TableCelsius) : 1)];
     }
 
     /// <summary>A short of a node.</summary>

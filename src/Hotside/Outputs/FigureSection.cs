@@ -22,7 +22,7 @@ internal sealed record FigureSection(Circuit Circuit, SettingFigures Figures, Se
     public string ToText(Vocabulary words, string step)
     {
         StringBuilder text = new();
-        text.Append(step.Length > 0 ? $"\n  {step}: " : ": ").Append(FigureText.Standing(Figures.Positions, Circuit)).Append('\n');
+        text.Append(step.Length > 0 ? $"\n  {step}: " : ": ").Append(FigureText.Standing(Figures, Circuit)).Append('\n');
         foreach (string line in Figures.Sources.Select(s => FigureText.Source(s, Figures.Shorted, words)).OfType<string>().Concat(FigureText.Relays(Figures, Study, Circuit)))
             text.Append("  ").Append(line).Append('\n');
         if (Figures.Shorted.Length > 0) text.Append("  feed and return are one point: what is in the way below carries the current of a short circuit, fuses taken as whole\n");

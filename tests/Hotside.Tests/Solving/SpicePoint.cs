@@ -20,7 +20,7 @@ internal sealed class SpicePoint
     private readonly SpiceNodes nodes;
     private readonly Circuit circuit;
     private readonly Solution solution;
-    private readonly Surroundings around;
+    private readonly SpiceAround around;
     private readonly bool isAtOnce, hasMeters;
     private int laid;
 
@@ -32,7 +32,7 @@ internal sealed class SpicePoint
     /// <param name="hasMeters">Whether currents are asked for; without, the deck has no sources of 0 V and a third of the unknowns.</param>
     public SpicePoint(Circuit circuit, Solution solution, Surroundings? around = null, bool isAtOnce = false, bool hasMeters = true)
     {
-        (this.circuit, this.solution, this.around, this.isAtOnce, this.hasMeters) = (circuit, solution, around ?? new(), isAtOnce, hasMeters);
+        (this.circuit, this.solution, this.around, this.isAtOnce, this.hasMeters) = (circuit, solution, new SpiceAround(around ?? new(), solution.Setting), isAtOnce, hasMeters);
         nodes = new(circuit);
         volts["0"] = 0;
         foreach (var terminal in solution.Terminals)
@@ -64,9 +64,9 @@ internal sealed class SpicePoint
     {
         var wire = conductor.Conductor.Wire;
         double ohms = wire.ResistanceInOhms
-            ?? (wire is { Size: { } size, LengthInMetres: { } length } ? SpiceConductors.OhmsOf(size, length, around.ConductorCelsius) : (double?)null)
+            ?? (wire is { Size: { } size, LengthInMetres: { } length } ? SpiceConductors.OhmsOf(size, length, around.ConductorCelsius(conductor.Conductor)) : (double?)null)
             ?? solution.Assumptions.First(a => a.Of == conductor.Conductor.Id && a.What == AssumedFigure.Conductor).Value;
-        Lay(conductor.Conductor.Id, nodes[conductor.Conductor.From], nodes[conductor.Conductor.To], conductor.Amperes, _ => [SpiceElements.Resistance(ohms + around.BadJoints.Where(j => j.Conductor == conductor.Conductor.Id).Sum(j => j.Ohms))]);
+        Lay(conductor.Conductor.Id, nodes[conductor.Conductor.From], nodes[conductor.Conductor.To], conductor.Amperes, _ => [SpiceElements.Resistance(ohms + around.JointOhms(conductor.Conductor))]);
     }
 
     private void Add(ElementPoint point)
