@@ -129,7 +129,7 @@ internal sealed class CircuitModel
         if (element.Type == ElementType.Dropper)
         {
             regulator = regulators.Count;
-            regulators.Add(Droppers.Of(part, element, figures, a, b, element.IsAgainstCase ? Nodes.NodeOf(Circuits.Nodes.CaseOf(part)) : NetworkEdge.Reference));
+            regulators.Add(Droppers.Of(part, element, figures, a, b, element.IsAgainstCase ? Nodes.NodeOf(Circuits.Nodes.CaseOf(part)) : element.Against is { } third ? Nodes.NodeOf(Circuits.Nodes.NodeOf(part, third)) : NetworkEdge.Reference));
             // Without a leak past it, a current into an output on nothing would seem to go nowhere.
             ends.Add(new(a, b));
             edges.Add(new(ClampLaw.Resistance(1 / Law.Leak), null, []));

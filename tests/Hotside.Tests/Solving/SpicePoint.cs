@@ -87,12 +87,14 @@ internal sealed class SpicePoint
     private void Regulate(StatedElement stated, string input, string output, double amperes)
     {
         bool isMean = stated.Has(ElementTraits.Pulsing);
-        string ground = stated.Element.IsAgainstCase ? nodes[SpiceNodes.EndOf(stated.Part, "case")] : "0";
+        bool isTurned = stated.Has(ElementTraits.HoldsFirst);
+        string ground = stated.Element.Against is { } third ? nodes[SpiceNodes.EndOf(stated.Part, third)] : stated.Element.IsAgainstCase ? nodes[SpiceNodes.EndOf(stated.Part, "case")] : "0";
         if (!volts.ContainsKey(ground)) return;
         // A heated strip works either way round.
-        string sign = isMean && volts.TryGetValue(input, out double fed) && fed < volts[ground] ? "-1*" : "";
+        string sign = isTurned ? "-1*" : isMean && volts.TryGetValue(input, out double fed) && fed < volts[ground] ? "-1*" : "";
         double set = stated.Part.Rated(stated.Element.Name, Unit.Volt) ?? stated.Taken(AssumedFigure.Voltage) ?? double.PositiveInfinity;
         double most = isMean ? double.PositiveInfinity : stated.Rated(Unit.Ampere) ?? double.PositiveInfinity;
+        if (isTurned) (input, output, amperes) = (output, input, -amperes);
         Lay(stated.Name, input, output, amperes, _ =>
             [('b', sign + SpiceFormulas.Regulator($"({sign}{Across(input, output)})", $"({sign}{Across(output, ground)})", isMean ? 0 : 1.5, isMean ? 0.001 : 0.5, set, isMean ? 0.001 : 0.02, most) + "+1e-9*" + Across(input, output))]);
     }
