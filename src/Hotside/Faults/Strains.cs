@@ -51,7 +51,7 @@ internal sealed class Strains(CircuitSizes sizes, StateSolver solver)
             return strain with { LetThrough = most, Survival = most <= stands ? Survival.Survives : least > stands ? Survival.Overheats : Survival.NotShown };
         }
         if (sizing.Allowed is not { } allowed) return strain;
-        // Nothing is known of the times of a breaker or link but that it opens well above its rating.
+        // Nothing is known of the times of a link without its gauge but that it opens well above its rating.
         if (opening is { Earliest: null }) return Lasting(strain, sizing, Math.Min(amperes, OpeningTime.Opens * opening.Rating.Amperes), allowed.Amperes, isKnown: false);
         return Lasting(strain, sizing, amperes, allowed.Amperes, isKnown: true);
     }

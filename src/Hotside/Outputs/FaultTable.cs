@@ -97,7 +97,8 @@ public sealed class FaultTable
     }
 
     private static string Times(FuseOpening opening) => opening.Earliest is null ? "time not known"
-        : (opening.Earliest.Value.Seconds > 0 ? Seconds(opening.Earliest.Value.Seconds) + " to " : "") + (opening.Latest is { } latest ? Seconds(latest.Seconds) : "never");
+        : opening.Latest is not { } latest ? (opening.Earliest.Value.Seconds > 0 ? Seconds(opening.Earliest.Value.Seconds) + " to never" : "may never open")
+        : opening.Earliest.Value.Seconds > 0 ? $"{Numbers.Brief(opening.Earliest.Value.Seconds)} to {Seconds(latest.Seconds)}" : "at most " + Seconds(latest.Seconds);
 
     private static string Seconds(double seconds) => Numbers.Brief(seconds) + " s";
 

@@ -104,15 +104,15 @@ internal sealed class SizingWork
         if (next > 0) Line($"the next rating made is {Figure(next)} A", DataTable.Named("fuse-ratings").Source);
         double of = fuse.Rating?.Amperes ?? next;
         if (of <= 0 || fuse.Inrush is null) return;
-        Rush("filaments cold", fuse.Rush.Lamps, of, "20 ms");
-        if (fuse.Rush.Motors > fuse.Rush.Lamps || fuse.Rush.Motors > 1.1 * current) Rush("motors standing", fuse.Rush.Motors, of, "0.5 s");
+        Rush(fuse, "filaments cold", fuse.Rush.Lamps, of, "20 ms");
+        if (fuse.Rush.Motors > fuse.Rush.Lamps || fuse.Rush.Motors > 1.1 * current) Rush(fuse, "motors standing", fuse.Rush.Motors, of, "0.5 s");
     }
 
-    private void Rush(string what, double amperes, double rating, string lasts)
+    private void Rush(FuseSizing fuse, string what, double amperes, double rating, string lasts)
     {
-        var time = OpeningTime.At(OpeningTime.PatternOf(rating), amperes / rating);
-        string opens = time is null ? "does not open" : $"opens after {Seconds(time.Least)} at the earliest; the inrush is taken to last {lasts}";
-        Line($"inrush, {what}: {Figure(amperes)} A = {Figure(amperes / rating, 3)} × {Figure(rating)} A; {opens}", "ISO 8820-3; how long an inrush lasts: own choice, no source");
+        var time = OpeningTime.At(fuse.IsGlass ? FusePattern.Glass : OpeningTime.PatternOf(rating), amperes / rating);
+        string opens = time is null ? "does not open" : time.Least <= 0 ? $"how soon it opens is not stated; the inrush is taken to last {lasts}" : $"opens after {Seconds(time.Least)} at the earliest; the inrush is taken to last {lasts}";
+        Line($"inrush, {what}: {Figure(amperes)} A = {Figure(amperes / rating, 3)} × {Figure(rating)} A; {opens}", $"{(fuse.IsGlass ? "UL 248-14, SAE J554" : "ISO 8820-3")}; how long an inrush lasts: own choice, no source");
     }
 
     private void Drop()
