@@ -30,8 +30,11 @@ public class SettingTableTests
         Assert.Equal(amperes * horn, Number(row[1]), 0.005);
         Assert.Equal(amperes, Number(row[4]), 0.005);
         Assert.Equal(amperes * amperes * horn, Number(row[5]), 0.05);
+        // Lost from the battery's post to the horn, and from there back.
+        Assert.Equal(amperes * (Ohms(2, 0.6) + 0.0048 + Ohms(14, 1.4)), Number(row[6]), 0.0005);
+        Assert.Equal(amperes * (Ohms(16, 1.1) + Ohms(16, 0.2) + Ohms(2, 0.5)), Number(row[7]), 0.0005);
         // The horn's far end lies above the chassis by what w4 and w5 lose; minus, since plus is grounded.
-        Assert.Equal(-amperes * (Ohms(16, 1.1) + Ohms(16, 0.2)), Number(row[10].Replace('\u2212', '-')), 0.005);
+        Assert.Equal(-amperes * (Ohms(16, 1.1) + Ohms(16, 0.2)), Number(row[12].Replace('\u2212', '-')), 0.005);
         Assert.Equal(amperes * Ohms(16, 1.1), Number(Row(SettingTable.Of(Horn, "horn pressed").ToText(), "w4")[6]), 0.0005);
     }
 
