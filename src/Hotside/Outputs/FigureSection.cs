@@ -84,9 +84,20 @@ internal sealed record FigureSection(Circuit Circuit, SettingFigures Figures, Se
             ["in line", "", "amperes", "made for", "drop, V", "heat, W", ""],
             .. rows.Select(r => (r.Part, r.Amperes, Rated: RatingOf(r.Part))).Select(r => new[]
             {
-                r.Part.Id, r.Part.Title, Numbers.ThreeFigures(r.Amperes), r.Rated is { } rated ? Numbers.Plain(rated, 2) + " A" : "", DropOf(r.Part), HeatOf(r.Part), r.Amperes > r.Rated ? "over its rating" : "",
+                r.Part.Id, r.Part.Title, Numbers.ThreeFigures(r.Amperes), r.Rated is { } rated ? Numbers.Plain(rated, 2) + " A" : "", DropOf(r.Part), HeatOf(r.Part), Remark(r.Part, r.Amperes > r.Rated),
             }),
         ], 2, 3, 4, 5));
+    }
+
+    private string Remark(Part part, bool isOver) => string.Join(", ", new[] { isOver ? "over its rating" : "", Reading(part) }.Where(t => t.Length > 0));
+
+    // An ammeter shows a discharge where current leaves it on the side that is not the battery's.
+    private string Reading(Part part)
+    {
+        if (Figures.Elements.FirstOrDefault(e => e.Part == part && e.Element.Type == ElementType.Shunt) is not { } shunt || Circuit.Sources.FirstOrDefault(s => s.Part.IsStandingSource) is not { } battery) return "";
+        var nodes = Nodes.Of(Circuit, (other, element) => other != part && element.IsLink);
+        bool from = nodes.AreOne(battery.Feed, Nodes.NodeOf(part, shunt.Element.From)), to = nodes.AreOne(battery.Feed, Nodes.NodeOf(part, shunt.Element.To));
+        return from == to ? "" : from == shunt.Current.Amperes > 0 ? "shows a discharge" : "shows a charge";
     }
 
     private string HeatOf(Part part) => Numbers.Fixed(Figures.Elements.Where(e => e.Part == part && e.Element.IsInLine).Sum(e => Math.Abs(e.Voltage.Volts * e.Current.Amperes)), 2);

@@ -18,7 +18,7 @@ internal static class FigureText
     private const double LeastAmperes = 0.0005;
 
     /// <summary>What stands above and below figures: how they were come by.</summary>
-    public const string HowComeBy = "Worked out from ratings and wire sizes, at 20 °C and with full batteries where nothing else is said; nothing was measured. The workshop manual and local rules take precedence.";
+    public const string HowComeBy = "Worked out from ratings and wire sizes (AWG: copper by ASTM B258, 2 % for stranding; mm²: IEC 60228, class 5), at 20 °C and with full batteries where nothing else is said; nothing was measured. The workshop manual and local rules take precedence.";
 
     /// <summary>Where switches, conditions and relays stand that do not rest: <c>S1 pressed, K1 pulled</c>.</summary>
     public static string Standing(IEnumerable<SetPosition> positions, Circuit circuit)
