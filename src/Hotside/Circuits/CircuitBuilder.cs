@@ -105,7 +105,9 @@ public sealed class CircuitBuilder
     /// <exception cref="ArgumentException">There is no such setting or item, or the value is of another quantity.</exception>
     public CircuitBuilder Value(string setting, string of, IQuantity value)
     {
+        ArgumentNullException.ThrowIfNull(setting);
         ArgumentException.ThrowIfNullOrWhiteSpace(of);
+        ArgumentNullException.ThrowIfNull(value);
         int at = settings.FindIndex(s => s.Name == setting);
         if (at < 0) throw new ArgumentException($"There is no setting \"{setting}\"{NearestName.Suggestion(setting, settings.Select(s => s.Name))}", nameof(setting));
         SetValue set = new(of, value switch
