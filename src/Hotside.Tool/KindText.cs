@@ -35,7 +35,7 @@ internal static class KindText
         if (kind.HasCaseTerminal && kind.Terminals.All(t => !t.IsCase)) yield return Line("terminal", $"case    {(kind.Case == CaseKind.Grounded ? "stands on the chassis unless said otherwise" : "the shell")}");
         foreach (var element in kind.Elements) yield return Line("inside", Inside(element));
         foreach (var actuator in kind.Actuators) yield return Line("position", Position(actuator));
-        foreach (var rating in kind.Ratings) yield return Line("rating", $"{rating.Name}, of {string.Join(rating.IsOneEach ? ", then " : " and ", rating.Elements)}{(rating.Default is { } common ? $"; commonly {common}" : "")}");
+        foreach (var rating in kind.Ratings.Concat(kind.CommonRatings)) yield return Line("rating", $"{rating.Name}, of {string.Join(rating.IsOneEach ? ", then " : " and ", rating.Elements)}{(rating.Default is { } common ? $"; commonly {common}" : "")}");
         foreach (string option in kind.Options.OrderBy(o => o.Key, StringComparer.Ordinal).Select(o => $"{o.Key}: {o.Value}")) yield return Line("option", option);
         yield return Line("voltage", $"{kind.Voltage}: {Sensitivity.MeaningOfVoltage(kind.Voltage)}");
         yield return Line("polarity", $"{kind.Polarity}: {Sensitivity.MeaningOfPolarity(kind.Polarity)}");

@@ -23,7 +23,7 @@ internal static class FaultBenchmark
             var setting = EverythingOn(sizes.Circuit);
             var faults = CircuitFaults.Of(sizes, setting).Faults;
             var timing = Timing.Of(() => CircuitFaults.Of(sizes, setting));
-            var sizing = Timing.Of(() => SizeStudy.Of(study), warmUps: 1, runs: 3);
+            var sizing = Timing.Of(() => SizeStudy.Of(study) is { Before: not null, After: not null }, warmUps: 1, runs: 3);
             slowest = Math.Max(slowest, timing.Processor);
             output.WriteLine(FormattableString.Invariant(
                 $"  {seed,4}  {sizes.Circuit.Conductors.Length,10}  {faults.Length,6}  {faults.Count(f => !f.IsWithoutEffect),11}  {timing.Median,10:0.0}  {timing.Worst,8:0.0}  {timing.Processor,12:0.0}  {sizing.Median,10:0.0}"));

@@ -59,6 +59,8 @@ internal static class StudyCommand
         bool altered = job.Study.IsAltered;
         if (altered) Print(output, "Before, " + job.Alteration.Before.System, job.Study.Before, words);
         Print(output, (altered ? "After, " : "") + job.Alteration.After.System, job.Study.After, words);
+        if (job.Study.Before.Loads.Concat(job.Study.After.Loads).Any(l => l.IsApproximate))
+            output.WriteLine("(approximate): there are too many states to look at all of them, so some in which the load is on may be missing; sizes count such a load as on at any time, and --setting tells one state for certain");
         var named = job.Study.Before.Settings.Concat(job.Study.After.Settings).Select(s => s.Setting.Name).Distinct();
         var proposed = job.Study.Before.ProposedSettings.Union(job.Study.After.ProposedSettings).Where(n => !named.Contains(n)).ToLookup(n => n.EndsWith(" alone", StringComparison.Ordinal));
         output.WriteLine("Settings to ask for with --setting: " + string.Join(", ", named.Concat(proposed[false]).Select(n => $"\"{n}\"")) + (proposed[true].FirstOrDefault() is { } alone ? $"; and each load by itself, as \"{alone}\"" : ""));

@@ -217,7 +217,7 @@ public sealed class AlterationBuilder
     public Alteration Build()
     {
         var built = latest.Alteration ?? throw Refused(latest.Problems.First(p => p.Diagnostic.Severity >= Severity.Error).Diagnostic, null);
-        var kept = before.Settings.Where(s => settings.All(own => own.Name != s.Name)).Select(s => SettingsAfter.Of(s, latest.Parts));
+        var kept = before.Settings.Where(s => settings.All(own => own.Name != s.Name)).Select(s => SettingsAfter.Of(s, latest.Parts, built.After.Conductors));
         return built.With(before.Settings, [.. kept, .. settings]);
     }
 

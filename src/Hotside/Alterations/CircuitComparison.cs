@@ -119,7 +119,7 @@ internal sealed class CircuitComparison
     {
         var half = WireMaterial.Half(old.Wire);
         var to = Carried(old.To);
-        if (now.Wire != half || Carried(old.From) != now.From || to is null || to == now.To || now.To.Part is not { } inserted) return null;
-        return fresh.FirstOrDefault(c => c.To == to && c.From.Part == inserted && c.From != now.To && c.Wire == half);
+        if (WireMaterial.Half(now.Wire) != half || now.Wire.LengthInMetres is not null || now.Wire.ResistanceInOhms is not null || Carried(old.From) != now.From || to is null || to == now.To || now.To.Part is not { } inserted) return null;
+        return fresh.FirstOrDefault(c => c.To == to && c.From.Part == inserted && c.From != now.To && c.Wire with { JointAtToInOhms = null } == half);
     }
 }

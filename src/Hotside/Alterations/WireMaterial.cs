@@ -16,6 +16,9 @@ internal static class WireMaterial
             IsBraid = said.IsBraid || (old.IsBraid && said.Colour is null),
             LengthInMetres = said.LengthInMetres ?? old.LengthInMetres,
             ResistanceInOhms = said.ResistanceInOhms ?? (isNewCopper || said.LengthInMetres is not null ? null : old.ResistanceInOhms),
+            JointAtFromInOhms = isNewCopper || said.LengthInMetres is not null ? null : old.JointAtFromInOhms,
+            JointAtToInOhms = isNewCopper || said.LengthInMetres is not null ? null : old.JointAtToInOhms,
+            TemperatureInCelsius = said.TemperatureInCelsius ?? old.TemperatureInCelsius,
             Insulation = said.Insulation ?? old.Insulation,
             Loom = said.Loom ?? old.Loom,
             Name = said.Name ?? old.Name,
@@ -25,8 +28,15 @@ internal static class WireMaterial
         };
     }
 
+    /// <summary>A conductor whose joint is made anew at its first end, its second end or both: the bad one is gone.</summary>
+    public static Wire Remade(Wire wire, bool atFrom, bool atTo) => wire with
+    {
+        JointAtFromInOhms = atFrom ? null : wire.JointAtFromInOhms,
+        JointAtToInOhms = atTo ? null : wire.JointAtToInOhms,
+    };
+
     /// <summary>Either half of a cut conductor: the same copper, but nobody has measured the halves yet.</summary>
-    public static Wire Half(Wire whole) => whole with { LengthInMetres = null, ResistanceInOhms = null };
+    public static Wire Half(Wire whole) => whole with { LengthInMetres = null, ResistanceInOhms = null, JointAtFromInOhms = null, JointAtToInOhms = null };
 
     /// <summary>Whether it is another wire to the eye: another size or colour.</summary>
     public static bool LooksDifferent(Wire a, Wire b) => a.Size != b.Size || a.Colour != b.Colour || a.IsBraid != b.IsBraid;
@@ -35,7 +45,12 @@ internal static class WireMaterial
     public static bool IsAnother(Wire old, Wire now) =>
         LooksDifferent(old, now) || Differ(old.LengthInMetres, now.LengthInMetres) || Differ(old.ResistanceInOhms, now.ResistanceInOhms)
         || (old.Insulation is not null && now.Insulation is not null && old.Insulation != now.Insulation)
-        || (old.Condition is not (null or WireCondition.Good) && now.Condition is (null or WireCondition.Good));
+        || (old.Condition is not (null or WireCondition.Good) && now.Condition is (null or WireCondition.Good))
+        || IsRemade(old, now);
+
+    /// <summary>Whether a bad joint of the old one is not on the new one.</summary>
+    public static bool IsRemade(Wire old, Wire now) =>
+        (old.JointAtFromInOhms is not null && now.JointAtFromInOhms is null) || (old.JointAtToInOhms is not null && now.JointAtToInOhms is null);
 
     // A figure that only one side has was measured later or forgotten; it makes no other wire.
     private static bool Differ(double? old, double? now) => old is not null && now is not null && old != now;

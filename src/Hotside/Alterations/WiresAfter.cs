@@ -117,7 +117,7 @@ internal sealed class WiresAfter
         {
             From = to[0] ?? (isWhole ? Stays(old.Id, old.From) : old.From),
             To = to[1] ?? (isWhole ? Stays(old.Id, old.To) : old.To),
-            Wire = move.Wire is null ? old.Wire : WireMaterial.Renewed(old.Wire, move.Wire),
+            Wire = WireMaterial.Remade(move.Wire is null ? old.Wire : WireMaterial.Renewed(old.Wire, move.Wire), to[0] is not null, to[1] is not null),
         };
         if (isWhole) CheckEnds(moved, spot);
         return moved;
@@ -147,7 +147,8 @@ internal sealed class WiresAfter
         var (from, to) = (Stays(old.Id, old.From), Stays(old.Id, old.To));
         if (first is not { } a || second is not { } b) return old with { From = from, To = to };
         CutEnds[old.Id] = (a, b);
-        var (kept, half) = (old with { From = from, To = a, Wire = wire }, new Conductor(cut.NewId, b, to, wire));
+        var (kept, half) = (old with { From = from, To = a, Wire = wire with { JointAtFromInOhms = old.Wire.JointAtFromInOhms } },
+            new Conductor(cut.NewId, b, to, wire with { JointAtToInOhms = old.Wire.JointAtToInOhms }));
         CheckEnds(kept, spot);
         CheckEnds(half, spot);
         halves[old.Id] = half;

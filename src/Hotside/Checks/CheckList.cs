@@ -63,6 +63,8 @@ internal static class CheckList
         ConnectorLoad.Of,
         CrowdedStud.Of,
         BadWire.Of,
+        BadJointKept.Of,
+        HotPlace.Of,
         HalfConnector.Of,
         OneEndOnly.Of,
         LiveMagneto.Of,

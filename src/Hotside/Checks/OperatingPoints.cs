@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using Hotside.Circuits;
 using Hotside.Solving;
 using Hotside.Studies;
+using Hotside.Studies.Figures;
 
 namespace Hotside.Checks;
 
@@ -74,30 +75,9 @@ internal sealed class OperatingPoints
     private IEnumerable<OperatingPoint> EachLoad() => study.Loads.Where(l => !l.Element.IsInternal && !l.Control.Any.IsEmpty)
         .Select(l => PointOf(l.Control.IsAlways ? "with everything off" : "when " + Words(l.Control.Any[0]), SettingOf(l)) is { } point ? point with { For = l } : null).OfType<OperatingPoint>();
 
-    // Greatest first: what excludes each other leaves the greater one on. A starter is left out, and what only a running engine gives too.
-    private IEnumerable<OperatingPoint> Everything()
-    {
-        Dictionary<Variable, ImmutableArray<string>> allowed = [];
-        foreach (var load in study.Loads.Where(l => !l.Element.IsInternal && !l.Part.IsStarter(l.Element) && !IsForStarter(l)).OrderByDescending(RatedAmperes))
-            foreach (var combination in load.Control.Any)
-            {
-                var merged = combination.All.Select(s => (s.Variable, Left: allowed.TryGetValue(s.Variable, out var had) ? [.. had.Intersect(s.Positions)] : s.Positions)).ToArray();
-                if (merged.Any(m => m.Left.IsEmpty)) continue;
-                foreach (var (variable, left) in merged) allowed[variable] = left;
-                break;
-            }
-        var positions = study.Circuit.Variables.Where(v => allowed.ContainsKey(v) && v != engine).Select(v => new SetPosition(v.Part, v.Actuator.Name, allowed[v][0]));
-        return Both("with everything on", new("", [.. positions], []));
-    }
-
-    // A relay that feeds a starter, and what only cranking feeds.
-    private bool IsForStarter(LoadStudy load) =>
-        study.Loads.Any(l => l.Part.IsStarter(l.Element) && (l.Chain.Contains(load.Part.Id) || (l.Part.Id == load.Part.Id && l.Element.Name != load.Element.Name)));
-
-    private double RatedAmperes(LoadStudy load) => Ratings.GetValueOrDefault((load.Part.Id, load.Element.Name));
-
-    private Dictionary<(string Part, string Element), double> Ratings =>
-        field ??= (Solve(new("", [], []))?.Elements ?? []).ToDictionary(e => (e.Part.Id, e.Element.Name), e => e.RatedAmperes);
+    // The same positions as the setting of that name has in figures and budgets.
+    private IEnumerable<OperatingPoint> Everything() =>
+        Both("with everything on", new("", [.. new MostDrawn(study, []).Positions.Where(p => engine is null || p.Part is not null || p.Actuator != engine.Actuator.Name)], []));
 
     private IEnumerable<OperatingPoint> Both(string when, Setting setting)
     {

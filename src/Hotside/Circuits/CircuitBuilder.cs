@@ -94,6 +94,36 @@ public sealed class CircuitBuilder
         return this;
     }
 
+    /// <summary>
+    /// Gives a value within a setting: a resistance to a sender; a ratio to a battery's id or <c>charge</c>; a temperature to a conductor's id, <c>wires</c>, <c>engine bay</c> or
+    /// <c>windings</c>; a speed to a machine's id or to the condition that drives it, such as <c>engine</c>.
+    /// </summary>
+    /// <param name="setting">The name of a setting that is there.</param>
+    /// <param name="of">What is given the value.</param>
+    /// <param name="value">An <see cref="ElectricResistance"/>, <see cref="Ratio"/>, <see cref="Temperature"/> or <see cref="RotationalSpeed"/>.</param>
+    /// <returns>This builder.</returns>
+    /// <exception cref="ArgumentException">There is no such setting or item, or the value is of another quantity.</exception>
+    public CircuitBuilder Value(string setting, string of, IQuantity value)
+    {
+        ArgumentNullException.ThrowIfNull(setting);
+        ArgumentException.ThrowIfNullOrWhiteSpace(of);
+        ArgumentNullException.ThrowIfNull(value);
+        int at = settings.FindIndex(s => s.Name == setting);
+        if (at < 0) throw new ArgumentException($"There is no setting \"{setting}\"{NearestName.Suggestion(setting, settings.Select(s => s.Name))}", nameof(setting));
+        SetValue set = new(of, value switch
+        {
+            ElectricResistance ohms => new(ohms.Ohms, Unit.Ohm),
+            Ratio part => new(part.Percent, Unit.Percent),
+            Temperature warm => new(warm.DegreesCelsius, Unit.Celsius),
+            RotationalSpeed speed => new(speed.RevolutionsPerMinute, Unit.TurnsPerMinute),
+            _ => throw new ArgumentException("A value is a resistance, a ratio, a temperature or a speed.", nameof(value)),
+        });
+        if (!set.IsTaken(parts, conductors))
+            throw new ArgumentException($"There is no \"{of}\" that takes such a value{NearestName.Suggestion(of, parts.Select(p => p.Id).Concat(conductors.Select(c => c.Id)))}", nameof(of));
+        settings[at] = settings[at] with { Values = [.. settings[at].Values.Where(v => v.Part != of || v.Quantity.Unit != set.Quantity.Unit), set] };
+        return this;
+    }
+
     /// <summary>Adds a named sequence of settings, each from where the one before left the relays.</summary>
     /// <param name="name">Its name.</param>
     /// <param name="settings">The names of settings that are there, at least one; <c>all off</c> is always there.</param>

@@ -16,6 +16,9 @@ public sealed record Element(string Name, ElementType Type, string From, string 
     /// <summary>Whether a dropper holds its output against the case.</summary>
     public bool IsAgainstCase { get; init; }
 
+    /// <summary>The terminal that a dropper holds its output against, where that is not the case; <see langword="null"/>: the return of the vehicle.</summary>
+    public string? Against { get; init; }
+
     /// <summary>Whether it is no load of its own in tables.</summary>
     public bool IsInternal { get; init; }
 

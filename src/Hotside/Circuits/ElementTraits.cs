@@ -29,6 +29,9 @@ internal enum ElementTraits
 
     /// <summary>A load with a converter in it, which draws the same power at any voltage.</summary>
     ConstantPower = 128,
+
+    /// <summary>A dropper whose output is its first end: current comes out of the vehicle's return and runs back to the feed, as where plus is grounded.</summary>
+    HoldsFirst = 256,
 }
 
 /// <summary>The traits as words of a kind's data.</summary>
@@ -39,5 +42,6 @@ internal static class ElementTraitWords
     [
         ("fan", ElementTraits.Fan), ("series", ElementTraits.Series), ("gas-filled", ElementTraits.GasFilled), ("vacuum", ElementTraits.Vacuum), ("bridge", ElementTraits.Bridge),
         ("solar", ElementTraits.Solar), ("pulsing", ElementTraits.Pulsing), ("constant power", ElementTraits.ConstantPower),
+        ("holds first end", ElementTraits.HoldsFirst),
     ];
 }

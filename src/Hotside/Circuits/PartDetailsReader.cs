@@ -49,12 +49,12 @@ internal static class PartDetailsReader
     private static void Check(PartKind kind, Rating rating)
     {
         if (rating.Name == "ways") return;
-        var rule = kind.Ratings.FirstOrDefault(r => r.Name == rating.Name)
+        var rule = kind.RatingNamed(rating.Name)
             ?? throw Refused($"{Start(kind)} has no rating \"{rating.Name}\"{NearestName.Suggestion(rating.Name, kind.Ratings.Select(r => r.Name))}");
         if (rule.Unit != rating.Quantity.Unit)
             throw Refused($"The rating \"{rating.Name}\" is in {QuantityText.Symbol(rule.Unit)}, not in {QuantityText.Symbol(rating.Quantity.Unit)}.");
         if (!rule.IsInRange(rating.Quantity))
-            throw Refused($"The rating \"{rating.Name}\" must be {(rule.Unit == Unit.Ohm ? "0 or more" : "above 0")}, not {rating.Quantity}.");
+            throw Refused($"The rating \"{rating.Name}\" must be {(rule.Unit == Unit.Ohm ? "0 or more" : rule.Unit == Unit.Percent ? "0 to 100" : "above 0")}, not {rating.Quantity}.");
         if (rating.Quantity.Values.Length > rule.MostValues)
             throw Refused($"The rating \"{rating.Name}\" of {kind.WithArticle()} takes {(rule.MostValues == 1 ? "one value" : $"{rule.MostValues} values at most")}, not {rating.Quantity}.");
     }

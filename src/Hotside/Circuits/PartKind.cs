@@ -102,9 +102,35 @@ public sealed record PartKind(string Id)
         return Elements.FirstOrDefault(e => e.Name == name);
     }
 
+    /// <summary>The rating of a name, its own or one of those that every kind with such elements has.</summary>
+    internal RatingRule? RatingNamed(string name) => Ratings.FirstOrDefault(r => r.Name == name) ?? CommonRatings.FirstOrDefault(r => r.Name == name);
+
+    /// <summary>
+    /// Ratings that no kind need list: for what part of the time a load is on, an element each; what contacts, fuses and breakers have in ohms, where the kind has no rating for that.
+    /// </summary>
+    public ImmutableArray<RatingRule> CommonRatings
+    {
+        get
+        {
+            ImmutableArray<string> loads = [.. Elements.Where(e => e.IsConsumer && !e.IsInternal).Select(e => e.Name)];
+            ImmutableArray<string> contacts =
+            [
+                .. Elements.Where(e => e.Type is ElementType.Contact or ElementType.Fuse or ElementType.Breaker && Ratings.All(r => r.Unit != Unit.Ohm || !r.Elements.Contains(e.Name))).Select(e => e.Name),
+            ];
+            return
+            [
+                .. loads.IsEmpty ? Array.Empty<RatingRule>() : [new(RatingRule.Duty, Unit.Percent, loads, loads.Length > 1)],
+                .. contacts.IsEmpty ? Array.Empty<RatingRule>() : [new(RatingRule.ContactOhms, Unit.Ohm, contacts, contacts.Length > 1)],
+            ];
+        }
+    }
+
     /// <summary>The ratings of a unit that belong to an element; one that is named ("coil A") is meant for it in particular and comes before a main one.</summary>
     internal IEnumerable<RatingRule> RulesOf(string element, Unit unit) =>
-        Ratings.Where(r => r.Unit == unit && !r.IsAside && r.Elements.Contains(element)).OrderBy(r => r.IsMain ? 1 : 0);
+        OwnRulesOf(element, unit) is { Length: > 0 } own ? own : unit is Unit.Percent or Unit.Ohm ? CommonRatings.Where(r => r.Unit == unit && r.Elements.Contains(element)) : [];
+
+    private RatingRule[] OwnRulesOf(string element, Unit unit) =>
+        [.. Ratings.Where(r => r.Unit == unit && !r.IsAside && r.Elements.Contains(element)).OrderBy(r => r.IsMain ? 1 : 0)];
 
     /// <summary>The kind with its repeated terminals and elements written out for a number of ways; itself when it has no ways.</summary>
     /// <param name="ways">The number of ways, within <see cref="Ways"/>.</param>

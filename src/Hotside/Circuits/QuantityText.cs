@@ -25,6 +25,9 @@ internal static class QuantityText
         Unit.Awg => "AWG",
         Unit.SquareMillimetre => "mm²",
         Unit.Ways => "ways",
+        Unit.Celsius => "°C",
+        Unit.Percent => "%",
+        Unit.TurnsPerMinute => "rpm",
         _ => throw new ArgumentOutOfRangeException(nameof(unit), unit, "There is no such unit."),
     };
 

@@ -15,12 +15,15 @@ public sealed record RatingRule(string Name, Unit Unit, ImmutableArray<string> E
     /// <summary>Words that begin the name of a rating which tells of another state than the rated one: a motor that stands, a resistor before it is warm, a machine that turns slowly.</summary>
     internal const string Stall = "stall", Cold = "cold", Low = "low";
 
+    /// <summary>Ratings that no kind need list.</summary>
+    internal const string Duty = "duty %", ContactOhms = "contact ohm";
+
     /// <summary>Whether it tells of another state than the rated one.</summary>
     internal bool IsAside => Name.Split(' ')[0] is Stall or Cold or Low;
 
-    /// <summary>Whether a value may be rated so: above 0, a resistance 0 or more.</summary>
+    /// <summary>Whether a value may be rated so: above 0, a resistance 0 or more, a part 0 to 100 %.</summary>
     internal bool IsInRange(StatedValue stated) =>
-        stated.Values.Concat(stated.UpTo is { } top ? [top] : []).All(v => v > 0 || (v == 0 && Unit is Unit.Ohm) || Unit is Unit.Awg);
+        stated.Values.Concat(stated.UpTo is { } top ? [top] : []).All(v => (v > 0 && (Unit != Unit.Percent || v <= 100)) || (v == 0 && Unit is Unit.Ohm or Unit.Percent) || Unit is Unit.Awg or Unit.Celsius);
 
     /// <summary>What a statement says of one of the elements.</summary>
     internal double ValueFor(string element, StatedValue stated) => stated.Values[IsOneEach ? Math.Min(Elements.IndexOf(element), stated.Values.Length - 1) : 0];

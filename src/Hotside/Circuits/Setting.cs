@@ -56,7 +56,37 @@ public sealed record SetPosition(string? Part, string Actuator, string Position)
     }
 }
 
-/// <summary>A sender given a value.</summary>
-/// <param name="Part">The part's id.</param>
+/// <summary>
+/// A value that a setting gives: ohms to a sender, a charge to a battery (<c>G1 60 %</c>) or to all (<c>charge 60 %</c>), a temperature to a conductor, to <c>wires</c>, to the
+/// <c>engine bay</c> or to <c>windings</c>, turns a minute to a machine or to a condition that machines share (<c>engine 700 rpm</c>).
+/// </summary>
+/// <param name="Part">The id of the part or conductor, or the word.</param>
 /// <param name="Quantity">The value.</param>
-public sealed record SetValue(string Part, StatedValue Quantity);
+public sealed record SetValue(string Part, StatedValue Quantity)
+{
+    /// <summary>Words for what is given a value and is neither part nor conductor.</summary>
+    internal const string Charge = "charge", Wires = "wires", EngineBay = "engine bay", Windings = "windings";
+
+    /// <summary>Whether it is of no single part or conductor.</summary>
+    internal bool IsGeneral(IEnumerable<Part> parts) => Quantity.Unit switch
+    {
+        Unit.Percent => Part == Charge,
+        Unit.Celsius => Part is Wires or EngineBay or Windings,
+        Unit.TurnsPerMinute => parts.Any(p => p.Kind.Actuators.Any(a => a.IsShared && a.Name == Part)),
+        _ => false,
+    };
+
+    /// <summary>Whether there is what it gives a value to.</summary>
+    internal bool IsThere(IEnumerable<Part> parts, IEnumerable<Conductor> conductors) =>
+        IsGeneral(parts) || (Quantity.Unit == Unit.Celsius && conductors.Any(c => c.Id == Part)) || parts.Any(p => p.Id == Part);
+
+    /// <summary>Whether what it gives a value to takes one in its unit.</summary>
+    internal bool IsTaken(IEnumerable<Part> parts, IEnumerable<Conductor> conductors) =>
+        IsGeneral(parts) || (Quantity.Unit == Unit.Celsius ? conductors.Any(c => c.Id == Part) : parts.FirstOrDefault(p => p.Id == Part) is { } part && Quantity.Unit switch
+        {
+            Unit.Ohm => part.Kind.Elements.Any(e => e.Type is ElementType.Sender or ElementType.Resistor),
+            Unit.Percent => part.IsStandingSource,
+            Unit.TurnsPerMinute => part.Kind.Elements.Any(e => e is { IsSource: true, When: not null }),
+            _ => false,
+        });
+}

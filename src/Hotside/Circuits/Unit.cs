@@ -29,4 +29,13 @@ public enum Unit
 
     /// <summary>A number of ways of a connector or block.</summary>
     Ways,
+
+    /// <summary>Degrees Celsius.</summary>
+    Celsius,
+
+    /// <summary>Per cent.</summary>
+    Percent,
+
+    /// <summary>Turns a minute.</summary>
+    TurnsPerMinute,
 }

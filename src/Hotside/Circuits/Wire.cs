@@ -58,6 +58,25 @@ public sealed record Wire
         init => field = value is null or >= 0 and < double.PositiveInfinity ? value : throw new ArgumentOutOfRangeException(nameof(value), value, "A resistance is 0 or more.");
     }
 
+    /// <summary>What a bad joint at its first end adds in ohms, 0 or more; <see langword="null"/>: a good joint.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">It is below 0.</exception>
+    public double? JointAtFromInOhms { get; init => field = CheckedJoint(value); }
+
+    /// <summary>What a bad joint at its second end adds in ohms, 0 or more; <see langword="null"/>: a good joint.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">It is below 0.</exception>
+    public double? JointAtToInOhms { get; init => field = CheckedJoint(value); }
+
+    /// <summary>The temperature where it runs in °C; <see langword="null"/> when not said.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">No copper wire works at such a temperature.</exception>
+    public double? TemperatureInCelsius
+    {
+        get;
+        init => field = value is null or >= LeastCelsius and <= MostCelsius ? value : throw new ArgumentOutOfRangeException(nameof(value), value, "A temperature is from -60 to 250 °C.");
+    }
+
+    /// <summary>What a temperature may be in °C.</summary>
+    internal const double LeastCelsius = -60, MostCelsius = 250;
+
     /// <summary>The class of insulation, such as <c>GPT</c>.</summary>
     public string? Insulation { get; init => field = FreeText.Checked(value, nameof(value)); }
 
@@ -75,6 +94,12 @@ public sealed record Wire
 
     /// <summary>The state of an old conductor; <see langword="null"/> when nobody looked.</summary>
     public WireCondition? Condition { get; init; }
+
+    private static double? CheckedJoint(double? ohms) =>
+        ohms is null or >= 0 and < double.PositiveInfinity ? ohms : throw new ArgumentOutOfRangeException(nameof(ohms), ohms, "A resistance is 0 or more.");
+
+    /// <summary>Whether it runs in the engine space, as its place says.</summary>
+    internal bool IsInEngineSpace => Place?.Contains("engine", StringComparison.OrdinalIgnoreCase) == true;
 
     /// <summary>Size and colour as they stand in a wire label: <c>14 RD/WH</c>, <c>1/0 braid</c>; empty when neither is known.</summary>
     public string Label => string.Join(' ', new[] { Size?.Label, IsBraid ? "braid" : Colour?.ToString() }.Where(s => !string.IsNullOrEmpty(s)));

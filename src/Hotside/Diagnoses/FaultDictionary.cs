@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Hotside.Circuits;
 using Hotside.Sizing.Guards;
+using Hotside.Sizing.Tables;
 using Hotside.Solving;
 using Hotside.Solving.Laws;
 using Hotside.Solving.Relays;
@@ -16,8 +17,8 @@ internal sealed class FaultDictionary
     // How many circuits a little off are drawn; each cell takes four of them.
     private const int Drawn = 12;
 
-    // A fuse opens above so many times its rating; one without a rating is taken for this (own choice).
-    private const double OpensAt = 2, UsualRating = 15;
+    // A fuse without a rating is taken for this (own choice).
+    private const double UsualRating = 15;
 
     // A starter with more turns, or tries to (own choice).
     private const double LeastAmperes = 1e-6, CrankingAmperes = 5;
@@ -148,7 +149,7 @@ internal sealed class FaultDictionary
                 var solver = fault.Crossed ?? bench.Solver;
                 // The one that carries most of its rating opens first, and spares those before it.
                 double Multiple(int fuse) => Math.Abs(solver.AmperesOf(at, fuses[fuse])) / (Protection.RatingOf(fuses[fuse]) ?? UsualRating);
-                int[] over = [.. Enumerable.Range(0, fuses.Length).Where(f => !open.Contains(f) && Multiple(f) > OpensAt)];
+                int[] over = [.. Enumerable.Range(0, fuses.Length).Where(f => !open.Contains(f) && Multiple(f) > OpeningTime.OpensSoon)];
                 if (over.Length > 0)
                 {
                     open = open.Add(over.MaxBy(Multiple));

@@ -46,7 +46,8 @@ public sealed record CircuitFaults
         ArgumentNullException.ThrowIfNull(conductor);
         var sizing = sizes.Conductor(conductor);
         FaultSolver solver = new(sizes, Checked(joint)) { AsksHot = true };
-        return new([.. solver.Of(sizes.Circuit.Conductors.IndexOf(sizing.Conductor), setting ?? Worst(sizes.Circuit, sizing))]);
+        int index = sizes.Circuit.Conductors.IndexOf(sizing.Conductor);
+        return new([.. solver.Of(index, setting ?? solver.Worst.Of(index))]);
     }
 
     /// <summary>Each conductor's faults in the setting in which it carries most.</summary>
@@ -57,13 +58,7 @@ public sealed record CircuitFaults
     {
         ArgumentNullException.ThrowIfNull(sizes);
         FaultSolver solver = new(sizes, Checked(joint));
-        return new([.. sizes.Conductors.SelectMany((c, i) => solver.Of(i, Worst(sizes.Circuit, c)))]);
-    }
-
-    private static Setting Worst(Circuit circuit, ConductorSizing sizing)
-    {
-        var moved = sizing.Positions.Where(p => circuit.Variables.First(v => v.Part == p.Part && v.Actuator.Name == p.Actuator).Actuator.Rest != p.Position).ToImmutableArray();
-        return new(moved.IsEmpty ? "at rest" : string.Join(", ", moved.Select(circuit.TextOf)), moved, []);
+        return new([.. sizes.Conductors.SelectMany((_, i) => solver.Of(i, solver.Worst.Of(i)))]);
     }
 
     private static double Checked(ElectricResistance? joint) => joint is not { } given ? UsualJointOhms

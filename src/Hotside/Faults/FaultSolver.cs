@@ -35,7 +35,11 @@ internal sealed class FaultSolver
         shorts = new(sizes, solver);
         effects = new(model);
         runs = SeriesRuns.Of(model);
+        Worst = new(sizes, (setting, conductor) => Math.Abs(solver.AmperesOf(HealthyIn(setting), conductor)));
     }
+
+    /// <summary>For each conductor the setting in which its faults show most.</summary>
+    public WorstSettings Worst { get; }
 
     /// <summary>Whether currents with warm conductors are told even where no figure hangs on them.</summary>
     public bool AsksHot { get; init; }

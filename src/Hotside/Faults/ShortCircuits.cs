@@ -38,10 +38,10 @@ internal sealed class ShortCircuits
         firstShort = solver.Model.Network.Edges.Length;
         devices =
         [
-            .. solver.Model.Elements.Where(e => e.Element.Type is ElementType.Fuse or ElementType.Breaker).Select(e => (e, Protection.RatingOf(e) ?? Needed(e)))
+            .. solver.Model.Elements.Where(e => e.Element.Type is ElementType.Fuse or ElementType.Breaker).Select(e => (e, DeviceTimes.RatingOf(e) ?? Needed(e)))
                 .Where(d => d.Item2 is not null).Select(d => (d.e, d.Item2!.Value)),
         ];
-        warmFactors = [.. sizes.Conductors.Select(c => c.Conductor.Wire.ResistanceInOhms is null ? CopperResistance.FactorAt(c.Insulation.Celsius) : 1)];
+        warmFactors = [.. sizes.Conductors.Select(c => c.Conductor.Wire.ResistanceInOhms is null ? CopperResistance.FactorAt(c.Insulation.Celsius) / CopperResistance.FactorAt(c.Conductor.Wire.TemperatureInCelsius ?? CopperResistance.TableCelsius) : 1)];
     }
 
     /// <summary>A short of a node.</summary>
@@ -98,11 +98,9 @@ internal sealed class ShortCircuits
         var (element, rating) = device;
         double amperes = Math.Abs(solver.AmperesOf(point, element)), multiple = amperes / rating, least = multiple;
         FuseOpening opening = new(element.Part.Id, ElectricCurrent.FromAmperes(rating), ElectricCurrent.FromAmperes(amperes));
-        // Nothing is known of the times of a breaker or a link.
-        if (element.Element.Type != ElementType.Fuse || element.Part.Rated(element.Element.Name, Unit.Awg) is not null) return opening;
+        if (!DeviceTimes.AreKnown(element)) return opening;
         if (asksHot || multiple < HotMattersBelow) least = Math.Abs(solver.AmperesOf(Held(node, healthy, opened, isHot: true, point), element)) / rating;
-        var pattern = OpeningTime.PatternOf(rating);
-        var (soon, late) = (OpeningTime.At(pattern, multiple), OpeningTime.At(pattern, least));
+        var (soon, late) = (DeviceTimes.At(element, rating, amperes), DeviceTimes.At(element, rating, least * rating));
         return opening with
         {
             Earliest = Duration.FromSeconds(soon?.Least ?? 0), Latest = late?.Most is { } most ? Duration.FromSeconds(most) : null, MayNeverOpen = late?.Most is null,

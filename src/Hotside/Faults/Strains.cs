@@ -37,7 +37,9 @@ internal sealed class Strains(CircuitSizes sizes, StateSolver solver)
         sizes.Conductors.Where((c, i) => GoesOn(point, healthy, i) && Math.Abs(solver.AmperesOf(point, i)) > ShortTimes * (c.Allowed?.Alone ?? c.Worst.Amperes + 1)).Any();
 
     private bool GoesOn(StatePoint after, StatePoint healthy, int conductor) =>
-        Math.Abs(solver.AmperesOf(after, conductor)) is var amperes && amperes >= LeastAmperes && amperes >= MoreThanHealthy * Math.Abs(solver.AmperesOf(healthy, conductor));
+        Math.Abs(solver.AmperesOf(after, conductor)) is var amperes && amperes >= LeastAmperes && amperes >= MoreThanHealthy * Math.Abs(solver.AmperesOf(healthy, conductor))
+        // What a battery takes more once a load is off is no fault's current.
+        && amperes > (sizes.Conductors[conductor].Allowed?.Alone ?? 0);
 
     private static ConductorStrain Of(ConductorSizing sizing, double amperes, double volts, FuseOpening? opening)
     {
@@ -51,7 +53,7 @@ internal sealed class Strains(CircuitSizes sizes, StateSolver solver)
             return strain with { LetThrough = most, Survival = most <= stands ? Survival.Survives : least > stands ? Survival.Overheats : Survival.NotShown };
         }
         if (sizing.Allowed is not { } allowed) return strain;
-        // Nothing is known of the times of a breaker or link but that it opens well above its rating.
+        // Nothing is known of the times of a link without its gauge but that it opens well above its rating.
         if (opening is { Earliest: null }) return Lasting(strain, sizing, Math.Min(amperes, OpeningTime.Opens * opening.Rating.Amperes), allowed.Amperes, isKnown: false);
         return Lasting(strain, sizing, amperes, allowed.Amperes, isKnown: true);
     }

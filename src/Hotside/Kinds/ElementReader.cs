@@ -8,6 +8,8 @@ namespace Hotside.Kinds;
 /// <summary>Reads an element: <c>main: contact, B to M, items, when plunger pulled</c>.</summary>
 internal static class ElementReader
 {
+    private const string Against = "against ";
+
     private static readonly string[] Items =
         ["one way", "either polarity", "against case", "internal", "not a control", .. ElementTraitWords.All.Select(t => t.Word)];
 
@@ -54,9 +56,10 @@ internal static class ElementReader
             problems.Add(KindProblems.UnknownType.At(items[0].Span, items[0].Text) with { Hint = Names.Meant(items[0].Text, Enum.GetNames<ElementType>().Select(n => n.ToLowerInvariant())) });
             return null;
         }
-        foreach (var item in items.Skip(2).Where(i => !Items.Contains(i.Text)))
+        string? against = items.Skip(2).Select(i => i.Text).FirstOrDefault(t => t.StartsWith(Against, StringComparison.Ordinal) && !Items.Contains(t))?[Against.Length..];
+        foreach (var item in items.Skip(2).Where(i => !Items.Contains(i.Text) && i.Text != Against + against))
             problems.Add(KindProblems.UnknownItem.At(item.Span, item.Text, "an element") with { Hint = Names.Meant(item.Text, Items) });
-        foreach (string end in ends.Where(e => !IsEnd(e, kind)))
+        foreach (string end in ends.Concat(against is null ? [] : [against]).Where(e => !IsEnd(e, kind)))
             problems.Add(KindProblems.UnknownEnd.At(items[1].Span, name.Value, end) with { Hint = Names.Meant(end, kind.Terminals.Select(t => t.Name).Concat(kind.InnerNodes).Append("case")) });
         bool Has(string item) => items.Skip(2).Any(i => i.Text == item);
         return new(name.Value, type, ends[0], ends[1])
@@ -64,6 +67,7 @@ internal static class ElementReader
             IsOneWay = Has("one way"),
             TakesEitherPolarity = Has("either polarity"),
             IsAgainstCase = Has("against case"),
+            Against = against,
             IsInternal = Has("internal"),
             IsNoControl = Has("not a control"),
             Traits = ElementTraitWords.All.Where(t => Has(t.Word)).Aggregate(ElementTraits.None, (all, t) => all | t.Trait),

@@ -49,6 +49,7 @@ internal static class KindWriter
         if (element.IsOneWay) items.Add("one way");
         if (element.TakesEitherPolarity) items.Add("either polarity");
         if (element.IsAgainstCase) items.Add("against case");
+        if (element.Against is { } terminal) items.Add("against " + terminal);
         if (element.IsInternal) items.Add("internal");
         if (element.IsNoControl) items.Add("not a control");
         items.AddRange(ElementTraitWords.All.Where(t => element.Traits.HasFlag(t.Trait)).Select(t => t.Word));

@@ -7,6 +7,11 @@ namespace Hotside.Notation;
 /// <summary>Reads <c>[Nx]number[/number…][..number] unit</c> in American and British spelling.</summary>
 internal static partial class QuantityReader
 {
+    private const string Fahrenheit = "°F";
+
+    // The zero of degrees Fahrenheit lies 32 of them below that of degrees Celsius.
+    private const double FreezingFahrenheit = 32;
+
     // Unit spellings with the factor to the unit in which values are stored. Feet: 0.3048 m (international foot, 1959).
     private static readonly (string[] Spellings, Unit Unit, double Factor)[] Units =
     [
@@ -19,6 +24,8 @@ internal static partial class QuantityReader
         (["ft", "foot", "feet"], Unit.Metre, 0.3048), (["in", "inch", "inches"], Unit.Metre, 0.0254),
         (["AWG", "gauge"], Unit.Awg, 1), (["mm²", "mm2", "sqmm", "sq mm", "square millimetres", "square millimeters"], Unit.SquareMillimetre, 1),
         (["ways", "way"], Unit.Ways, 1),
+        (["°C", "degC", "deg C"], Unit.Celsius, 1), ([Fahrenheit, "degF", "deg F"], Unit.Celsius, 1 / 1.8),
+        (["%", "percent", "per cent"], Unit.Percent, 1), (["rpm", "/min", "1/min"], Unit.TurnsPerMinute, 1),
     ];
 
     /// <summary>The unit spellings, for a hint.</summary>
@@ -54,8 +61,9 @@ internal static partial class QuantityReader
             return null;
         }
         if (known.Unit == Unit.Awg) return Gauge(number, out problem);
-        double[] values = [.. number.Split('/').Select(n => Value(n) * known.Factor)];
-        double? upTo = match.Groups["upto"] is { Success: true } range ? Value(range.Value) * known.Factor : null;
+        double Scaled(string figure) => (Value(figure) - (known.Spellings[0] == Fahrenheit ? FreezingFahrenheit : 0)) * known.Factor;
+        double[] values = [.. number.Split('/').Select(Scaled)];
+        double? upTo = match.Groups["upto"] is { Success: true } range ? Scaled(range.Value) : null;
         int count = match.Groups["count"].Success ? (int)Math.Min(1000, Value(match.Groups["count"].Value)) : 1;
         if (values.Concat(upTo is { } top ? [top] : []).Any(v => !double.IsFinite(v) || Math.Abs(v) > 1e9))
         {

@@ -44,7 +44,7 @@ internal sealed class VehicleStates
         circuit = new(circuit.System, circuit.Parts, [.. circuit.Conductors.Where(c => c.Ends.Any(e => !e.IsFree))], []);
         bool IsThere(SetPosition p) => circuit.Variables.Any(v => v.Part == p.Part && v.Actuator.Name == p.Actuator && v.Actuator.Positions.Contains(p.Position));
         var settings = alteration.After.Settings.Concat(alteration.Before.Settings)
-            .Where(s => s.Positions.All(IsThere) && s.Values.All(v => circuit.FindPart(v.Part) is not null)).DistinctBy(s => s.Name);
+            .Where(s => s.Positions.All(IsThere) && s.Values.All(v => v.IsThere(circuit.Parts, circuit.Conductors))).DistinctBy(s => s.Name);
         return circuit.With([.. settings]);
     }
 

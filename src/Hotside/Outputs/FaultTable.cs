@@ -18,6 +18,9 @@ public sealed class FaultTable
 
     private const string Caution = "Computed, not to be tried. A short of a battery burns and may make it burst; the workshop manual, local codes and licensed practice take precedence.";
 
+    // A longer one stands below the table.
+    private const int LongestSetting = 34;
+
     private readonly ImmutableArray<(string Name, string Head, Circuit Circuit, CircuitFaults Faults)> sides;
 
     private FaultTable(ImmutableArray<(string Name, string Head, Circuit Circuit, CircuitFaults Faults)> sides) => this.sides = sides;
@@ -60,22 +63,32 @@ public sealed class FaultTable
     private static void Tell(StringBuilder text, string head, Circuit circuit, CircuitFaults faults)
     {
         text.Append(head).Append(circuit.System).Append('\n');
-        text.Append(TextColumns.Of("  ", [Head, .. faults.Faults.Where(f => !f.IsWithoutEffect).Select(f => Row(circuit, f))]));
+        FaultStudy[] shown = [.. faults.Faults.Where(f => !f.IsWithoutEffect)];
+        string[] legend = [.. shown.Select(f => f.Setting.Name).Where(n => n.Length > LongestSetting).Distinct()];
+        string SettingOf(FaultStudy fault) => Array.IndexOf(legend, fault.Setting.Name) is >= 0 and var at ? $"see {Numbers.Whole(at + 1)} below" : fault.Setting.Name;
+        text.Append(TextColumns.Of("  ", [Head, .. shown.Select(f => Row(circuit, f, SettingOf(f)))]));
+        for (int i = 0; i < legend.Length; i++) text.Append("  ").Append(Numbers.Whole(i + 1)).Append(": ").Append(legend[i]).Append('\n');
         var silent = faults.Faults.Where(f => f.IsWithoutEffect && f.Kind == FaultKind.Open).Select(f => f.Conductor.Id).ToArray();
-        if (silent.Length > 0) text.Append("  open without effect there: ").AppendJoin(", ", silent).Append('\n');
+        if (silent.Length > 0) text.Append("  open without effect on a load, in the setting in which it carries most: ").AppendJoin(", ", silent).Append('\n');
         text.Append('\n');
-        foreach (var finding in faults.Findings) text.Append("  ").Append(finding).Append('\n');
+        foreach (var alike in faults.Findings.GroupBy(f => f.Kind))
+        {
+            // Notes are many on a whole vehicle, and each stands in its row above.
+            var told = alike.Key.Severity > Diagnostics.Severity.Note ? alike : alike.Take(1);
+            foreach (var finding in told) text.Append("  ").Append(finding).Append('\n');
+            if (alike.Count() > told.Count()) text.Append("     the same of ").AppendJoin(", ", alike.Skip(1).Select(f => f.Items[0])).Append('\n');
+        }
         if (faults.Findings.Length > 0) text.Append('\n');
     }
 
-    private static string[] Row(Circuit circuit, FaultStudy fault) =>
+    private static string[] Row(Circuit circuit, FaultStudy fault, string setting) =>
     [
         fault.Conductor.Id,
         fault.Kind switch
         {
             FaultKind.Open => "open", FaultKind.BadJoint => "bad joint", FaultKind.ShortAtFirstEnd => "short at " + circuit.TextOf(fault.Conductor.From), _ => "short at " + circuit.TextOf(fault.Conductor.To),
         },
-        fault.Setting.Name, fault.Kind == FaultKind.Open ? "" : Numbers.Brief(fault.Current.Amperes) + " A", Effects(fault), string.Join(", ", fault.Openings.Select(o => o.Part)),
+        setting, fault.Kind == FaultKind.Open ? "" : Numbers.Brief(fault.Current.Amperes) + " A", Effects(fault), string.Join(", ", fault.Openings.Select(o => o.Part)),
         fault.End switch
         {
             FaultEnd.Cleared or FaultEnd.MayNeverClear => string.Join(", ", fault.Openings.Select(Times)),
@@ -97,7 +110,8 @@ public sealed class FaultTable
     }
 
     private static string Times(FuseOpening opening) => opening.Earliest is null ? "time not known"
-        : (opening.Earliest.Value.Seconds > 0 ? Seconds(opening.Earliest.Value.Seconds) + " to " : "") + (opening.Latest is { } latest ? Seconds(latest.Seconds) : "never");
+        : opening.Latest is not { } latest ? (opening.Earliest.Value.Seconds > 0 ? Seconds(opening.Earliest.Value.Seconds) + " to never" : "may never open")
+        : opening.Earliest.Value.Seconds > 0 ? $"{Numbers.Brief(opening.Earliest.Value.Seconds)} to {Seconds(latest.Seconds)}" : "at most " + Seconds(latest.Seconds);
 
     private static string Seconds(double seconds) => Numbers.Brief(seconds) + " s";
 

@@ -22,7 +22,7 @@ internal sealed record FigureSection(Circuit Circuit, SettingFigures Figures, Se
     public string ToText(Vocabulary words, string step)
     {
         StringBuilder text = new();
-        text.Append(step.Length > 0 ? $"\n  {step}: " : ": ").Append(FigureText.Standing(Figures.Positions, Circuit)).Append('\n');
+        text.Append(step.Length > 0 ? $"\n  {step}: " : ": ").Append(FigureText.Standing(Figures, Circuit)).Append('\n');
         foreach (string line in Figures.Sources.Select(s => FigureText.Source(s, Figures.Shorted, words)).OfType<string>().Concat(FigureText.Relays(Figures, Study, Circuit)))
             text.Append("  ").Append(line).Append('\n');
         if (Figures.Shorted.Length > 0) text.Append("  feed and return are one point: what is in the way below carries the current of a short circuit, fuses taken as whole\n");
@@ -41,13 +41,13 @@ internal sealed record FigureSection(Circuit Circuit, SettingFigures Figures, Se
         if (live.Length > 0)
             text.Append('\n').Append(TextColumns.Of("  ",
             [
-                ["load", "volts", "of rated", "amperes", "watts", "volts at its ends", ""],
+                ["load", "volts", "of rated", "amperes", "watts", "lost in feed", "in return", "volts at its ends", ""],
                 .. live.Select(l => new[]
                 {
                     l.Name, Numbers.Fixed(Math.Abs(l.Voltage.Volts), 2), Numbers.Fixed(l.OfRated.Percent, 0) + " %", Numbers.ThreeFigures(Math.Abs(l.Current.Amperes)),
-                    Numbers.ThreeFigures(Math.Abs((double)l.Power.Watts)), Ends(l), FigureText.Remark(l, Study),
+                    Numbers.ThreeFigures(Math.Abs((double)l.Power.Watts)), Lost(l, isFeed: true), Lost(l, isFeed: false), Ends(l), FigureText.Remark(l, Study),
                 }),
-            ], 1, 2, 3, 4));
+            ], 1, 2, 3, 4, 5, 6));
         string[] between = [.. Figures.Loads.Where(l => !l.IsLive && l.IsBetweenFeeds).Select(l => $"{l.Name} ({Ends(l)})")];
         if (between.Length > 0) text.Append("  off, both ends on feeds: ").Append(FigureText.Some(between)).Append('\n');
         string[] off = [.. Figures.Loads.Where(l => !l.IsLive && !l.IsBetweenFeeds).Select(l => l.Name)];
@@ -55,6 +55,19 @@ internal sealed record FigureSection(Circuit Circuit, SettingFigures Figures, Se
         string[] against = Study is null || Study.IsShort ? [] : [.. Study.On.Where(n => Figures.Loads.Any(l => l.Name == n && !l.IsLive))];
         if (against.Length > 0) text.Append("  fed, yet without current: ").Append(FigureText.Some(against)).Append('\n');
     }
+
+    // From the feed of the source that stands nearest above the load's end of that side to that end; on the other side from the load's other end to the source's return.
+    private string Lost(ElementFigure load, bool isFeed)
+    {
+        if (load.IsBetweenFeeds || At(Nodes.NodeOf(load.Part, load.Element.From)) is not { } from || At(Nodes.NodeOf(load.Part, load.Element.To)) is not { } to) return "";
+        var (hot, cold) = Math.Abs(from) >= Math.Abs(to) ? (from, to) : (to, from);
+        var (feed, end) = Circuit.Sources.Where(s => s.Element.When is not { } when || Figures.Sources.Any(f => f.Part == s.Part && f.Element == s.Element && f.Current.Amperes > LeastAmperes))
+            .Select(s => (Feed: At(s.Feed), Return: At(s.Return))).Where(s => s is { Feed: { } high, Return: not null } && Math.Sign(high) == Math.Sign(hot) && Math.Abs(high) >= Math.Abs(hot) - 1e-9)
+            .OrderBy(s => Math.Abs(s.Feed!.Value)).FirstOrDefault();
+        return feed is not { } top || end is not { } bottom ? "" : Numbers.Fixed(isFeed ? Math.Abs(top - hot) : Math.Abs(cold - bottom), 3);
+    }
+
+    private double? At(End end) => end == Circuit.System.ReturnNode ? 0 : Figures.Terminals.FirstOrDefault(f => f.End == end)?.Voltage?.Volts;
 
     private string Ends(ElementFigure load) => string.Join(", ", new[] { load.Element.From, load.Element.To }
         .Select(t => Nodes.NodeOf(load.Part, t)).Select(e => Figures.Terminals.FirstOrDefault(f => f.End == e) is { } at ? $"{Circuit.TextOf(e)} {Meter(at)}" : "").Where(t => t.Length > 0));
@@ -68,13 +81,26 @@ internal sealed record FigureSection(Circuit Circuit, SettingFigures Figures, Se
         if (rows.Length == 0) return;
         text.Append('\n').Append(TextColumns.Of("  ",
         [
-            ["in line", "", "amperes", "made for", "drop, V", ""],
+            ["in line", "", "amperes", "made for", "drop, V", "heat, W", ""],
             .. rows.Select(r => (r.Part, r.Amperes, Rated: RatingOf(r.Part))).Select(r => new[]
             {
-                r.Part.Id, r.Part.Title, Numbers.ThreeFigures(r.Amperes), r.Rated is { } rated ? Numbers.Plain(rated, 2) + " A" : "", DropOf(r.Part), r.Amperes > r.Rated ? "over its rating" : "",
+                r.Part.Id, r.Part.Title, Numbers.ThreeFigures(r.Amperes), r.Rated is { } rated ? Numbers.Plain(rated, 2) + " A" : "", DropOf(r.Part), HeatOf(r.Part), Remark(r.Part, r.Amperes > r.Rated),
             }),
-        ], 2, 3, 4));
+        ], 2, 3, 4, 5));
     }
+
+    private string Remark(Part part, bool isOver) => string.Join(", ", new[] { isOver ? "over its rating" : "", Reading(part) }.Where(t => t.Length > 0));
+
+    // An ammeter shows a discharge where current leaves it on the side that is not the battery's.
+    private string Reading(Part part)
+    {
+        if (Figures.Elements.FirstOrDefault(e => e.Part == part && e.Element.Type == ElementType.Shunt) is not { } shunt || Circuit.Sources.FirstOrDefault(s => s.Part.IsStandingSource) is not { } battery) return "";
+        var nodes = Nodes.Of(Circuit, (other, element) => other != part && element.IsLink);
+        bool from = nodes.AreOne(battery.Feed, Nodes.NodeOf(part, shunt.Element.From)), to = nodes.AreOne(battery.Feed, Nodes.NodeOf(part, shunt.Element.To));
+        return from == to ? "" : from == shunt.Current.Amperes > 0 ? "shows a discharge" : "shows a charge";
+    }
+
+    private string HeatOf(Part part) => Numbers.Fixed(Figures.Elements.Where(e => e.Part == part && e.Element.IsInLine).Sum(e => Math.Abs(e.Voltage.Volts * e.Current.Amperes)), 2);
 
     private static double? RatingOf(Part part) => part.Kind.Elements.Where(e => e.IsInLine).Select(e => part.Rated(e.Name, Unit.Ampere)).FirstOrDefault(a => a is not null);
 

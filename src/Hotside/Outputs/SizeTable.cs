@@ -66,6 +66,7 @@ public sealed class SizeTable
                 SizingRefusal.IgnitionSecondary => "high voltage: no size",
                 SizingRefusal.ResistanceWire => "resistance wire: no size",
                 SizingRefusal.SizeOutsideTables => "no table has it",
+                SizingRefusal.HotterThanInsulation => "too hot for its insulation",
                 _ => "no table for its insulation",
             };
         string[] broken = [.. sizing.Rules.Where(r => r.Outcome >= SizingOutcome.Warning).Select(r => $"{r.Rule.ToString().ToLowerInvariant()} {(r.Outcome == SizingOutcome.Failed ? "NOT KEPT" : "warning")}")];

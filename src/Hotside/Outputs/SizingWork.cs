@@ -70,9 +70,11 @@ internal sealed class SizingWork
             return;
         }
         Line($"{allowed.Row}, column {Figure(allowed.Column)} °C: {Figure(allowed.InTable)} A", allowed.Source);
-        if (allowed.SpaceFactor < 1) Line($"engine space, {Figure(allowed.Ambient)} °C: × {Figure(allowed.SpaceFactor)}", DataTable.Named("engine-space").Source);
+        if (allowed.IsAmbientStated)
+            Line($"at {Figure(allowed.Ambient)} °C as stated: × √(({Figure(sizing.Insulation.Celsius)} − {Figure(allowed.Ambient)}) / ({Figure(sizing.Insulation.Celsius)} − {Figure(Sizing.Tables.Ampacity.Air)})) = {Figure(allowed.SpaceFactor)}", "NFPA 70, 310.15(B), from memory");
+        else if (allowed.SpaceFactor < 1) Line($"engine space, {Figure(allowed.Ambient)} °C: × {Figure(allowed.SpaceFactor)}", DataTable.Named("engine-space").Source);
         if (sizing.Bundled > 1) Line($"loom, {Numbers.Whole(sizing.Bundled)} conductors that carry current: × {Figure(allowed.BundleFactor)}", DataTable.Named("bundles").Source);
-        string factors = (allowed.SpaceFactor < 1 ? $" × {Figure(allowed.SpaceFactor)}" : "") + (allowed.BundleFactor < 1 ? $" × {Figure(allowed.BundleFactor)}" : "");
+        string factors = (allowed.SpaceFactor != 1 ? $" × {Figure(allowed.SpaceFactor)}" : "") + (allowed.BundleFactor < 1 ? $" × {Figure(allowed.BundleFactor)}" : "");
         Line($"allowed {(factors.Length == 0 ? "" : $"{Figure(allowed.InTable)}{factors} = ")}{Figure(allowed.Amperes)} A; {Figure(sizing.Worst.Amperes)} A is {Percent(sizing.By(SizingRule.Ampacity))}: {Outcome(SizingRule.Ampacity)}");
         double share = sizing.Worst.Amperes / allowed.Amperes;
         Line($"gets {Figure(allowed.Ambient)} + ({Figure(sizing.Insulation.Celsius)} − {Figure(allowed.Ambient)}) × ({Figure(sizing.Worst.Amperes)} / {Figure(allowed.Amperes)})² = {Figure(SteadyHeat.Celsius(allowed.Ambient, sizing.Insulation.Celsius, share), 3)} °C in the long run", "heat goes with the square of the current");
@@ -102,15 +104,15 @@ internal sealed class SizingWork
         if (next > 0) Line($"the next rating made is {Figure(next)} A", DataTable.Named("fuse-ratings").Source);
         double of = fuse.Rating?.Amperes ?? next;
         if (of <= 0 || fuse.Inrush is null) return;
-        Rush("filaments cold", fuse.Rush.Lamps, of, "20 ms");
-        if (fuse.Rush.Motors > fuse.Rush.Lamps || fuse.Rush.Motors > 1.1 * current) Rush("motors standing", fuse.Rush.Motors, of, "0.5 s");
+        Rush(fuse, "filaments cold", fuse.Rush.Lamps, of, "20 ms");
+        if (fuse.Rush.Motors > fuse.Rush.Lamps || fuse.Rush.Motors > 1.1 * current) Rush(fuse, "motors standing", fuse.Rush.Motors, of, "0.5 s");
     }
 
-    private void Rush(string what, double amperes, double rating, string lasts)
+    private void Rush(FuseSizing fuse, string what, double amperes, double rating, string lasts)
     {
-        var time = OpeningTime.At(OpeningTime.PatternOf(rating), amperes / rating);
-        string opens = time is null ? "does not open" : $"opens after {Seconds(time.Least)} at the earliest; the inrush is taken to last {lasts}";
-        Line($"inrush, {what}: {Figure(amperes)} A = {Figure(amperes / rating, 3)} × {Figure(rating)} A; {opens}", "ISO 8820-3; how long an inrush lasts: own choice, no source");
+        var time = OpeningTime.At(fuse.IsGlass ? FusePattern.Glass : OpeningTime.PatternOf(rating), amperes / rating);
+        string opens = time is null ? "does not open" : time.Least <= 0 ? $"how soon it opens is not stated; the inrush is taken to last {lasts}" : $"opens after {Seconds(time.Least)} at the earliest; the inrush is taken to last {lasts}";
+        Line($"inrush, {what}: {Figure(amperes)} A = {Figure(amperes / rating, 3)} × {Figure(rating)} A; {opens}", $"{(fuse.IsGlass ? "UL 248-14, SAE J554" : "ISO 8820-3")}; how long an inrush lasts: own choice, no source");
     }
 
     private void Drop()
@@ -122,6 +124,9 @@ internal sealed class SizingWork
             Line(size.Gauge is null ? $"{Figure(each)} mohm/m × {Figure(metres)} m = {Figure(each * metres)} mohm at 20 °C" : $"1/58 × 1.02 / {Figure(size.Area)} mm² = {Figure(each, 5)} mohm/m; × {Figure(metres)} m = {Figure(each * metres)} mohm at 20 °C",
                 size.Gauge is null ? "IEC 60228, class 5" : "IEC 60028, ASTM B258; stranding 1.02: NFPA 70, chapter 9, table 8");
         }
+        if (wire is { TemperatureInCelsius: { } celsius, ResistanceInOhms: null }) Line($"at {Figure(celsius)} °C as stated: × (1 + 0.00393 × ({Figure(celsius)} − 20)) = × {Figure(CopperResistance.FactorAt(celsius), 4)}", "NBS Handbook 100, from memory");
+        foreach (var (end, ohms) in new[] { (sizing.Conductor.From, wire.JointAtFromInOhms), (sizing.Conductor.To, wire.JointAtToInOhms) })
+            if (ohms is { } bad) Line($"bad joint at {sizes.Circuit.TextOf(end)}: + {Figure(bad * 1000)} mohm", "as stated");
         if (sizing.Tightest is not { } tightest)
         {
             Line("no load's circuit passes it");
@@ -187,6 +192,7 @@ internal sealed class SizingWork
         SizingRefusal.IgnitionSecondary => "it carries high voltage",
         SizingRefusal.ResistanceWire => "it is a resistance wire",
         SizingRefusal.SizeOutsideTables => "no table has it",
+        SizingRefusal.HotterThanInsulation => "it is as hot where it runs as its insulation stands",
         _ => "its insulation stands less than the table's lowest column",
     };
 

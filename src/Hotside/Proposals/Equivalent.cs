@@ -23,7 +23,7 @@ internal sealed record Equivalent(PartSpec Spec, bool Stated)
         bool stated = false;
         foreach (var rating in part.Ratings)
         {
-            var rule = part.Kind.Ratings.First(r => r.Name == rating.Name);
+            var rule = part.Kind.RatingNamed(rating.Name)!;
             bool isDrawn = part.Kind.Elements.Any(e => (e.IsConsumer || e.IsSource) && rule.Elements.Contains(e.Name));
             stated |= (isDrawn || part.Kind.Current == "timed") && rule.Unit is Unit.Watt or Unit.Ampere or Unit.Ohm;
             ratings.Add(new(rating.Name, rule.Unit switch

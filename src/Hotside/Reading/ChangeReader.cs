@@ -66,9 +66,9 @@ internal sealed partial class ChangeReader(ReadingContext context)
             case "remount" when ids.Length == 1 && items is [var how] && Mount(how) is { } mount: return new RemountEdit(only, mount);
             case "run" when ids.Length == 1 && !items.IsEmpty:
                 New(line.Ids[0]);
-                return EndReader.Pair(items[0], context) is { } ends ? new RunEdit(new(only, ends.From, ends.To, WireReader.Read(items.Skip(1), context).Wire)) : null;
+                return EndReader.Pair(items[0], context) is { } ends ? new RunEdit(new(only, ends.From, ends.To, WireReader.Read(items.Skip(1), ends, context).Wire)) : null;
             case "move" when ids.Length == 1 && !items.IsEmpty: return Move(only, items);
-            case "renew" when !items.IsEmpty: return new RenewEdit(ids, WireReader.Read(items, context).Wire);
+            case "renew" when !items.IsEmpty: return new RenewEdit(ids, WireReader.Read(items, null, context).Wire);
             case "cut" when ids.Length == 1 && items is [var insert, ..] && CutShape().Match(insert.Text) is { Success: true } match: return Cut(only, insert, match);
             case "do" when line.Rest.Trim().Length > 0: return new DoEdit(only, line.Rest.Trim());
             case "fit" or "replace": return null;
@@ -87,7 +87,7 @@ internal sealed partial class ChangeReader(ReadingContext context)
         var ends = pairs.Select(p => EndReader.Pair(p, context)).ToArray();
         var rest = items.Skip(pairs.Length).ToArray();
         return ends.All(e => e is not null)
-            ? new MoveEdit(id, [.. ends.Select(e => e!.Value)], rest.Length == 0 ? null : WireReader.Read(rest, context).Wire)
+            ? new MoveEdit(id, [.. ends.Select(e => e!.Value)], rest.Length == 0 ? null : WireReader.Read(rest, null, context).Wire)
             : null;
     }
 

@@ -43,8 +43,8 @@ internal sealed class ChangeWriter(Alteration alteration)
             Reverse => "reverse " + ids,
             Remount => $"remount {ids}: {LineWriter.Case(after.FindPart(ids)!.Spec.Case!, after)}",
             Run => $"run {ids}: {LineWriter.Wire(after.FindConductor(ids)!, after)}",
-            Move move => $"move {ids}: {string.Join(", ", move.Ends.Select(e => $"{before.TextOf(e.From)} to {after.TextOf(e.To)}").Concat(Renewed(act.Items)))}",
-            Renew => $"renew {ids}: {string.Join(", ", Renewed(act.Items))}",
+            Move move => $"move {ids}: {string.Join(", ", move.Ends.Select(e => $"{before.TextOf(e.From)} to {after.TextOf(e.To)}").Concat(Renewed(act.Items, move.Ends)))}",
+            Renew => $"renew {ids}: {string.Join(", ", Renewed(act.Items, []))}",
             Cut cut => $"cut {act.Items[0]}: {after.TextOf(cut.First)} and {after.TextOf(cut.Second)} as {act.Items[1]}",
             Work work => $"do {ids}: {work.Sentence}",
             _ => throw new ArgumentOutOfRangeException(nameof(act), act, "There is no line for this act."),
@@ -52,18 +52,22 @@ internal sealed class ChangeWriter(Alteration alteration)
     }
 
     // What is not said of a renewed wire stays, so only what differs is written.
-    private IEnumerable<string> Renewed(ImmutableArray<string> ids)
+    private IEnumerable<string> Renewed(ImmutableArray<string> ids, ImmutableArray<MovedEnd> moved)
     {
         var now = after.FindConductor(ids[0])!.Wire;
         bool New(Func<Wire, object?> said) => ids.Any(id => !Equals(said(before.FindConductor(id)!.Wire), said(after.FindConductor(id)!.Wire)));
-        bool hue = New(w => w.Colour) || New(w => w.IsBraid);
+        // New copper of the old size and colour: saying so is what takes bad joints, a bad state and what was measured away.
+        bool isFresh = ids.Any(id => before.FindConductor(id)! is var was
+            && (WireMaterial.IsRemade(WireMaterial.Remade(was.Wire, moved.Any(m => m.From == was.From), moved.Any(m => m.From == was.To)), now) || (was.Wire.Condition is not null && now.Condition is null)));
+        bool hue = isFresh || New(w => w.Colour) || New(w => w.IsBraid);
         return LineWriter.WireItems(new()
         {
-            Size = New(w => w.Size) ? now.Size : null,
+            Size = isFresh || New(w => w.Size) ? now.Size : null,
             Colour = hue ? now.Colour : null,
             IsBraid = hue && now.IsBraid,
             LengthInMetres = New(w => w.LengthInMetres) ? now.LengthInMetres : null,
             ResistanceInOhms = New(w => w.ResistanceInOhms) ? now.ResistanceInOhms : null,
+            TemperatureInCelsius = New(w => w.TemperatureInCelsius) ? now.TemperatureInCelsius : null,
             Insulation = New(w => w.Insulation) ? now.Insulation : null,
             Loom = New(w => w.Loom) ? now.Loom : null,
             Name = New(w => w.Name) ? now.Name : null,

@@ -111,7 +111,7 @@ internal sealed class JobReader
 
     private Alteration Unaltered(Circuit before)
     {
-        before = before.With(Settings(before.Parts, before.Parts, null).Before);
+        before = before.With(Settings(SettableItems.Of(before), SettableItems.Of(before), null).Before);
         before = before.With(Sequences(before.Settings, before.Settings).Before);
         return new("", before, before, []);
     }
@@ -129,7 +129,7 @@ internal sealed class JobReader
         // Sizes without a unit mean the same throughout a file.
         var (groups, places) = section.Find("changes") is { } changes ? new ChangeReader(context).Read(changes.Value) : ([], []);
         var result = EditList.Apply(before, title, system, groups);
-        var (first, second) = Settings(before.Parts, result.Parts, section);
+        var (first, second) = Settings(SettableItems.Of(before), new(result.Parts, result.Alteration?.After.Conductors ?? before.Conductors), section);
         foreach (var (problem, group, edit) in result.Problems.Where(p => !p.Diagnostic.Items.Any(context.Unreadable.Contains)))
             context.Report(problem with { Span = group < 0 ? section.Span with { EndLine = section.Span.Line, EndColumn = section.Span.Column + 1 } : places[group][edit] });
         var (steps, laterSteps) = Sequences(first, second);
@@ -154,7 +154,7 @@ internal sealed class JobReader
         if (reading.Alteration is not { } other) return null;
         var same = MapForm.Texts(section, "same").SelectMany(t => LineItems.Split(t, context.Problems))
             .Select(i => i.Text.Split('=', StringSplitOptions.TrimEntries)).Where(p => p.Length == 2).Select(p => (p[0], p[1]));
-        before = before.With(Settings(before.Parts, other.Before.Parts, section).Before);
+        before = before.With(Settings(SettableItems.Of(before), SettableItems.Of(other.Before), section).Before);
         before = before.With(Sequences(before.Settings, other.Before.Settings).Before);
         try
         {
@@ -184,7 +184,7 @@ internal sealed class JobReader
             context.Report(problem with { Span = group < 0 ? node.Span : places[group][edit] });
         if (result.Alteration is not { } fitted) return null;
         // Settings keep what is still there to be set.
-        var after = planned.After.Settings.Select(s => SettingsAfter.Of(s, fitted.After.Parts));
+        var after = planned.After.Settings.Select(s => SettingsAfter.Of(s, fitted.After.Parts, fitted.After.Conductors));
         foreach (var problem in CircuitCheck.Of(fitted.After, isWhole: true).Where(p => context.Problems.All(k => k.Message != p.Message))) context.Report(problem);
         return fitted.With(planned.Before.Settings, [.. after]);
     }
@@ -192,7 +192,7 @@ internal sealed class JobReader
     private (ImmutableArray<Sequence> Before, ImmutableArray<Sequence> After) Sequences(ImmutableArray<Setting> before, ImmutableArray<Setting> after) =>
         SequenceReader.Read(sections.Entries("sequences"), before, after, context);
 
-    private (ImmutableArray<Setting> Before, ImmutableArray<Setting> After) Settings(IReadOnlyCollection<Part> before, IReadOnlyCollection<Part> after, YamlMap? alteration)
+    private (ImmutableArray<Setting> Before, ImmutableArray<Setting> After) Settings(SettableItems before, SettableItems after, YamlMap? alteration)
     {
         var reader = new SettingReader(context, before, after);
         var common = reader.Read(new([.. sections.Entries("settings")], sections.Top));

@@ -153,7 +153,8 @@ internal sealed class JobWriter
     private static bool Agrees(Setting now, Alteration alteration) =>
         alteration.Before.Settings.FirstOrDefault(s => s.Name == now.Name) is { } was
         && was.Positions.Except(now.Positions).All(p => !Has(alteration.After, p.Part)) && now.Positions.Except(was.Positions).All(p => !Has(alteration.Before, p.Part))
-        && was.Values.Except(now.Values).All(v => !Has(alteration.After, v.Part)) && now.Values.Except(was.Values).All(v => !Has(alteration.Before, v.Part));
+        && was.Values.Except(now.Values).All(v => !v.IsThere(alteration.After.Parts, alteration.After.Conductors))
+        && now.Values.Except(was.Values).All(v => !v.IsThere(alteration.Before.Parts, alteration.Before.Conductors));
 
     private static bool Has(Circuit circuit, string? part) => part is null || circuit.FindPart(part) is not null;
 

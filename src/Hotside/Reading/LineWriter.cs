@@ -18,9 +18,15 @@ internal static partial class LineWriter
     /// <summary>The specification without a mount that its kind brings anyway.</summary>
     public static PartSpec WithoutDefault(PartSpec spec) => spec.Case == spec.Kind.DefaultMount ? spec with { Case = null } : spec;
 
-    /// <summary>A wire line: ends, size and colour, length, resistance, the rest.</summary>
+    /// <summary>A wire line: ends, size and colour, length, resistance, temperature, the rest, bad joints.</summary>
     public static string Wire(Conductor conductor, Circuit circuit) =>
-        string.Join(", ", new[] { Ends(conductor.From, conductor.To, circuit) }.Concat(WireItems(conductor.Wire)));
+        string.Join(", ", new[] { Ends(conductor.From, conductor.To, circuit) }.Concat(WireItems(conductor.Wire)).Concat(Joints(conductor, circuit)));
+
+    private static IEnumerable<string> Joints(Conductor conductor, Circuit circuit)
+    {
+        if (conductor.Wire.JointAtFromInOhms is { } first) yield return $"joint {QuantityText.Of(new(first, Unit.Ohm), Decimals)} at {circuit.TextOf(conductor.From)}";
+        if (conductor.Wire.JointAtToInOhms is { } second) yield return $"joint {QuantityText.Of(new(second, Unit.Ohm), Decimals)} at {circuit.TextOf(conductor.To)}";
+    }
 
     public static string Ends(End from, End to, Circuit circuit) => $"{circuit.TextOf(from)} to {circuit.TextOf(to)}";
 
@@ -30,6 +36,7 @@ internal static partial class LineWriter
         if (size.Length > 0) yield return size;
         if (wire.LengthInMetres is { } length) yield return QuantityText.Of(new(length, Unit.Metre), Decimals);
         if (wire.ResistanceInOhms is { } ohms) yield return QuantityText.Of(new(ohms, Unit.Ohm), Decimals);
+        if (wire.TemperatureInCelsius is { } celsius) yield return QuantityText.Of(new(celsius, Unit.Celsius), Decimals);
         if (wire.Name is { } name) yield return Name(name, []);
         if (wire.Role != WireRole.Wire) yield return wire.Role.ToString().ToLowerInvariant();
         if (wire.Condition is { } condition) yield return condition.ToString().ToLowerInvariant();
@@ -40,7 +47,7 @@ internal static partial class LineWriter
 
     public static IEnumerable<string> SettingItems(Setting setting) =>
         setting.Positions.Select(p => p.Part is null ? $"{p.Actuator} {p.Position}" : $"{p.Part} {p.Actuator} {p.Position}")
-            .Concat(setting.Values.Select(v => $"{v.Part} {QuantityText.Of(v.Quantity, Decimals)}"));
+            .Concat(setting.Values.Select(v => $"{v.Part} {(v.Quantity.Unit == Unit.Percent && v.Part != SetValue.Charge ? "charge " : "")}{QuantityText.Of(v.Quantity, Decimals)}"));
 
     public static string System(ElectricalSystem system, Circuit circuit)
     {
@@ -83,6 +90,6 @@ internal static partial class LineWriter
     [GeneratedRegex(@"^[A-Za-z][A-Za-z-]*(?: [A-Za-z-]+)*$")]
     private static partial Regex Bare();
 
-    [GeneratedRegex(@"^(?:in|at|because|loom|insulation) | (?:on|to) |^\S+ (?:free|insulated)$|^(?:spare|lead|shield|good|brittle|burnt|spliced|braid)$")]
+    [GeneratedRegex(@"^(?:in|at|because|loom|insulation|joint) | (?:on|to) |^\S+ (?:free|insulated)$|^(?:spare|lead|shield|good|brittle|burnt|spliced|braid)$")]
     private static partial Regex Known();
 }

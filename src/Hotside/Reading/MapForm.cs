@@ -7,7 +7,7 @@ namespace Hotside.Reading;
 internal static class MapForm
 {
     private static readonly string[] PartKeys = ["kind", "name", "ratings", "joins", "case", "in", "at", "map", "options", "free", "because"];
-    private static readonly string[] WireKeys = ["from", "to", "size", "colour", "color", "length", "resistance", "name", "flags", "insulation", "loom", "at", "because"];
+    private static readonly string[] WireKeys = ["from", "to", "size", "colour", "color", "length", "resistance", "temperature", "joint", "name", "flags", "insulation", "loom", "at", "because"];
 
     public static ImmutableArray<LineItem> PartItems(YamlMap map, ReadingContext context)
     {
@@ -38,10 +38,10 @@ internal static class MapForm
         if (ends && map.Find("from")?.Value is YamlText from && map.Find("to")?.Value is YamlText to) items.Add(new($"{from.Value} to {to.Value}", from.Span));
         YamlText? size = Texts(map, "size").FirstOrDefault(), colour = Texts(map, "colour").Concat(Texts(map, "color")).FirstOrDefault();
         if (size is not null || colour is not null) items.Add(new($"{size?.Value} {colour?.Value}".Trim(), (size ?? colour)!.Span));
-        foreach (string key in new[] { "length", "resistance", "flags" })
+        foreach (string key in new[] { "length", "resistance", "temperature", "flags" })
             foreach (var value in Texts(map, key)) items.Add(new(value.Value, value.Span));
         foreach (var value in Texts(map, "name")) items.Add(new(value.Value, value.Span) { IsQuoted = true });
-        foreach (string key in new[] { "insulation", "loom", "at" })
+        foreach (string key in new[] { "insulation", "loom", "at", "joint" })
             foreach (var value in Texts(map, key)) items.Add(new($"{key} {value.Value}", value.Span));
         foreach (var value in Texts(map, "because")) items.Add(new(value.Value, value.Span) { IsReason = true });
         return items.ToImmutable();

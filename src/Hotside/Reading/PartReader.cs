@@ -141,9 +141,11 @@ internal sealed partial class PartReader
         }
         string symbol = QuantityText.Symbol(quantity.Unit);
         string full = words.Length == 0 ? symbol : words + " " + symbol;
-        var rule = kind.Ratings.FirstOrDefault(r => r.Name == full);
+        var rule = kind.RatingNamed(full);
         if (rule is null) NoRating(quantity, item, words);
         else if (ratings.Any(r => r.Name == full)) context.Report(ReadingProblems.RatingTwice.At(item.Span, full) with { Hint = "give it once" });
+        else if (!rule.IsInRange(quantity) && rule.Unit == Unit.Percent)
+            context.Report(ReadingProblems.BadQuantity.At(item.Span, item.Text, "it is 0 to 100 %") with { Hint = "leave out what is not known" });
         else if (!rule.IsInRange(quantity))
             context.Report(ReadingProblems.NotPositive.At(item.Span, item.Text) with { Hint = "the ground says which pole is which; leave out what is not known" });
         else if (quantity.Values.Length > rule.MostValues)
@@ -156,7 +158,7 @@ internal sealed partial class PartReader
     {
         int last = item.Text.LastIndexOf(' ');
         if (last < 0 || !item.Text[(last + 1)..].All(c => char.IsAsciiDigit(c) || c is '.' or '/')) return false;
-        var meant = kind.Ratings.FirstOrDefault(r => r.Name.StartsWith(item.Text[..(last + 1)], StringComparison.Ordinal));
+        var meant = kind.Ratings.Concat(kind.CommonRatings).FirstOrDefault(r => r.Name.StartsWith(item.Text[..(last + 1)], StringComparison.Ordinal));
         if (meant is null) return false;
         context.Report(ReadingProblems.BadQuantity.At(item.Span, item.Text, "the unit is missing") with { Hint = $"write \"{item.Text} {meant.Name[(meant.Name.LastIndexOf(' ') + 1)..]}\"; a name stands in quotes" });
         return true;
@@ -164,7 +166,8 @@ internal sealed partial class PartReader
 
     private void NoRating(StatedValue quantity, LineItem item, string words)
     {
-        string known = kind.Ratings.IsEmpty ? "it has no ratings" : "it has " + string.Join(", ", kind.Ratings.Select(r => r.Name));
+        var ratings = kind.Ratings.Concat(kind.CommonRatings).ToArray();
+        string known = ratings.Length == 0 ? "it has no ratings" : "it has " + string.Join(", ", ratings.Select(r => r.Name));
         string hint = words.Length == 0 ? known : known + "; if it is a name, put it in quotes";
         context.Report(ReadingProblems.NoSuchRating.At(item.Span, kind.WithArticle(), (words + " " + QuantityText.Symbol(quantity.Unit)).Trim()) with { Hint = hint });
     }

@@ -36,7 +36,7 @@ internal static class ReadingProblems
     public static readonly DiagnosticKind UnknownSetting = new("HS1129", Severity.Error, "Setting not understood", "\"{0}\" names no switch or condition");
     public static readonly DiagnosticKind UnknownPosition = new("HS1130", Severity.Error, "Unknown position", "{0} has no position \"{1}\"");
     public static readonly DiagnosticKind AmbiguousPosition = new("HS1131", Severity.Error, "Position not clear", "{0} has several moving parts with a position \"{1}\"");
-    public static readonly DiagnosticKind NoSender = new("HS1132", Severity.Error, "No sender", "{0} takes no value in {1}");
+    public static readonly DiagnosticKind NoSender = new("HS1132", Severity.Error, "Takes no value", "{0} takes no value in {1}");
     public static readonly DiagnosticKind UnknownVerb = new("HS1133", Severity.Error, "Change not understood", "\"{0}\" is no change");
     public static readonly DiagnosticKind BadChange = new("HS1134", Severity.Error, "Change not understood", "this change is not complete, or not understood; it is written like \"{0}\"");
     public static readonly DiagnosticKind UnknownField = new("HS1135", Severity.Warning, "Unknown field", "a title block has no field \"{0}\" (ISO 7200)");
@@ -53,5 +53,7 @@ internal static class ReadingProblems
     public static readonly DiagnosticKind PositionTwice = new("HS1146", Severity.Error, "Position given twice", "{0} is put into two positions at once");
     public static readonly DiagnosticKind UnknownKey = new("HS1147", Severity.Error, "Unknown key", "there is no key \"{0}\" here");
     public static readonly DiagnosticKind BadSame = new("HS1148", Severity.Error, "Pair not understood", "\"same\" cannot be followed: {0}");
+    public static readonly DiagnosticKind BadJoint = new("HS1154", Severity.Error, "Joint not understood", "\"{0}\" says no bad joint");
+    public static readonly DiagnosticKind NoEndOfWire = new("HS1155", Severity.Error, "No end of the wire", "\"{0}\" does not say one end of this wire");
     public static readonly DiagnosticKind UnknownStep = new("HS1152", Severity.Error, "Unknown setting", "there is no setting \"{0}\"");
 }

@@ -6,7 +6,7 @@ using Hotside.Notation;
 namespace Hotside.Reading;
 
 /// <summary>Reads settings against the parts of both circuits: an item about a part that one circuit lacks is silent there.</summary>
-internal sealed class SettingReader(ReadingContext context, IReadOnlyCollection<Part> before, IReadOnlyCollection<Part> after)
+internal sealed class SettingReader(ReadingContext context, SettableItems before, SettableItems after)
 {
     /// <summary>The settings of a section for the before circuit and for the after circuit.</summary>
     public (ImmutableArray<Setting> Before, ImmutableArray<Setting> After) Read(YamlMap section)
@@ -43,8 +43,17 @@ internal sealed class SettingReader(ReadingContext context, IReadOnlyCollection<
         }
         bool known = false, taken = false;
         Diagnostic? problem = null;
-        foreach (var (parts, collector) in new[] { (before, inBefore), (after, inAfter) })
+        foreach (var ((parts, wires), collector) in new[] { (before, inBefore), (after, inAfter) })
         {
+            if (CircumstanceReader.Read(item, parts) is { } value)
+            {
+                if (!value.IsThere(parts, wires)) continue;
+                known = true;
+                var odd = CircumstanceReader.Problem(value, item, parts, wires) ?? collector.Add(value, item, CircumstanceReader.Implied(value, parts));
+                problem ??= odd;
+                taken |= odd is null;
+                continue;
+            }
             // A condition comes first: the engine that runs and the block that is a part may bear one name.
             var shared = Shared(parts, words);
             var part = shared is null ? parts.FirstOrDefault(p => p.Id == words[0]) : null;
@@ -56,7 +65,9 @@ internal sealed class SettingReader(ReadingContext context, IReadOnlyCollection<
             taken |= wrong is null;
         }
         // One circuit may lack a position that the other has; only what neither has is wrong.
-        if (!known) Unknown(item, words[0]);
+        if (!known && CircumstanceReader.Read(item, [.. before.Parts, .. after.Parts]) is { } nowhere)
+            context.Report(CircumstanceReader.Problem(nowhere, item, [.. before.Parts, .. after.Parts], [])!);
+        else if (!known) Unknown(item, words[0]);
         else if (!taken) context.Report(problem!);
     }
 
@@ -96,8 +107,8 @@ internal sealed class SettingReader(ReadingContext context, IReadOnlyCollection<
     private void Unknown(LineItem item, string name)
     {
         if (context.Unreadable.Contains(name)) return;
-        var known = before.Concat(after).Where(p => !p.Kind.Actuators.IsEmpty).Select(p => p.Id)
-            .Concat(before.Concat(after).SelectMany(p => p.Kind.Actuators).Where(a => a.IsShared).Select(a => a.Name)).Distinct();
+        var known = before.Parts.Concat(after.Parts).Where(p => !p.Kind.Actuators.IsEmpty).Select(p => p.Id)
+            .Concat(before.Parts.Concat(after.Parts).SelectMany(p => p.Kind.Actuators).Where(a => a.IsShared).Select(a => a.Name)).Distinct();
         context.Report(ReadingProblems.UnknownSetting.At(item.Span, item.Text) with { Hint = Names.Meant(name, known) ?? "write a part and a position, such as \"S1 pressed\"" });
     }
 
@@ -108,10 +119,26 @@ internal sealed class SettingReader(ReadingContext context, IReadOnlyCollection<
 
         public List<SetValue> Values { get; } = [];
 
+        /// <summary>Adds a value, and the condition that goes with it where the setting does not say it.</summary>
+        /// <returns>What is wrong with that.</returns>
+        public Diagnostic? Add(SetValue value, LineItem item, SetPosition? implied)
+        {
+            if (Values.Any(v => v.Part == value.Part && v.Quantity.Unit == value.Quantity.Unit)) return ReadingProblems.GivenTwice.At(item.Span, value.Part) with { Hint = "give it once" };
+            Values.Add(value);
+            if (implied is not null && !Positions.Contains(implied)) Positions.Add(implied);
+            return null;
+        }
+
         /// <summary>What stands in two positions at once.</summary>
         public string? PutTwice() => Positions.GroupBy(p => (p.Part, p.Actuator)).Where(g => g.Select(p => p.Position).Distinct().Skip(1).Any())
             .Select(g => g.Key.Part ?? g.Key.Actuator).FirstOrDefault();
 
-        public Setting Setting() => new(name, [.. Positions], [.. Values]);
+        public Setting Setting() => new(name, [.. Positions.Distinct()], [.. Values]);
     }
+}
+
+/// <summary>What settings of a circuit may name.</summary>
+internal sealed record SettableItems(IReadOnlyCollection<Part> Parts, ImmutableArray<Conductor> Conductors)
+{
+    public static SettableItems Of(Circuit circuit) => new(circuit.Parts, circuit.Conductors);
 }

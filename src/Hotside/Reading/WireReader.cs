@@ -8,13 +8,17 @@ namespace Hotside.Reading;
 internal static partial class WireReader
 {
     /// <summary>The wire and the reason that its items state.</summary>
-    public static (Wire Wire, string? Reason) Read(IEnumerable<LineItem> items, ReadingContext context)
+    /// <param name="items">The items.</param>
+    /// <param name="ends">Its ends as the line has them; <see langword="null"/> where the line says nothing of them.</param>
+    /// <param name="context">What is known and where problems go.</param>
+    public static (Wire Wire, string? Reason) Read(IEnumerable<LineItem> items, (End From, End To)? ends, ReadingContext context)
     {
         var wire = new Wire();
         string? reason = null;
         foreach (var item in items)
         {
             if (item.IsReason) reason = item.Text;
+            else if (!item.IsQuoted && item.Text.StartsWith("joint ", StringComparison.Ordinal)) wire = JointReader.Read(wire, item, ends, context);
             else wire = Take(wire, item, context);
         }
         return (wire, reason);
@@ -68,13 +72,16 @@ internal static partial class WireReader
 
     private static Wire Measure(Wire wire, StatedValue quantity, LineItem item, ReadingContext context)
     {
-        if ((quantity.Value <= 0 && quantity.Unit is Unit.Metre or Unit.SquareMillimetre) || quantity.Value < 0)
+        if (quantity.Unit == Unit.Celsius && quantity.Value is < Wire.LeastCelsius or > Wire.MostCelsius)
+            context.Report(ReadingProblems.BadQuantity.At(item.Span, item.Text, "a temperature is from -60 to 250 °C") with { Hint = "leave out what is not measured" });
+        else if ((quantity.Value <= 0 && quantity.Unit is Unit.Metre or Unit.SquareMillimetre) || (quantity.Value < 0 && quantity.Unit != Unit.Celsius))
             context.Report(ReadingProblems.NotPositive.At(item.Span, item.Text) with { Hint = "leave out what is not measured" });
         else if (quantity.Unit == Unit.Metre && wire.LengthInMetres is null) return wire with { LengthInMetres = quantity.Value };
         else if (quantity.Unit == Unit.Ohm && wire.ResistanceInOhms is null) return wire with { ResistanceInOhms = quantity.Value };
-        else if (quantity.Unit is Unit.Metre or Unit.Ohm)
-            context.Report(ReadingProblems.GivenTwice.At(item.Span, quantity.Unit == Unit.Metre ? "length" : "resistance") with { Hint = "give it once" });
-        else context.Report(ReadingProblems.NoSuchRating.At(item.Span, "a wire", QuantityText.Symbol(quantity.Unit)) with { Hint = "a wire has a length, a resistance, a size" });
+        else if (quantity.Unit == Unit.Celsius && wire.TemperatureInCelsius is null) return wire with { TemperatureInCelsius = quantity.Value };
+        else if (quantity.Unit is Unit.Metre or Unit.Ohm or Unit.Celsius)
+            context.Report(ReadingProblems.GivenTwice.At(item.Span, quantity.Unit switch { Unit.Metre => "length", Unit.Ohm => "resistance", _ => "temperature" }) with { Hint = "give it once" });
+        else context.Report(ReadingProblems.NoSuchRating.At(item.Span, "a wire", QuantityText.Symbol(quantity.Unit)) with { Hint = "a wire has a length, a resistance, a size, a temperature" });
         return wire;
     }
 

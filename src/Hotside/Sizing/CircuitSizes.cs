@@ -2,22 +2,23 @@ using System.Collections.Immutable;
 using Hotside.Circuits;
 using Hotside.Diagnostics;
 using Hotside.Solving;
+using Hotside.Studies;
 
 namespace Hotside.Sizing;
 
 /// <summary>The sizes of a circuit's conductors and the ratings of its fuses, judged. Immutable; safe to share between threads.</summary>
 public sealed record CircuitSizes
 {
-    internal CircuitSizes(Circuit circuit, ImmutableArray<ConductorSizing> conductors, ImmutableArray<FuseSizing> fuses, ImmutableArray<Diagnostic> findings)
+    internal CircuitSizes(CircuitStudy study, ImmutableArray<ConductorSizing> conductors, ImmutableArray<FuseSizing> fuses, ImmutableArray<Diagnostic> findings)
     {
-        Circuit = circuit;
+        Study = study;
         Conductors = conductors;
         Fuses = fuses;
         Findings = findings;
     }
 
     /// <summary>The circuit.</summary>
-    public Circuit Circuit { get; }
+    public Circuit Circuit => Study.Circuit;
 
     /// <summary>The conductors, in the order of the file.</summary>
     public ImmutableArray<ConductorSizing> Conductors { get; }
@@ -36,6 +37,9 @@ public sealed record CircuitSizes
 
     /// <summary>The model by whose laws currents are told.</summary>
     internal CircuitModel Model { get => field ?? new(Circuit); init; }
+
+    /// <summary>What is known of its loads.</summary>
+    internal CircuitStudy Study { get; }
 
     /// <summary>A conductor by its id.</summary>
     /// <param name="id">The id.</param>

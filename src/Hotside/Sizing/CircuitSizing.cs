@@ -41,7 +41,7 @@ internal static class CircuitSizing
         var (sized, drops) = Drops(study, model, currents.Graph, [.. loaded.Select(judge.LeastByHeat)]);
         ImmutableArray<ConductorSizing> conductors = [.. loaded.Select((c, i) => judge.Judged(c, sized.Conductors[i].Wire, drops, i))];
         var judged = fuses.Judged(conductors);
-        return new(circuit, conductors, judged, SizingFindings.Of(conductors, judged)) { HighestVolts = currents.HighestVolts, Model = model, InLine = [.. InLine(currents)] };
+        return new(study, conductors, judged, SizingFindings.Of(conductors, judged)) { HighestVolts = currents.HighestVolts, Model = model, InLine = [.. InLine(currents)] };
     }
 
     private static IEnumerable<ElementCurrent> InLine(WorstCurrents currents)

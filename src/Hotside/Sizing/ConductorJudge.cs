@@ -110,7 +110,7 @@ internal sealed class ConductorJudge(Circuit circuit)
     }
 
     private static Ampacity? AllowedAt(ConductorSizing conductor, WireSize size) =>
-        Ampacity.Of(size, conductor.Insulation, conductor.Conductor.Wire.Place?.Contains("engine", StringComparison.OrdinalIgnoreCase) == true, conductor.Bundled);
+        Ampacity.Of(size, conductor.Insulation, conductor.Conductor.Wire.IsInEngineSpace, conductor.Bundled, conductor.Conductor.Wire.TemperatureInCelsius);
 
     private SizingRefusal? RefusalOf(ConductorSizing conductor)
     {
@@ -118,6 +118,7 @@ internal sealed class ConductorJudge(Circuit circuit)
         if (conductor.Conductor.Ends.All(IsHighVoltage)) return SizingRefusal.IgnitionSecondary;
         if (ResistanceWire.Is(wire)) return SizingRefusal.ResistanceWire;
         if (conductor.Insulation.Celsius < Insulation.Unknown) return SizingRefusal.InsulationBelowTables;
+        if (wire.TemperatureInCelsius >= conductor.Insulation.Celsius) return SizingRefusal.HotterThanInsulation;
         return wire.Size is { } size && AllowedAt(conductor, size) is null ? SizingRefusal.SizeOutsideTables : null;
     }
 

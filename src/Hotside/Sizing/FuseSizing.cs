@@ -47,6 +47,9 @@ public sealed record FuseSizing(Part Part, Element Element)
     /// <summary>The first moment's current with filaments cold, and with motors standing, in amperes.</summary>
     internal (double Lamps, double Motors) Rush { get; init; }
 
+    /// <summary>Whether its times are those of glass, where it states that.</summary>
+    internal bool IsGlass => Part.Spec.Options.Contains(Hotside.Sizing.Guards.DeviceTimes.Glass);
+
     /// <summary>The part of the current that loads take which are on for a short time only, in amperes.</summary>
     internal double ShortAmperes { get; init; }
 

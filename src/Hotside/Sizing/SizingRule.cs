@@ -49,4 +49,7 @@ public enum SizingRefusal
 
     /// <summary>Its insulation stands less than the table's lowest column.</summary>
     InsulationBelowTables,
+
+    /// <summary>Where it runs it is as hot as its insulation stands, or hotter.</summary>
+    HotterThanInsulation,
 }

@@ -13,6 +13,7 @@ internal sealed class CircuitModel
     private readonly List<Injection> regulators = [];
     private readonly List<Assumption> assumptions = [];
     private readonly Dictionary<Variable, int> indices = [];
+    private readonly Dictionary<string, CircuitModel> others = new(StringComparer.Ordinal);
 
     /// <summary>The model of a circuit.</summary>
     /// <param name="circuit">The circuit.</param>
@@ -56,6 +57,14 @@ internal sealed class CircuitModel
     /// <summary>What is not stated and was taken.</summary>
     public ImmutableArray<Assumption> Assumptions { get; }
 
+    /// <summary>The model under what a setting says of temperatures, charge and speeds: nodes and edges are the same, laws are not. Itself where it says nothing of them.</summary>
+    public CircuitModel Under(ImmutableArray<SetValue> values)
+    {
+        if (!Surroundings.AreIn(values)) return this;
+        string key = string.Join('|', values.Select(v => v.Part + " " + v.Quantity));
+        lock (others) return others.TryGetValue(key, out var known) ? known : others[key] = new(Circuit, Surroundings.With(values));
+    }
+
     /// <summary>The index of a variable among the circuit's.</summary>
     public int IndexOf(Part part, string actuator) => indices[Circuit.VariableOf(part, actuator)];
 
@@ -81,13 +90,14 @@ internal sealed class CircuitModel
     /// <summary>The law of each edge in a state.</summary>
     /// <param name="state">The position of each variable.</param>
     /// <param name="before">The state that is being left; the same where nothing moves.</param>
-    /// <param name="values">Senders that are given a value.</param>
+    /// <param name="values">What is given a value: senders, batteries, temperatures, speeds.</param>
     /// <param name="isAtOnce">Whether in the first moment, when filaments are cold and motors stand.</param>
     public Law?[] LawsIn(int[] state, int[] before, ImmutableArray<SetValue> values, bool isAtOnce = false)
     {
         var laws = new Law?[Edges.Length];
-        for (int e = 0; e < laws.Length; e++) laws[e] = Edges[e].LawIn(state, before, isAtOnce);
-        foreach (var value in values)
+        var edgesThen = Under(values).Edges;
+        for (int e = 0; e < laws.Length; e++) laws[e] = edgesThen[e].LawIn(state, before, isAtOnce);
+        foreach (var value in values.Where(v => v.Quantity.Unit == Unit.Ohm))
             foreach (var element in Elements.Where(e => e.Part.Id == value.Part && e.Element.Type is ElementType.Sender or ElementType.Resistor))
                 for (int e = element.FirstEdge; e < element.FirstEdge + element.EdgeCount; e++)
                     laws[e] = ClampLaw.Resistance(Math.Max(value.Quantity.Value, CopperResistance.Contact));
@@ -102,8 +112,8 @@ internal sealed class CircuitModel
             edges.Add(new(null, null, []));
             return;
         }
-        double? known = CopperResistance.Of(conductor.Wire, Surroundings.ConductorCelsius);
-        double ohms = (known ?? CopperResistance.Contact) + Surroundings.JointOhms(conductor.Id);
+        double? known = CopperResistance.Of(conductor.Wire, Surroundings.CelsiusOf(conductor));
+        double ohms = (known ?? CopperResistance.Contact) + Surroundings.JointOhms(conductor);
         if (known is null) assumptions.Add(new(conductor.Id, AssumedFigure.Conductor, CopperResistance.Contact, Assumption.Own));
         ends.Add(new(Nodes.NodeOf(conductor.From), Nodes.NodeOf(conductor.To)));
         edges.Add(new(ClampLaw.Resistance(ohms), null, []));
@@ -119,7 +129,7 @@ internal sealed class CircuitModel
         if (element.Type == ElementType.Dropper)
         {
             regulator = regulators.Count;
-            regulators.Add(Droppers.Of(part, element, figures, a, b, element.IsAgainstCase ? Nodes.NodeOf(Circuits.Nodes.CaseOf(part)) : NetworkEdge.Reference));
+            regulators.Add(Droppers.Of(part, element, figures, a, b, element.IsAgainstCase ? Nodes.NodeOf(Circuits.Nodes.CaseOf(part)) : element.Against is { } third ? Nodes.NodeOf(Circuits.Nodes.NodeOf(part, third)) : NetworkEdge.Reference));
             // Without a leak past it, a current into an output on nothing would seem to go nowhere.
             ends.Add(new(a, b));
             edges.Add(new(ClampLaw.Resistance(1 / Law.Leak), null, []));

@@ -107,8 +107,9 @@ internal sealed class CircuitSolver
 
     private Solution SolutionOf(Setting setting, StatePoint at)
     {
+        var under = model.Under(setting.Values);
         bool[] tied = Grounding.Of(model, at), shared = SharedCurrents.Of(model.Network, at.Laws);
-        var assumed = model.Assumptions.Where(a => a.What == AssumedFigure.Conductor).Select(a => a.Of).ToHashSet(StringComparer.Ordinal);
+        var assumed = under.Assumptions.Where(a => a.What == AssumedFigure.Conductor).Select(a => a.Of).ToHashSet(StringComparer.Ordinal);
         return new(setting)
         {
             Positions = [.. model.Circuit.Variables.Select((v, i) => new SetPosition(v.Part, v.Actuator.Name, v.Actuator.Positions[at.State[i]]))],
@@ -117,8 +118,8 @@ internal sealed class CircuitSolver
             [
                 .. model.Circuit.Conductors.Select((c, i) => new ConductorFigures(c, at.AmperesOf(model.Network.Edges, i), at.Point.Across(model.Network.Edges[i])) { IsAssumed = assumed.Contains(c.Id), IsShared = shared[i] }),
             ],
-            Elements = [.. model.Elements.Select(PointOf)],
-            Assumptions = model.Assumptions,
+            Elements = [.. under.Elements.Select(PointOf)],
+            Assumptions = under.Assumptions,
             IsExact = at.Point.IsConverged,
             Residual = at.Point.Residual,
             Steps = at.Point.Steps,
@@ -127,7 +128,7 @@ internal sealed class CircuitSolver
         ElementPoint PointOf(ModelElement element)
         {
             double amperes = at.AmperesOf(model.Network.Edges, element), rated = 0;
-            for (int e = element.FirstEdge; e < element.FirstEdge + element.EdgeCount; e++) rated += model.Edges[e].Closed?.At(element.RatedVolts).Amperes ?? 0;
+            for (int e = element.FirstEdge; e < element.FirstEdge + element.EdgeCount; e++) rated += under.Edges[e].Closed?.At(element.RatedVolts).Amperes ?? 0;
             double volts = at.Point.At(element.A) - at.Point.At(element.B);
             if (element.Regulator < 0 || model.Regulators[element.Regulator] is not PowerLoad load) return new(element.Part, element.Element, volts, amperes, element.RatedVolts, rated);
             bool isLockedOut = at.RegulatorAmperes[element.Regulator] == 0 && Math.Abs(volts) > LeastSupply * element.RatedVolts && !(load.IsOneWay && volts < 0);

@@ -1,10 +1,14 @@
 using Hotside.Circuits;
 using Hotside.Solving.Laws;
+using Hotside.Solving.Networks;
 using Hotside.Solving.Relays;
 
 namespace Hotside.Solving;
 
-/// <summary>Which nodes have a potential that means something: those that something which conducts both ways, or a current, ties to the reference. The others float.</summary>
+/// <summary>
+/// Which nodes have a potential that means something: those that something ties to the reference whose current changes with the volts, or that a regulator holds. The others float,
+/// also those through which a current flows that nothing but leaks makes a potential of: the point between two motors in series that both draw their full current.
+/// </summary>
 internal static class Grounding
 {
     // What leaks is far below, what any meter shows far above.
@@ -17,7 +21,7 @@ internal static class Grounding
         foreach (var element in model.Elements)
         {
             for (int e = element.FirstEdge; e < element.FirstEdge + element.EdgeCount; e++) Tie(e, element.Element.IsSource);
-            if (element.Regulator >= 0 && Math.Abs(at.RegulatorAmperes[element.Regulator]) > LeastAmperes) tied.Join(element.A + 1, element.B + 1);
+            if (element.Regulator >= 0 && model.Regulators[element.Regulator] is SeriesRegulator && Math.Abs(at.RegulatorAmperes[element.Regulator]) > LeastAmperes) tied.Join(element.A + 1, element.B + 1);
         }
         for (int e = 0; e < model.Circuit.Conductors.Length; e++) Tie(e, isSource: false);
         return [.. Enumerable.Range(1, model.Network.NodeCount).Select(n => tied.Find(n) == 0)];
@@ -28,7 +32,7 @@ internal static class Grounding
             var ends = model.Network.Edges[edge];
             double volts = at.Point.Across(ends);
             bool isOneWay = !isSource && law is ClampLaw { Least: 0 } or ClampLaw { Most: 0 };
-            if (Math.Abs(law.At(volts).Amperes) > LeastAmperes || (!isOneWay && law.TieAt(volts) > LeastSiemens)) tied.Join(ends.A + 1, ends.B + 1);
+            if (law.TieAt(volts) > LeastSiemens && (!isOneWay || Math.Abs(law.At(volts).Amperes) > LeastAmperes)) tied.Join(ends.A + 1, ends.B + 1);
         }
     }
 }

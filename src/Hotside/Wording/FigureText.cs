@@ -18,7 +18,7 @@ internal static class FigureText
     private const double LeastAmperes = 0.0005;
 
     /// <summary>What stands above and below figures: how they were come by.</summary>
-    public const string HowComeBy = "Worked out from ratings, wire sizes at 20 °C and full batteries; nothing was measured. The workshop manual and local rules take precedence.";
+    public const string HowComeBy = "Worked out from ratings and wire sizes (AWG: copper by ASTM B258, 2 % for stranding; mm²: IEC 60228, class 5), at 20 °C and with full batteries where nothing else is said; nothing was measured. The workshop manual and local rules take precedence.";
 
     /// <summary>Where switches, conditions and relays stand that do not rest: <c>S1 pressed, K1 pulled</c>.</summary>
     public static string Standing(IEnumerable<SetPosition> positions, Circuit circuit)
@@ -26,6 +26,10 @@ internal static class FigureText
         string[] moved = [.. circuit.Variables.SelectMany(v => positions.Where(p => p.Part == v.Part && p.Actuator == v.Actuator.Name && p.Position != v.Actuator.Rest).Select(p => $"{v} {p.Position}"))];
         return moved.Length == 0 ? "all at rest" : string.Join(", ", moved);
     }
+
+    /// <summary>Where switches stand and what the setting gives a value: <c>S1 on, engine running, engine 700 rpm</c>.</summary>
+    public static string Standing(SettingFigures figures, Circuit circuit) =>
+        string.Join(", ", [Standing(figures.Positions, circuit), .. figures.Setting.Values.Select(v => (v.Part == SetValue.Charge || v.Quantity.Unit != Unit.Percent ? v.Part : v.Part + " charge") + " " + v.Quantity)]);
 
     /// <summary>What a source does: <c>G1 (battery) gives 7.79 A at 6.25 V</c>; <see langword="null"/> for a machine's output that does nothing.</summary>
     public static string? Source(ElementFigure source, IReadOnlyCollection<string> shorted, Vocabulary words)

@@ -92,6 +92,7 @@ public class NullArgumentTests
         [typeof(Part)] = () => Built.Parts[0],
         [typeof(PartKind)] = () => Kind.Horn,
         [typeof(WireSize)] = () => WireSize.Awg(14),
+        [typeof(IQuantity)] = () => Ratio.FromPercent(50),
         [typeof(ElectricPotential)] = () => ElectricPotential.FromVolts(6),
         [typeof(Wire)] = () => new Wire { Name = "feed" },
         [typeof(Alteration)] = () => Made.Alteration,

@@ -145,4 +145,49 @@ public class FaultTests
         Assert.Throws<ArgumentOutOfRangeException>(() => CircuitFaults.OfEach(sizes, UnitsNet.ElectricResistance.Zero));
         Assert.Throws<ArgumentException>(() => CircuitFaults.OfConductor(sizes, "w99"));
     }
+
+    private static FuseOpening Opening(string device, string wire)
+    {
+        var sizes = Job.Read("hotside: 1\ntitle: One\nsystem: 12 V, negative ground, sizes in AWG\nparts:\n  G1: battery, 12 V, 10 mohm, neg on chassis\n"
+            + $"  F1: {device}, 1 on G1.pos\n  E1: lamp, 12 V, 21 W, 2 on chassis\nwires:\n  w1: F1.2 to E1.1, {wire}\n").OrThrow().Sizes.After;
+        return Assert.Single(CircuitFaults.OfConductor(sizes, "w1").Faults.Single(f => f.Kind == FaultKind.ShortAtSecondEnd).Openings);
+    }
+
+    // Breakers: 60 s at twice the rating (SAE J553), and I²·t is no more beyond it. Hot, a wire of 80 °C carries less than its 12.6 V / (10 mΩ + 20 mΩ).
+    [Fact]
+    public void A_breaker_and_a_glass_fuse_open_within_their_own_bands()
+    {
+        var breaker = Opening("breaker, 20 A", "14 RD, 20 mohm");
+        Assert.Equal(12.6 / 0.03, breaker.Current.Amperes, 0.1);
+        Assert.Equal((0, 60 * 4 / Math.Pow(12.6 / 0.03 / 20, 2)), (breaker.Earliest!.Value.Seconds, breaker.Latest!.Value.Seconds), (a, b) => a.Item1 == b.Item1 && Math.Abs(a.Item2 - b.Item2) < 1e-3);
+        Assert.False(breaker.MayNeverOpen);
+        // UL 248-14: 120 s at twice the rating; a blade of the same rating 0.1 s from six times on (ISO 8820-3).
+        double glass = 12.6 / (0.01 + 0.02 + 0.0034);
+        Assert.Equal(120 * 4 / Math.Pow(glass / 20, 2), Opening("fuse, 20 A, glass", "14 RD, 20 mohm").Latest!.Value.Seconds, 1e-2);
+        Assert.Equal(0.1, Opening("fuse, 20 A", "14 RD, 20 mohm").Latest!.Value.Seconds, 1e-9);
+    }
+
+    // 18 AWG: 226²·ln(1317.5 / 264.5) · 0.823² A²s to melt without loss; Preece: 80 · 1.024^1.5 = 82.9 A.
+    [Fact]
+    public void A_fusible_link_melts_no_sooner_than_its_copper_can_and_below_its_current_perhaps_never()
+    {
+        double area = Math.PI / 4 * 1.0237 * 1.0237, melts = 80.0 * Math.Pow(1.0237, 1.5), amperes = 12.6 / 0.03;
+        double least = 226 * 226 * Math.Log(1317.5 / 264.5) * area * area / amperes / amperes, x = Math.Pow(1.5 * melts / amperes, 2);
+        var link = Opening("fusible-link, 18 AWG", "10 RD, 20 mohm");
+        Assert.Equal(least, link.Earliest!.Value.Seconds, 0.01 * least);
+        Assert.Equal(least * -Math.Log(1 - x) / x, link.Latest!.Value.Seconds, 0.02 * least);
+        var slow = Opening("fusible-link, 18 AWG", "10 RD, 100 mohm");
+        Assert.True(slow.MayNeverOpen);
+        Assert.Null(slow.Latest);
+    }
+
+    // What a bound counts names no setting where loads may always be on; the faults are then shown where the wire carries most of what is asked for.
+    [Fact]
+    public void A_wire_of_a_vehicle_is_open_in_a_setting_in_which_it_carries_something()
+    {
+        var sizes = Job.Read(File.ReadAllText(Support.Repository.Path("gallery", "van", "job.yaml"))).OrThrow().Sizes.After;
+        Assert.Contains("M1", CircuitFaults.OfConductor(sizes, "w1").Faults.Single(f => f.Kind == FaultKind.Open).Loads.Select(l => l.Load));
+        Assert.Contains("E5", CircuitFaults.OfConductor(sizes, "w47").Faults.Single(f => f.Kind == FaultKind.Open).Loads.Select(l => l.Load));
+        Assert.All(CircuitFaults.OfEach(sizes).Findings, f => Assert.NotEqual("HS3151", f.Code));
+    }
 }

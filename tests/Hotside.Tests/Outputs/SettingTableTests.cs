@@ -30,8 +30,11 @@ public class SettingTableTests
         Assert.Equal(amperes * horn, Number(row[1]), 0.005);
         Assert.Equal(amperes, Number(row[4]), 0.005);
         Assert.Equal(amperes * amperes * horn, Number(row[5]), 0.05);
+        // Lost from the battery's post to the horn, and from there back.
+        Assert.Equal(amperes * (Ohms(2, 0.6) + 0.0048 + Ohms(14, 1.4)), Number(row[6]), 0.0005);
+        Assert.Equal(amperes * (Ohms(16, 1.1) + Ohms(16, 0.2) + Ohms(2, 0.5)), Number(row[7]), 0.0005);
         // The horn's far end lies above the chassis by what w4 and w5 lose; minus, since plus is grounded.
-        Assert.Equal(-amperes * (Ohms(16, 1.1) + Ohms(16, 0.2)), Number(row[10].Replace('\u2212', '-')), 0.005);
+        Assert.Equal(-amperes * (Ohms(16, 1.1) + Ohms(16, 0.2)), Number(row[12].Replace('\u2212', '-')), 0.005);
         Assert.Equal(amperes * Ohms(16, 1.1), Number(Row(SettingTable.Of(Horn, "horn pressed").ToText(), "w4")[6]), 0.0005);
     }
 
@@ -45,6 +48,21 @@ public class SettingTableTests
         Assert.Equal(motor, Number(Row(text, "M1")[1]), 0.005);
         Assert.Equal(winding, Number(Row(text, "K2")[4]), 0.005);
         Assert.Contains(string.Create(CultureInfo.InvariantCulture, $"gives {180 + winding:0} A at {6.3 - ((180 + winding) * 0.003):0.00} V"), text, StringComparison.Ordinal);
+    }
+
+    // An ammeter beside a battery at its first or its second terminal, with the lamp drawing from the battery, and with the machine charging it.
+    [Theory]
+    [InlineData("P1.1", "P1.2", "day", "shows a charge")] [InlineData("P1.1", "P1.2", "night", "shows a discharge")]
+    [InlineData("P1.2", "P1.1", "day", "shows a charge")] [InlineData("P1.2", "P1.1", "night", "shows a discharge")]
+    public void An_ammeter_tells_which_way_its_current_goes(string battery, string loads, string setting, string reading)
+    {
+        foreach (string ground in new[] { "negative ground", "positive ground" })
+        {
+            var (hot, cold) = ground[0] == 'n' ? ("pos", "neg") : ("neg", "pos");
+            var job = Job.Read($"hotside: 1\ntitle: One\nsystem: 6 V, {ground}\nparts:\n  G1: battery, 6 V, 60 Ah, charge 50 %, {cold} on chassis\n  G2: generator, 6 V, 30 A\n  K1: cut-out, 6 V\n  P1: ammeter\n  S1: switch\n  E1: lamp, 6 V, 30 W, 2 on chassis\n"
+                + $"wires:\n  w1: G1.{hot} to {battery}\n  w2: {loads} to S1.1\n  w3: S1.2 to E1.1\n  w4: G2.A to K1.GEN\n  w5: K1.BAT to {loads}\nsettings:\n  day: engine running\n  night: S1 on\n").OrThrow();
+            Assert.Contains(reading, string.Join(' ', Row(SettingTable.Of(job, setting).ToText(), "P1")), StringComparison.Ordinal);
+        }
     }
 
     [Fact]

@@ -65,7 +65,7 @@ internal sealed class GeneratedJob
         {
             Ways = ways,
             Name = Chance(2) ? Any(Names) : null,
-            Ratings = whole.Ratings.Where(r => r.Unit != Unit.Ways && Chance(2)).ToImmutableDictionary(r => r.Name, Stated),
+            Ratings = whole.Ratings.Concat(whole.CommonRatings).Where(r => r.Unit != Unit.Ways && Chance(2)).ToImmutableDictionary(r => r.Name, Stated),
             Options = Chance(2) ? [.. whole.Options.Keys.Order(StringComparer.Ordinal).Take(1)] : [],
             Joints = whole.Terminals.Where(_ => Chance(5)).ToImmutableDictionary(t => t.Name, _ => Any(["X1", "X1", Any(parts).Id is "X1" ? "X1" : Any(parts.Where(p => p.Kind.Terminals.Length > 0).Select(p => $"{p.Id}.{p.Kind.Terminals[0].Name}").ToArray())])),
             FreeTerminals = Chance(4) ? [.. whole.Terminals.Take(1).Select(t => t.Name)] : [],
@@ -80,6 +80,7 @@ internal sealed class GeneratedJob
     private StatedValue Stated(RatingRule rule)
     {
         double[] values = [.. Enumerable.Range(0, rule.IsOneEach && Chance(2) ? rule.Elements.Length : 1).Select(_ => (1 + Next(20000)) / Any([1.0, 10, 1000, 1_000_000]))];
+        if (rule.Unit == Unit.Percent) return new([.. values.Select(v => v % 100)], rule.Unit);
         return rule.Unit == Unit.Awg ? new(Next(20), rule.Unit) : new([.. values], rule.Unit) { Count = values.Length == 1 && Chance(5) ? 2 : 1, UpTo = values.Length == 1 && Chance(6) ? 99_000 : null };
     }
 
@@ -100,6 +101,9 @@ internal sealed class GeneratedJob
             Place = Chance(5) ? Any(Places) : null,
             Role = Any([WireRole.Wire, WireRole.Lead, WireRole.Shield]),
             Condition = Chance(4) ? Any([WireCondition.Good, WireCondition.Brittle, WireCondition.Burnt, WireCondition.Spliced]) : null,
+            TemperatureInCelsius = Chance(5) ? Any([60, -40, 140 / 1.8]) : null,
+            JointAtFromInOhms = Chance(5) ? Any([0.05, 1e-6, 0]) : null,
+            JointAtToInOhms = Chance(5) ? Any([0.2, 1.0 / 3]) : null,
         };
     }
 }

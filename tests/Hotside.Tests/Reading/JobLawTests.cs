@@ -94,8 +94,10 @@ public partial class JobLawTests
         circuit.System with { Ground = circuit.System.Ground == Ground.Positive ? Ground.Negative : Ground.Positive },
         [.. circuit.Parts.Select(p => new Part(p.Id, p.Spec with { Kind = p.Kind with { Elements = [.. p.Kind.Elements.Select(Mirrored)] } }))], circuit.Conductors, circuit.Settings);
 
+    // What holds a terminal's volts holds those of the same terminal.
     private static Element Mirrored(Element element) =>
-        (element.IsSource && !element.TakesEitherPolarity) || element.Directs ? element with { From = element.To, To = element.From } : element;
+        (element.IsSource && !element.TakesEitherPolarity) || element.Directs
+            ? element with { From = element.To, To = element.From, Traits = element.Type == ElementType.Dropper ? element.Traits ^ ElementTraits.HoldsFirst : element.Traits } : element;
 
     [GeneratedRegex(@"[\w-]+")]
     private static partial Regex Word();

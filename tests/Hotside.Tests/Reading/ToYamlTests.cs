@@ -102,6 +102,15 @@ public class ToYamlTests
         SameAgain(job);
     }
 
+    [Fact]
+    public void Temperatures_charges_speeds_duties_and_bad_joints_are_the_same_again()
+    {
+        var job = Job.Read(File.ReadAllText(Repository.Path("tests", "Hotside.Tests", "Solving", "circumstances.yaml"))).OrThrow();
+        SameAgain(job);
+        // Two complete files: what was a bad joint is made anew by the change, or it would still be there.
+        SameAgain(Job.From(Alteration.Between(job.Alteration.Before, job.Alteration.After, "Told")));
+    }
+
     private static void SameAgain(Job job)
     {
         string text = job.ToYaml();

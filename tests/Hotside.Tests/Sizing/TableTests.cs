@@ -106,6 +106,13 @@ public class TableTests
         Assert.Equal((0, 0.1), (far.Least, far.Most!.Value));
         // Type E at six times: 0.04 to 1 s (from memory).
         Assert.Equal(1, OpeningTime.At(FusePattern.LargeBlade, 8)!.Most!.Value, 1e-9);
+        // Glass (UL 248-14): 3600 s at 135 %, 120 s at 200 %; beyond, no more I²·t than there: 120 × (2 / 10)² s.
+        Assert.Equal((0, 120), (OpeningTime.At(FusePattern.Glass, 2)!.Least, OpeningTime.At(FusePattern.Glass, 2)!.Most!.Value));
+        Assert.Equal(4.8, OpeningTime.At(FusePattern.Glass, 10)!.Most!.Value, 1e-9);
+        Assert.Equal(0.1, OpeningTime.At(FusePattern.Glass, 1000)!.Most!.Value, 1e-9);
+        // Breakers (SAE J553): an hour at 135 %, a minute at 200 %.
+        Assert.Equal(60, OpeningTime.At(FusePattern.Breaker, 2)!.Most!.Value, 1e-9);
+        Assert.Null(OpeningTime.At(FusePattern.Breaker, 1.1));
     }
 
     // IEC 60364-5-54, annex A (from memory): k from 70 to 160 °C 115, from 90 to 250 °C 143; from 60 to 200 °C 141.

@@ -23,4 +23,53 @@ public class RegulatorTests
         Assert.Equal(0, solution.Element("N1", "drop").Amperes, 1e-6);
         Assert.Null(solution.VoltsAt("E1.2"));
     }
+
+    private const string Turned = """
+        kinds:
+          reducer-positive:
+            like: reducer
+            summary: voltage reducer for vehicles whose plus is grounded
+            elements:
+              drop: dropper, out to in, against case, holds first end
+              own: electronics, case to in, one way
+
+        """;
+
+    // One reducer for each ground: its output has the same volts against its case, only the sign differs.
+    [Theory]
+    [InlineData("negative", "reducer", "G1.neg", "G1.pos", 1)] [InlineData("positive", "reducer-positive", "G1.pos", "G1.neg", -1)]
+    public void A_reducer_of_either_ground_holds_its_output(string ground, string kind, string grounded, string hot, int sign)
+    {
+        var circuit = Job.Read($"hotside: 1\ntitle: One\nsystem: 12 V, {ground} ground\n{Turned}parts:\n  G1: battery, 12 V, 60 Ah\n  N1: {kind}, 12 V, out 6 V\n  P1: gauge, 6 V, 0.3 A, I on N1.out, S on chassis\n"
+            + $"wires:\n  w1: {grounded} to chassis\n  w2: {hot} to N1.in\n").OrThrow().Alteration.After;
+        var solution = new CircuitSolver(circuit).Solve();
+        double amperes = solution.Element("P1", "heater").Amperes * sign;
+        Assert.Equal(0.3, amperes, 0.01);
+        // 20 mΩ behind the set-point (Droppers).
+        Assert.Equal(6 - (0.02 * amperes), sign * solution.VoltsAt("N1.out")!.Value, 1e-6);
+        Assert.Equal(amperes, solution.Element("N1", "drop").Amperes, 1e-6);
+    }
+
+    // Fed the wrong way round it passes nothing.
+    [Fact]
+    public void A_reducer_for_the_other_ground_passes_nothing()
+    {
+        var circuit = Job.Read($"hotside: 1\ntitle: One\nsystem: 12 V, negative ground\n{Turned}parts:\n  G1: battery, 12 V, 60 Ah, neg on chassis\n  N1: reducer-positive, 12 V, out 6 V, in on G1.pos\n"
+            + "  P1: gauge, 6 V, 0.3 A, S on chassis\nwires:\n  w1: N1.out to P1.I\n").OrThrow().Alteration.After;
+        Assert.Equal(0, new CircuitSolver(circuit).Solve().Element("P1", "heater").Amperes, 1e-6);
+    }
+
+    // A panel gives what its regulator lets through: all of it to a load, none to a battery at its limit.
+    [Theory]
+    [InlineData("12 V, 60 Ah", 12)] [InlineData("14.4 V, 0.001 ohm", 0)] [InlineData("15 V, 0.001 ohm", 0)]
+    public void A_solar_regulator_ends_the_charge_at_its_set_point(string battery, double least)
+    {
+        var circuit = Job.Read($"hotside: 1\ntitle: One\nsystem: 12 V, negative ground\nparts:\n  G1: battery, {battery}, neg on chassis\n  G2: solar-panel, 12 V, 5 A, neg on chassis\n"
+            + "  N1: solar-regulator, 12 V, 31 on chassis, own 1 mA\nwires:\n  w1: G2.pos to N1.in\n  w2: N1.out to G1.pos\nsettings:\n  day: daylight bright\n").OrThrow().Alteration.After;
+        var solution = new CircuitSolver(circuit).Solve(circuit.Settings.Single());
+        double charge = solution.Element("G1", "cells").Amperes;
+        if (least > 0) Assert.InRange(charge, 1.1, 1.3);
+        else Assert.InRange(charge, -0.01, 0.01);
+        Assert.True(solution.VoltsAt("N1.out") < 15.01);
+    }
 }

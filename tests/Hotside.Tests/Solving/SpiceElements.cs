@@ -84,20 +84,26 @@ internal static class SpiceElements
             if (!element.TakesEitherPolarity)
             {
                 // Through the outputs at 1500 and 6000 turns a minute goes c − d / n; hot, 15 % less.
-                if (stated.Around.AlternatorSpeed is { } n)
+                if (stated.Around.AlternatorTurns(part) is { } n)
                 {
-                    double low = part.Ratings.FirstOrDefault(r => r.Name == "low A") is { } mark && !isExciter ? mark.Quantity.Value : 0.45 * most, d = 2000 * (most - low);
+                    double low = part.Ratings.FirstOrDefault(r => r.Name == "low A") is { } mark && !isExciter ? mark.Quantity.Value : 0.4 * most, d = 2000 * (most - low);
                     most = Math.Max(0, most + (d / 6000) - (d / n));
                 }
                 most *= 1 - (0.15 * (stated.Around.WindingCelsius - 20) / 65);
             }
-            if (stated.IsOn) yield return Clamp(u, 20, volts == 6 ? 7.2 : isNominal ? volts / 12 * 14.3 : volts, -most, 0);
+            bool stands = false;
+            if (element.TakesEitherPolarity && stated.Around.Turns(part, 1.5) is { } turns)
+            {
+                most *= Math.Min(1, (turns - 1200) / 1200);
+                stands = most <= 0;
+            }
+            if (stated.IsOn && !stands) yield return Clamp(u, 20, volts == 6 ? 7.2 : isNominal ? volts / 12 * 14.3 : volts, -most, 0);
             else if (element.TakesEitherPolarity) yield return Resistance(0.5);
         }
         else
         {
             double? hours = part.Rated(element.Name, Unit.AmpereHour);
-            double charge = stated.Around.Charge, twelve = charge >= 0.25 ? 12.0 + ((charge - 0.25) * 0.8) : 11.7 + (charge * 1.2), rest = volts * twelve / (isNominal ? 12 : 12.6);
+            double charge = stated.Around.Charge(part, element), twelve = charge >= 0.25 ? 12.0 + ((charge - 0.25) * 0.8) : 11.7 + (charge * 1.2), rest = volts * twelve / (isNominal ? 12 : 12.6);
             double ohms = stated.Rated(Unit.Ohm) ?? (volts * 0.225 / part.Rated(element.Name, Unit.Ampere)) ?? (0.05 * volts / hours) ?? stated.Taken(AssumedFigure.Resistance) ?? 0;
             yield return Clamp(u, 1 / ohms, rest, -Inf, hours is null ? Inf : 0);
             if (hours is { } known) yield return Clamp(u, 0.25 / ohms, rest, 0, (0.2 - (0.18 * charge)) * known);

@@ -20,7 +20,7 @@ internal sealed class SpicePoint
     private readonly SpiceNodes nodes;
     private readonly Circuit circuit;
     private readonly Solution solution;
-    private readonly Surroundings around;
+    private readonly SpiceAround around;
     private readonly bool isAtOnce, hasMeters;
     private int laid;
 
@@ -32,7 +32,7 @@ internal sealed class SpicePoint
     /// <param name="hasMeters">Whether currents are asked for; without, the deck has no sources of 0 V and a third of the unknowns.</param>
     public SpicePoint(Circuit circuit, Solution solution, Surroundings? around = null, bool isAtOnce = false, bool hasMeters = true)
     {
-        (this.circuit, this.solution, this.around, this.isAtOnce, this.hasMeters) = (circuit, solution, around ?? new(), isAtOnce, hasMeters);
+        (this.circuit, this.solution, this.around, this.isAtOnce, this.hasMeters) = (circuit, solution, new SpiceAround(around ?? new(), solution.Setting), isAtOnce, hasMeters);
         nodes = new(circuit);
         volts["0"] = 0;
         foreach (var terminal in solution.Terminals)
@@ -64,9 +64,9 @@ internal sealed class SpicePoint
     {
         var wire = conductor.Conductor.Wire;
         double ohms = wire.ResistanceInOhms
-            ?? (wire is { Size: { } size, LengthInMetres: { } length } ? SpiceConductors.OhmsOf(size, length, around.ConductorCelsius) : (double?)null)
+            ?? (wire is { Size: { } size, LengthInMetres: { } length } ? SpiceConductors.OhmsOf(size, length, around.ConductorCelsius(conductor.Conductor)) : (double?)null)
             ?? solution.Assumptions.First(a => a.Of == conductor.Conductor.Id && a.What == AssumedFigure.Conductor).Value;
-        Lay(conductor.Conductor.Id, nodes[conductor.Conductor.From], nodes[conductor.Conductor.To], conductor.Amperes, _ => [SpiceElements.Resistance(ohms + around.BadJoints.Where(j => j.Conductor == conductor.Conductor.Id).Sum(j => j.Ohms))]);
+        Lay(conductor.Conductor.Id, nodes[conductor.Conductor.From], nodes[conductor.Conductor.To], conductor.Amperes, _ => [SpiceElements.Resistance(ohms + around.JointOhms(conductor.Conductor))]);
     }
 
     private void Add(ElementPoint point)
@@ -87,12 +87,14 @@ internal sealed class SpicePoint
     private void Regulate(StatedElement stated, string input, string output, double amperes)
     {
         bool isMean = stated.Has(ElementTraits.Pulsing);
-        string ground = stated.Element.IsAgainstCase ? nodes[SpiceNodes.EndOf(stated.Part, "case")] : "0";
+        bool isTurned = stated.Has(ElementTraits.HoldsFirst);
+        string ground = stated.Element.Against is { } third ? nodes[SpiceNodes.EndOf(stated.Part, third)] : stated.Element.IsAgainstCase ? nodes[SpiceNodes.EndOf(stated.Part, "case")] : "0";
         if (!volts.ContainsKey(ground)) return;
         // A heated strip works either way round.
-        string sign = isMean && volts.TryGetValue(input, out double fed) && fed < volts[ground] ? "-1*" : "";
+        string sign = isTurned ? "-1*" : isMean && volts.TryGetValue(input, out double fed) && fed < volts[ground] ? "-1*" : "";
         double set = stated.Part.Rated(stated.Element.Name, Unit.Volt) ?? stated.Taken(AssumedFigure.Voltage) ?? double.PositiveInfinity;
         double most = isMean ? double.PositiveInfinity : stated.Rated(Unit.Ampere) ?? double.PositiveInfinity;
+        if (isTurned) (input, output, amperes) = (output, input, -amperes);
         Lay(stated.Name, input, output, amperes, _ =>
             [('b', sign + SpiceFormulas.Regulator($"({sign}{Across(input, output)})", $"({sign}{Across(output, ground)})", isMean ? 0 : 1.5, isMean ? 0.001 : 0.5, set, isMean ? 0.001 : 0.02, most) + "+1e-9*" + Across(input, output))]);
     }

@@ -63,6 +63,20 @@ public class SpicePointTests
     }
 
     [Fact]
+    public void What_a_job_says_of_temperatures_charge_speed_and_joints_acts_as_ngspice_finds()
+    {
+        OutsideProgram.Needed("ngspice");
+        var job = Job.Read(File.ReadAllText(Repository.Path("tests", "Hotside.Tests", "Solving", "circumstances.yaml"))).OrThrow();
+        List<Case> cases = [];
+        foreach (var circuit in new[] { job.Alteration.Before, job.Alteration.After })
+        {
+            CircuitSolver solver = new(circuit);
+            cases.AddRange(circuit.Settings.Select(s => new Case(s.Name, circuit, solver.Solve(s))));
+        }
+        Judge(cases);
+    }
+
+    [Fact]
     public void The_first_moment_of_a_setting_is_as_ngspice_finds()
     {
         OutsideProgram.Needed("ngspice");

@@ -7,13 +7,13 @@ namespace Hotside.Tests.Solving;
 /// <summary>
 /// What an element draws by what its part states, and where that is silent by what a solution tells that it took: every figure of a solution is one of the two.
 /// </summary>
-internal sealed class StatedElement(Circuit circuit, Solution solution, Part part, Element element, Surroundings around)
+internal sealed class StatedElement(Circuit circuit, Solution solution, Part part, Element element, SpiceAround around)
 {
     public Part Part => part;
 
     public Element Element => element;
 
-    public Surroundings Around => around;
+    public SpiceAround Around => around;
 
     public string Name => part.Id + "." + element.Name;
 

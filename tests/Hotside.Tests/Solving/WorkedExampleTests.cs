@@ -85,6 +85,18 @@ public class WorkedExampleTests
         Assert.Equal(-144.51, Lights(shorted, celsius: 80).Element("G1", "cells").Amperes, 0.01);
     }
 
+    // Two motors that both draw their full current leave the point between them to their leaks: nothing says how they share the volts.
+    [Fact]
+    public void Between_two_motors_in_series_nothing_is_known_of_the_volts()
+    {
+        var circuit = Job.Read("hotside: 1\ntitle: One\nsystem: 12 V, negative ground\nparts:\n  G1: battery, 12 V, 60 Ah, neg on chassis\n  M1: motor-magnet, 12 V, 2 A\n  M2: motor-magnet, 12 V, 2 A, 2 on chassis\n"
+            + "wires:\n  w1: G1.pos to M1.1\n  w2: M1.2 to M2.1\n").OrThrow().Alteration.After;
+        var solution = new CircuitSolver(circuit).Solve();
+        Assert.Equal(2, solution.Element("M1", "motor").Amperes, 1e-6);
+        Assert.Null(solution.VoltsAt("M2.1"));
+        Assert.NotNull(solution.VoltsAt("M1.1"));
+    }
+
     [Fact]
     public void With_the_switch_open_the_lamps_are_dead_and_nothing_floats_that_a_filament_ties()
     {

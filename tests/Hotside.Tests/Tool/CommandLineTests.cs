@@ -50,6 +50,18 @@ public sealed class CommandLineTests : IDisposable
     }
 
     [Fact]
+    public void Findings_that_are_alike_are_told_once_with_where_the_others_are()
+    {
+        string lamps = string.Concat(Enumerable.Range(1, 5).Select(n => $"  E{n}: lamp, 6 V, 5 W, 1 on S1.2, 2 on chassis\n"));
+        Write("lamps.yaml", "hotside: 1\ntitle: Lamps\nsystem: 12 V, negative ground, sizes in AWG\nparts:\n  G1: battery, 12 V, 90 Ah\n  F1: fuse, 5 A, 1 on G1.pos\n  S1: switch\n" + lamps + "wires:\n  w1: G1.neg to chassis, 2 BK, 1 m\n  w2: F1.2 to S1.1, 16 RD, 1 m\n");
+        string one = Run("check", "lamps.yaml").Output, each = Run("check", "lamps.yaml", "--each").Output;
+        Assert.Single(one.Split('\n'), l => l.Contains("stop HS3309", StringComparison.Ordinal));
+        Assert.Contains("     the same of 4 more (lines 9 to 12): E2, E3, E4, E5; --each tells each\n", one, StringComparison.Ordinal);
+        Assert.Equal(5, each.Split('\n').Count(l => l.Contains("stop HS3309", StringComparison.Ordinal)));
+        Assert.Contains("5 stops", one, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void Findings_stand_in_groups_gravest_first_and_what_is_accepted_counts_for_nothing()
     {
         const string job = "hotside: 1\ntitle: Lamp\nsystem: 6 V, positive ground, sizes in AWG\nparts:\n  G1: battery, 6 V, 90 Ah\n  E1: lamp, 6 V, 5 W, 2 on chassis\nwires:\n  w1: G1.neg to E1.1, 16 RD, 1 m\n  w2: G1.pos to chassis, 14 BK, 1 m\n";

@@ -28,6 +28,6 @@ internal static class LimiterGround
     }
 
     private static IEnumerable<string> Behind(CheckedCircuit circuit, Part part, Element element) =>
-        circuit.Graph.Reach([circuit.Graph.NodesOf(part, element).B], e => e.IsLink).Where(n => n != WireGraph.Return).SelectMany(circuit.Graph.At)
+        circuit.Graph.Reach([element.Traits.HasFlag(ElementTraits.HoldsFirst) ? circuit.Graph.NodesOf(part, element).A : circuit.Graph.NodesOf(part, element).B], e => e.IsLink).Where(n => n != WireGraph.Return).SelectMany(circuit.Graph.At)
             .Where(e => e.Element is { IsConsumer: true } && e.Part != part).Select(e => e.Part!.Id).Distinct().Order(StringComparer.Ordinal);
 }

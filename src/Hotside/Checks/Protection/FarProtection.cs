@@ -24,19 +24,37 @@ internal static class FarProtection
         Source = Kind.Source,
     };
 
+    /// <summary>An own check: nothing is said of a length that decides.</summary>
+    public static readonly DiagnosticKind Unknown = new("HS3398", Severity.Note, "Distance of a fuse not known",
+        "how far {0} lies from {1} is not known: {2} {3} no length")
+    {
+        Source = Kind.Source,
+    };
+
     public static IEnumerable<Diagnostic> Of(CheckedCircuit circuit)
     {
+        // A job that gives no length at all asks for no verdict on lengths.
+        bool isMeasured = circuit.Circuit.Conductors.Any(c => c.Wire.LengthInMetres is not null);
         bool isAfloat = Trade.IsIsolated(circuit.Circuit);
         foreach (var branch in circuit.Unfused.Where(b => b.Loads.IsEmpty && b.Batteries.IsEmpty))
         {
             double limit = branch.IsFromPost ? FromPost : isAfloat ? Bare : Sheathed;
             var far = branch.Protections.Where(p => p.Metres > limit && p.Metres < double.MaxValue).DistinctBy(p => p.Part.Id).ToArray();
+            var unknown = branch.Protections.Where(p => p.Metres <= limit && p.KnownMetres > limit).DistinctBy(p => p.Part.Id).ToArray();
+            string[] unmeasured = [.. branch.Conductors.Where(c => c.Wire.LengthInMetres is null).Select(c => c.Id)];
+            if (isMeasured && unknown.Length > 0 && unmeasured.Length > 0)
+                yield return Unknown.Of([.. unknown.Select(p => p.Part.Id), .. unmeasured], Listing.Of(unknown.Select(p => p.Part.Id)), From(branch), Listing.Of(unmeasured), unmeasured.Length == 1 ? "has" : "have") with
+                {
+                    Hint = $"measure: a fuse belongs within {Numbers.Plain(limit, 2)} m",
+                };
             if (far.Length == 0) continue;
             yield return (isAfloat ? Afloat : Kind).Of([.. far.Select(p => p.Part.Id), .. branch.Conductors.Select(c => c.Id)],
-                Listing.Of(far.Select(p => p.Part.Id)), Numbers.Plain(far.Max(p => p.Metres), 2), branch.IsFromPost ? branch.Source.Id : "the starter cable") with
+                Listing.Of(far.Select(p => p.Part.Id)), Numbers.Plain(far.Max(p => p.Metres), 2), From(branch)) with
             {
                 Hint = $"move the fuse to within {Numbers.Plain(limit, 2)} m, or fit another at the source, with the battery out",
             };
         }
     }
+
+    private static string From(UnfusedBranch branch) => branch.IsFromPost ? branch.Source.Id : "the starter cable";
 }

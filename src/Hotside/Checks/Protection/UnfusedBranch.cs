@@ -20,8 +20,11 @@ internal sealed record UnfusedBranch(Part Source, ImmutableArray<Conductor> Cond
     /// <summary>Other batteries on which it ends.</summary>
     public required ImmutableArray<Part> Batteries { get; init; }
 
-    /// <summary>The fuses and breakers on which it ends, with the length of wire before each in metres.</summary>
-    public required ImmutableArray<(Part Part, double Metres)> Protections { get; init; }
+    /// <summary>
+    /// The fuses and breakers on which it ends, with the length of wire before each in metres: the least that it may be, wires without a length counting nothing, and the least
+    /// by wires with a length alone; <see cref="double.MaxValue"/> where there is no such way.
+    /// </summary>
+    public required ImmutableArray<(Part Part, double Metres, double KnownMetres)> Protections { get; init; }
 
     /// <summary>Whether it begins at a battery's post, not further along a starter cable.</summary>
     public required bool IsFromPost { get; init; }
@@ -82,6 +85,8 @@ internal sealed record UnfusedBranch(Part Source, ImmutableArray<Conductor> Cond
         private UnfusedBranch BranchOf(HashSet<WireEdge> own, HashSet<int> nodes)
         {
             var metres = Lengths(own, e => e.Metres);
+            var known = Lengths([.. own.Where(e => e.Conductor is not { Wire.LengthInMetres: null })], e => e.Metres);
+            double Least(Dictionary<int, double> lengths, WireEdge edge) => Math.Min(lengths.GetValueOrDefault(edge.A, double.MaxValue), lengths.GetValueOrDefault(edge.B, double.MaxValue));
             var ends = nodes.SelectMany(n => graph.At(n)).Distinct().ToArray();
             var loads = ends.Where(e => e.Element is { IsConsumer: true, IsInternal: false } && !e.Part!.IsStarter(e.Element)).ToArray();
             var machines = ends.Where(e => e.Element is not null && Trade.Charges(e.Element)).ToArray();
@@ -98,7 +103,7 @@ internal sealed record UnfusedBranch(Part Source, ImmutableArray<Conductor> Cond
                     .Concat(graph.Elsewhere.Where(e => nodes.Contains(e.Node)).Select(e => e.Part)).Distinct()],
                 Machines = [.. machines.Select(e => e.Part!).Distinct()],
                 Batteries = [.. others.Where(o => nodes.Contains(o.Key)).Select(o => o.Value)],
-                Protections = [.. ends.Where(e => e.IsProtection).Select(e => (e.Part!, Math.Min(metres.GetValueOrDefault(e.A, double.MaxValue), metres.GetValueOrDefault(e.B, double.MaxValue))))],
+                Protections = [.. ends.Where(e => e.IsProtection).Select(e => (e.Part!, Least(metres, e), Least(known, e)))],
                 IsFromPost = own.Any(e => e.A == graph.NodeOf(source.Feed) || e.B == graph.NodeOf(source.Feed)),
             };
         }

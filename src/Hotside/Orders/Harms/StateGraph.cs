@@ -60,7 +60,7 @@ internal sealed class StateGraph
             if (put.Part is null || parts.Contains(put.Part))
                 key.Append(put.Part).Append(' ').Append(put.Actuator).Append(' ').Append(put.Position).Append('\n');
         foreach (var value in setting.Values)
-            if (parts.Contains(value.Part))
+            if (value.Quantity.Unit != Unit.Ohm || parts.Contains(value.Part))
                 key.Append(value.Part).Append(' ').Append(value.Quantity).Append('\n');
         return key.ToString();
     }

@@ -129,5 +129,6 @@ internal sealed class DropSizes
 
     private double Copper(DropShare share, int from) => (LadderOf(share)[from + 1].Area - LadderOf(share)[from].Area) * circuit.Conductors[share.Index].Wire.LengthInMetres!.Value;
 
-    private static double OhmsOf(WireSize size, Wire wire) => CopperResistance.OhmsPerMetre(size) * wire.LengthInMetres!.Value;
+    private static double OhmsOf(WireSize size, Wire wire) => 
+        (CopperResistance.OhmsPerMetre(size) * wire.LengthInMetres!.Value * CopperResistance.FactorAt(wire.TemperatureInCelsius ?? CopperResistance.TableCelsius)) + (wire.JointAtFromInOhms ?? 0) + (wire.JointAtToInOhms ?? 0);
 }

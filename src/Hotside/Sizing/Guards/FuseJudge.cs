@@ -62,7 +62,7 @@ internal sealed class FuseJudge
         return ((worst.Amperes - worst.ShortAmperes) / FuseLadder.ContinuousShare) + worst.ShortAmperes;
     }
 
-    private SizingOutcome StandsInrush(ModelElement device, double rating) => device.Element.Type == ElementType.Fuse ? Inrush.Judge(rating, RushOf(device)) : SizingOutcome.NotJudged;
+    private SizingOutcome StandsInrush(ModelElement device, double rating) => device.Element.Type == ElementType.Fuse ? Inrush.Judge(DeviceTimes.PatternOf(device, rating), rating, RushOf(device)) : SizingOutcome.NotJudged;
 
     private (double Lamps, double Motors) RushOf(ModelElement device) =>
         rushes.TryGetValue(device, out var found) ? found : rushes[device] = inrush.Of(device, currents.Of(device).Positions);

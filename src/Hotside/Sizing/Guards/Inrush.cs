@@ -28,19 +28,21 @@ internal sealed class Inrush
     }
 
     /// <summary>Whether a fuse of a rating stands an inrush: <see cref="SizingOutcome.Note"/> where it does in the middle of its band, failed where it is likely to open.</summary>
-    public static SizingOutcome Judge(double rating, (double Lamps, double Motors) amperes)
+    public static SizingOutcome Judge(FusePattern pattern, double rating, (double Lamps, double Motors) amperes)
     {
-        var lamps = Judge(rating, amperes.Lamps, LampSeconds);
-        var motors = Judge(rating, amperes.Motors, MotorSeconds);
+        var lamps = Judge(pattern, rating, amperes.Lamps, LampSeconds);
+        var motors = Judge(pattern, rating, amperes.Motors, MotorSeconds);
         return lamps > motors ? lamps : motors;
     }
 
-    private static SizingOutcome Judge(double rating, double amperes, double seconds)
+    private static SizingOutcome Judge(FusePattern pattern, double rating, double amperes, double seconds)
     {
         double multiple = amperes / rating, within = Math.Min(multiple, OpeningTime.MostTimes);
-        if (OpeningTime.At(OpeningTime.PatternOf(rating), within) is not { } time) return SizingOutcome.Passed;
+        if (OpeningTime.At(pattern, within) is not { } time) return SizingOutcome.Passed;
         // Beyond the last point of the standard heat has no time to leave: what opens it is I²·t.
         double sooner = within / multiple * within / multiple;
+        // Where nothing tells how soon it may open, it may.
+        if (time.Least <= 0) return SizingOutcome.Note;
         return seconds < time.Least * sooner ? SizingOutcome.Passed
             : time.Most is not { } most || seconds < Math.Sqrt(time.Least * most) * sooner ? SizingOutcome.Note : SizingOutcome.Failed;
     }

@@ -27,8 +27,11 @@ internal sealed record Ampacity(string Row, double Column, double InTable)
     /// <summary>Amperes of the conductor in its loom.</summary>
     public double Amperes => Alone * BundleFactor;
 
-    /// <summary>The temperature of the air around it in °C.</summary>
-    public double Ambient => SpaceFactor < 1 ? EngineSpaceAir : Air;
+    /// <summary>The temperature of the air around it in °C: as the job states, else the table's or that of an engine space.</summary>
+    public double Ambient { get; init; } = Air;
+
+    /// <summary>Whether the job states it; then the factor follows from it (NFPA 70, 310.15(B), from memory) and not from the table of engine spaces.</summary>
+    public bool IsAmbientStated { get; init; }
 
     /// <summary>Whether the table is one that warns only.</summary>
     public bool WarnsOnly { get; init; }
@@ -37,14 +40,18 @@ internal sealed record Ampacity(string Row, double Column, double InTable)
     /// <param name="size">The size.</param>
     /// <param name="insulation">Its insulation.</param>
     /// <param name="isInEngineSpace">Whether it runs in the engine space.</param>
+    /// <param name="ambient">The temperature that the job states where it runs, in °C; <see langword="null"/>: none.</param>
     /// <param name="bundled">How many conductors of its loom carry current, itself among them.</param>
-    /// <returns><see langword="null"/> where no table has the size, or the insulation stands less than every column.</returns>
-    public static Ampacity? Of(WireSize size, Insulation insulation, bool isInEngineSpace, int bundled)
+    /// <returns><see langword="null"/> where no table has the size, or the insulation stands less than every column, or no more than the air around it.</returns>
+    public static Ampacity? Of(WireSize size, Insulation insulation, bool isInEngineSpace, int bundled, double? ambient = null)
     {
         var found = InTableOf(size, insulation.Celsius);
+        if (ambient >= insulation.Celsius) return null;
         return found is null ? null : found with
         {
-            SpaceFactor = isInEngineSpace ? EngineSpaceFactor(insulation.Celsius) : 1,
+            SpaceFactor = ambient is { } air ? Math.Sqrt((insulation.Celsius - air) / (insulation.Celsius - Air)) : isInEngineSpace ? EngineSpaceFactor(insulation.Celsius) : 1,
+            Ambient = ambient ?? (isInEngineSpace ? EngineSpaceAir : Air),
+            IsAmbientStated = ambient is not null,
             BundleFactor = BundleFactorOf(bundled),
         };
     }

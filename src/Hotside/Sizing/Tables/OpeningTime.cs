@@ -14,6 +14,9 @@ internal enum FusePattern
 
     /// <summary>Glass.</summary>
     Glass,
+
+    /// <summary>A breaker with a bimetal.</summary>
+    Breaker,
 }
 
 /// <summary>Within what time a fuse opens: never one time, but the shortest and the longest that its standard allows.</summary>
@@ -26,6 +29,12 @@ internal sealed record OpeningTime(double Least, double? Most)
 
     /// <summary>What a fuse carries for good, as a multiple of its rating, and from where on it opens at some time (ISO 8820-3, from memory but for the greatest).</summary>
     public const double Carries = 1.1, Opens = 1.35;
+
+    /// <summary>From where on a fuse opens while one waits: within two minutes, whatever its pattern.</summary>
+    public const double OpensSoon = 2;
+
+    // No fuse parts its arc in less, as the last figure of blades has it (own choice for the others).
+    private const double LeastOfMost = 0.1;
 
     private const double LargestSmallBlade = 40;
 
@@ -40,15 +49,18 @@ internal sealed record OpeningTime(double Least, double? Most)
     /// <returns><see langword="null"/> where it does not open.</returns>
     public static OpeningTime? At(FusePattern pattern, double multiple)
     {
-        string name = pattern switch { FusePattern.Blade => "blade", FusePattern.LargeBlade => "large", _ => "glass" };
+        string name = pattern switch { FusePattern.Blade => "blade", FusePattern.LargeBlade => "large", FusePattern.Glass => "glass", _ => "breaker" };
         var least = Points(name + "-least");
         var most = Points(name + "-most");
         double opens = most[0].Times;
         if (multiple <= Carries) return null;
         // Between what it carries and where its standard first limits the time it may open, or not.
         if (multiple < opens) return new(Between(least, opens) ?? 0, null);
-        return new(multiple > least[^1].Times ? 0 : Between(least, multiple) ?? 0, Between(most, Math.Min(multiple, most[^1].Times)));
+        return new(multiple > least[^1].Times ? 0 : Between(least, multiple) ?? 0, multiple <= most[^1].Times ? Between(most, multiple) : most[^1].Times < MostTimes ? Beyond(most[^1], multiple) : most[^1].Seconds);
     }
+
+    // Beyond a last point that is low heat has less time to leave: I²·t is no more than it is there.
+    private static double Beyond((double Times, double Seconds) last, double multiple) => Math.Max(last.Seconds * last.Times * last.Times / multiple / multiple, Math.Min(last.Seconds, LeastOfMost));
 
     // A straight line between the points in the logarithms of current and time.
     private static double? Between(ImmutableArray<(double Times, double Seconds)> points, double times)

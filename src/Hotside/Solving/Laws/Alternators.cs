@@ -1,3 +1,5 @@
+using Hotside.Circuits;
+
 namespace Hotside.Solving.Laws;
 
 /// <summary>
@@ -6,8 +8,11 @@ namespace Hotside.Solving.Laws;
 /// </summary>
 internal static class Alternators
 {
-    /// <summary>The output at the lower mark in parts of the upper one, where only that is stated: the middle of 30 to 60 % (common practice, no source).</summary>
-    public const double UsualLow = 0.45;
+    /// <summary>The output at the lower mark in parts of the upper one, where only that is stated: 30 to 60 % (common practice, no source), to the careful side of the middle.</summary>
+    public const double UsualLow = 0.4;
+
+    /// <summary>How much faster it turns than its engine, so that it makes the turns of its lower mark at an idle of 700 (own choice within common practice, no source).</summary>
+    public const double UsualRatio = LowSpeed / EngineSpeeds.Idle;
 
     // Turns a minute.
     private const double LowSpeed = 1500, HighSpeed = 6000;

@@ -13,12 +13,14 @@ internal static class Droppers
     private const double ContactOhms = 0.001;
 
     /// <summary>The regulator of an element between nodes.</summary>
-    public static SeriesRegulator Of(Part part, Element element, ElementFigures figures, int input, int output, int against)
+    public static SeriesRegulator Of(Part part, Element element, ElementFigures figures, int first, int second, int against)
     {
+        bool isTurned = element.Traits.HasFlag(ElementTraits.HoldsFirst);
+        var (input, output) = isTurned ? (second, first) : (first, second);
         double set = part.Rated(element.Name, Unit.Volt) ?? figures.Usual(Unit.Volt) ?? double.PositiveInfinity;
         double most = figures.Stated(Unit.Ampere) ?? double.PositiveInfinity;
         return element.Traits.HasFlag(ElementTraits.Pulsing)
-            ? new(input, output, against, 0, ContactOhms, set, ContactOhms, double.PositiveInfinity, WorksEitherWay: true)
-            : new(input, output, against, Drop, DropOhms, set, OutputOhms, most, WorksEitherWay: false);
+            ? new(input, output, against, 0, ContactOhms, set, ContactOhms, double.PositiveInfinity, WorksEitherWay: true) { IsTurned = isTurned }
+            : new(input, output, against, Drop, DropOhms, set, OutputOhms, most, WorksEitherWay: false) { IsTurned = isTurned };
     }
 }

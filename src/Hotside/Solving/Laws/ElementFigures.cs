@@ -43,7 +43,7 @@ internal sealed class ElementFigures(Part part, Element element, double systemVo
             if (rule.Default is { } usual && usual.At is null or { Unit: Unit.Volt })
             {
                 double there = rule.MiddleFor(element.Name, usual.Quantity), ratio = usual.At is { } at ? at.Value / Volts : 1;
-                double here = unit switch { Unit.Ampere => there * ratio, Unit.Ohm => there / ratio / ratio, _ => there };
+                double here = unit switch { Unit.Ampere => there * ratio, Unit.Ohm => there / ratio / ratio, Unit.Volt => there / ratio, _ => there };
                 return Assume(unit switch { Unit.Ampere => AssumedFigure.Current, Unit.Ohm => AssumedFigure.Resistance, Unit.Volt => AssumedFigure.Voltage, _ => AssumedFigure.Power }, here, usual.Source);
             }
         return null;

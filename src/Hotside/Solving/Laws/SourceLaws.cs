@@ -31,11 +31,17 @@ internal static class SourceLaws
     public static ElementLaw Of(Part part, Element element, double volts, ElementFigures figures, Surroundings surroundings)
     {
         if (element.Traits.HasFlag(ElementTraits.Solar)) return ElementLaw.By(Panel(volts, figures));
-        if (element.When is null) return ElementLaw.By([.. Battery(part, element, volts, figures, surroundings.Charge)]);
+        if (element.When is null) return ElementLaw.By([.. Battery(part, element, volts, figures, surroundings.ChargeOf(part, element))]);
         // Of an alternator's two sources the first is the output, and its rating is for that alone.
         bool isExciter = part.Kind.Elements.First(e => e.IsSource) != element && figures.Stated(Unit.Ampere) is null;
         double most = isExciter ? ExciterAmperes : figures.Stated(Unit.Ampere) ?? figures.Usual(Unit.Ampere) ?? figures.Assume(AssumedFigure.Current, 360 / volts);
-        if (!element.TakesEitherPolarity && surroundings.AlternatorSpeed is { } speed)
+        if (element.TakesEitherPolarity && surroundings.SpeedOf(part, Generators.UsualRatio) is { } turns)
+        {
+            most *= Generators.ShareAt(turns);
+            // Too slow, it is no more than its winding, and its cut-out is open.
+            if (most <= 0) return new([ClampLaw.Resistance(StandingOhms)], [ClampLaw.Resistance(StandingOhms)]);
+        }
+        if (!element.TakesEitherPolarity && (surroundings.SpeedOf(part, Alternators.UsualRatio) ?? surroundings.AlternatorSpeed) is { } speed)
             most = Alternators.OutputAt(speed, part.RatedAside(RatingRule.Low, element.Name, Unit.Ampere) ?? figures.Assume(AssumedFigure.Current, most * Alternators.UsualLow), most);
         if (!element.TakesEitherPolarity) most *= Alternators.ShareAt(surroundings.WindingCelsius);
         ImmutableArray<Law> running = [new ClampLaw(1 / MachineOhms, SetPoint(volts), Least: -most, Most: 0)];

@@ -36,7 +36,7 @@ internal sealed class RegulatedSolver(Network network, ImmutableArray<Injection>
     private sealed class Search(NewtonSolver solver, ImmutableArray<Injection> injections, Law?[] laws, double[] injected, NetworkPoint first)
     {
         private readonly bool[] isLockedOut = new bool[injections.Length];
-        private readonly double[] signs = [.. injections.Select(r => r is SeriesRegulator { WorksEitherWay: true } either && first.At(either.In) < first.At(either.Against) ? -1.0 : 1.0)];
+        private readonly double[] signs = [.. injections.Select(r => r is SeriesRegulator regulator && (regulator.WorksEitherWay ? first.At(regulator.In) < first.At(regulator.Against) : regulator.IsTurned) ? -1.0 : 1.0)];
 
         public NetworkPoint Point { get; private set; } = first;
 

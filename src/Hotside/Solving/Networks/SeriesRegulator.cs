@@ -16,6 +16,9 @@ namespace Hotside.Solving.Networks;
 internal sealed record SeriesRegulator(int In, int Out, int Against, double Drop, double DropOhms, double SetPoint, double OutputOhms, double Most, bool WorksEitherWay)
     : Injection(In, Out)
 {
+    /// <summary>Whether it is made for an input below its third node: current runs from its output to its input.</summary>
+    public bool IsTurned { get; init; }
+
     /// <summary>By how many volts a current is too small (above 0) or too great (below 0), and how that changes with the current.</summary>
     /// <param name="input">Volts of the input against the third node, turned to be above 0.</param>
     /// <param name="output">Volts of the output against the third node, turned alike.</param>

@@ -27,8 +27,8 @@ internal sealed class Relay
         ImmutableArray<ModelElement> Named(IEnumerable<string> names) => [.. names.Select(n => coils[n])];
         pulls = [.. actuator.Pulls.Select(p => (actuator.Positions.IndexOf(p.Position), Named(p.Coils)))];
         kept = Named(actuator.KeptBy);
-        // A winding moves by its current: hot, it wants as much more voltage as it resists more.
-        double warm = CopperResistance.FactorAt(model.Surroundings.WindingCelsius);
+        // A winding moves by its current: hot, it wants as much more voltage as it resists more. A cut-out's spring is made to make up for that (common practice, no source).
+        double warm = actuator.Returns ? 1 : CopperResistance.FactorAt(model.Surroundings.WindingCelsius);
         (pullsAt, dropsAt) = (warm * (actuator.PullsAt ?? UsualPull), warm * (actuator.DropsAt ?? UsualDrop));
     }
 

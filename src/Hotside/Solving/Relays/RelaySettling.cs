@@ -9,7 +9,7 @@ namespace Hotside.Solving.Relays;
 /// Moves relays by the volts of their windings until none wants to. All that want to move do so at once; where that comes back to a state, or where one's move changes another's
 /// mind, the moves are tried one by one in every order.
 /// </summary>
-internal sealed class RelaySettling(CircuitModel model, RegulatedSolver solver, ImmutableArray<Relay> relays)
+internal sealed class RelaySettling(CircuitModel model, RegulatedSolver solver, ImmutableArray<Relay> usual)
 {
     // Own choice: a vehicle's groups of relays have a handful of states.
     private const int MostStates = 2_000;
@@ -24,8 +24,11 @@ internal sealed class RelaySettling(CircuitModel model, RegulatedSolver solver, 
     /// <param name="first">The point of the start, where it is known. What it passed before may be near to what is passed now.</param>
     public RelayRest Settle(
         int[] start, IReadOnlyDictionary<int, int>? parting, ImmutableArray<SetValue> values, Func<Law?[], Law?[]>? change = null, double[]? near = null, bool isQuick = false, StatePoint? first = null) =>
-        first is not null && isQuick && relays.All(r => r.Wants(first.State[r.Variable], first.Point, first.Laws) == first.State[r.Variable]) ? new(RestKind.Settled, [first])
+        Under(values) is var relays && first is not null && isQuick && relays.All(r => r.Wants(first.State[r.Variable], first.Point, first.Laws) == first.State[r.Variable]) ? new(RestKind.Settled, [first])
         : new Search(model, solver, relays, parting, values, change, near, first).Settle(start, isQuick);
+
+    // Hot windings move at other volts.
+    private ImmutableArray<Relay> Under(ImmutableArray<SetValue> values) => Surroundings.AreIn(values) ? Relay.Of(model.Under(values)) : usual;
 
     /// <summary>The point while all relays stand as they do, whatever they want.</summary>
     /// <param name="state">The position of each variable.</param>

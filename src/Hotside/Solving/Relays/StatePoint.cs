@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Hotside.Circuits;
 using Hotside.Solving.Laws;
 using Hotside.Solving.Networks;
 
@@ -20,7 +21,7 @@ internal sealed record StatePoint(int[] State, Law?[] Laws, NetworkPoint Point, 
     /// <summary>The current through an element in amperes.</summary>
     public double AmperesOf(ImmutableArray<NetworkEdge> edges, ModelElement element)
     {
-        double amperes = element.Regulator >= 0 ? RegulatorAmperes[element.Regulator] : 0;
+        double amperes = element.Regulator >= 0 ? (element.Element.Traits.HasFlag(ElementTraits.HoldsFirst) ? -1 : 1) * RegulatorAmperes[element.Regulator] : 0;
         for (int e = element.FirstEdge; e < element.FirstEdge + element.EdgeCount; e++) amperes += AmperesOf(edges, e);
         return amperes;
     }

@@ -26,6 +26,9 @@ internal sealed class BatteryLevels
         levels = [.. batteries.Select((b, i) => (Battery: b, Level: beneath[i])).GroupBy(b => b.Level, b => b.Battery).OrderBy(g => g.Key).Select(g => g.ToImmutableArray())];
     }
 
+    /// <summary>The least charge that a battery is stated to have, from 0 to 1; 1 where none states it.</summary>
+    public double Charge => levels.SelectMany(l => l).Select(b => b.Part.Rated(b.Element.Name, Unit.Percent) / 100 ?? 1).DefaultIfEmpty(1).Min();
+
     /// <summary>The ampere-hours of the whole: those of the level that has least; <see langword="null"/> where there is no battery, or one states none.</summary>
     public double? AmpereHours => levels.IsEmpty ? null : levels.Select(HoursOf).Aggregate((a, b) => a is { } one && b is { } other ? Math.Min(one, other) : null);
 

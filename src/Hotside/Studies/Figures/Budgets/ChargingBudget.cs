@@ -80,7 +80,7 @@ public sealed record ChargingBudget
             Cranking = cranking,
             Ammeters = charging is null ? [] : AmmetersOf(study.Circuit, charging, on ?? off, batteries),
             Drain = ElectricCurrent.FromAmperes(drain),
-            StandsFor = drain > 1e-4 && batteries.HoursTillEmpty(off, UsableOf(cranking)) is { } time ? Duration.FromHours(time) : null,
+            StandsFor = drain > 1e-4 && batteries.HoursTillEmpty(off, UsableOf(cranking, batteries.Charge)) is { } time ? Duration.FromHours(time) : null,
         };
     }
 
@@ -129,6 +129,9 @@ public sealed record ChargingBudget
     }
 
     // The share of its charge that a battery may lose and still start.
-    private static double UsableOf(CrankingFigures? cranking) =>
-        cranking is null ? UsableCharge : Math.Clamp((cranking.AtStarter - cranking.Least).Volts / (RestFall * cranking.Least.Volts / CrankingFigures.LeastShare), 0, UsableCharge);
+    private static double UsableOf(CrankingFigures? cranking, double charge)
+    {
+        double most = Math.Max(charge - (1 - UsableCharge), 0);
+        return cranking is null ? most : Math.Clamp((cranking.AtStarter - cranking.Least).Volts / (RestFall * cranking.Least.Volts / CrankingFigures.LeastShare), 0, most);
+    }
 }

@@ -14,7 +14,8 @@ internal sealed class Duties(CircuitStudy study)
 
     /// <summary>The duty of a load.</summary>
     public Duty Of(LoadStudy load) =>
-        BriefLoad.Is(load.Part) ? Duty.Of(0, 0, "for seconds only, by event")
+        load.Part.Rated(load.Element.Name, Unit.Percent) is { } stated ? Duty.Of(stated / 100, stated / 100, "as the job states")
+        : BriefLoad.Is(load.Part) ? Duty.Of(0, 0, "for seconds only, by event")
         : Relayed(load) ?? load.Element.Type switch
         {
             ElementType.Horn => Duty.Of(0.02, 0.02, $"horn: {Practice}"),

@@ -1,4 +1,5 @@
 using Hotside.Circuits;
+using Hotside.Solving.Laws;
 using UnitsNet;
 
 namespace Hotside.Studies.Figures.Budgets;
@@ -12,7 +13,7 @@ namespace Hotside.Studies.Figures.Budgets;
 public sealed record MachineOutput(Part Part, ElectricCurrent Rated, ElectricCurrent AtIdle, ElectricCurrent AtCruise, string Why)
 {
     // An alternator: 30 to 60 % of its rating at idle, 10 to 20 % under it when hot; both common practice, no source. The middle of each, rounded to the careful side.
-    private const double AlternatorIdle = 0.4, AlternatorHot = 0.85;
+    private const double AlternatorIdle = Alternators.UsualLow, AlternatorHot = 0.85;
 
     internal static MachineOutput Of(Part part, Element output, double amperes) => part.RatedAside(RatingRule.Low, output.Name, Unit.Ampere) is { } low
         ? new(part, ElectricCurrent.FromAmperes(amperes), ElectricCurrent.FromAmperes(low), ElectricCurrent.FromAmperes(AlternatorHot * amperes),
