@@ -11,7 +11,7 @@ internal static class DiagnoseCommand
     public static Command Make()
     {
         var job = JobArgument.Make();
-        var view = new Option<View>("--view") { Description = "Which circuit the vehicle has now: before or after the alteration. Default: after.", DefaultValueFactory = _ => View.After };
+        var view = Choice.Of("--view", "Which circuit the vehicle has now: before or after the alteration. Default: after.", View.After);
         Option<string[]> dead = Many("--dead", "Loads that do nothing though they should be on, such as H1; where it matters with the setting: \"E1.low @ low beam\". May be repeated, as all these."),
             dim = Many("--dim", "Loads that do less than they should."), strong = Many("--strong", "Loads that do more than they should."),
             on = Many("--on-though-off", "Loads that work though they should be off."), works = Many("--works", "Loads that work as they should."), blown = Many("--blown", "Fuses that are blown."),

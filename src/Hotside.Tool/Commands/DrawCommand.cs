@@ -13,10 +13,7 @@ internal static class DrawCommand
         var output = new Option<string?>("--output", "-o") { Description = "The file to write, .svg, .png or .pdf; - for standard output. Default: the job file's name with .svg." };
         var format = new Option<string?>("--format") { Description = "The kind of picture where no file name says it. Default: svg." };
         format.AcceptOnlyFromAmong("svg", "png", "pdf");
-        var view = new Option<View[]>("--view")
-        {
-            Description = "Which circuit is shown; several for a .pdf, which has a page for each.", DefaultValueFactory = _ => [View.Pair], AllowMultipleArgumentsPerToken = true,
-        };
+        var view = Choice.Several("--view", "Which circuit is shown; several for a .pdf, which has a page for each.", View.Pair);
         var resolution = new Option<double>("--resolution") { Description = "Dots per inch of a .png, 10 to 4800.", DefaultValueFactory = _ => 300 };
         PictureOptions picture = new();
         AsOfOption asOf = new();

@@ -11,20 +11,14 @@ internal sealed class PictureOptions
         Description = "The loads to draw, each with what feeds and controls it and nothing else, such as H1 or E3.tail; may be repeated.", DefaultValueFactory = _ => [],
     };
 
-    private readonly Option<Page> page = new("--page")
-    {
-        Description = "The paper; fit is as large as the drawing. What does not fit on one goes on several: pages of a .pdf, files van-1.svg, van-2.svg. Default: the smallest of A4 to A0.",
-        DefaultValueFactory = _ => Page.Smallest,
-    };
+    private readonly Option<Page> page = Choice.Of("--page",
+        "The paper; fit is as large as the drawing, bare has no frame and no lists. What does not fit on one goes on several: pages of a .pdf, files van-1.svg, van-2.svg. Default: the smallest of A4 to A0.", Page.Smallest);
 
-    private readonly Option<TextSize> text = new("--text") { Description = "How large the letters are: large is read at arm's length.", DefaultValueFactory = _ => TextSize.Normal };
+    private readonly Option<TextSize> text = Choice.Of("--text", "How large the letters are: large is read at arm's length.", TextSize.Normal);
 
     private readonly Option<string> theme = new("--theme") { Description = "Colours: for print, for a dark page, for a copier, for bad light.", DefaultValueFactory = _ => "paper" };
 
-    private readonly Option<ShownFigures> with = new("--with")
-    {
-        Description = "Figures at the wires in the place of sizes and colours, of the setting named with --setting.", DefaultValueFactory = _ => ShownFigures.None,
-    };
+    private readonly Option<ShownFigures> with = Choice.Of("--with", "Figures at the wires in the place of sizes and colours, of the setting named with --setting.", ShownFigures.None);
 
     private readonly Option<string?> setting = new("--setting") { Description = "The setting of these figures: one that the job names, or one such as \"everything on\", \"cranking\", \"H1 alone\"." };
 

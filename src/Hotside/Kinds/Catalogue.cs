@@ -39,7 +39,9 @@ public sealed class Catalogue
     public string? Nearest(string id)
     {
         ArgumentNullException.ThrowIfNull(id);
-        return NearestName.Of(id.Replace(' ', '-'), Kinds.Select(k => k.Id));
+        string asked = id.Replace(' ', '-');
+        // "Fuel-gauge" is a gauge: what a name ends with tells what it is.
+        return NearestName.Of(asked, Kinds.Select(k => k.Id)) ?? Kinds.Select(k => k.Id).Where(k => asked.EndsWith(k, StringComparison.OrdinalIgnoreCase)).MaxBy(k => k.Length);
     }
 
     /// <summary>This catalogue with one kind more, or with one replaced.</summary>

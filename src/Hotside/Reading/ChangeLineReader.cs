@@ -9,6 +9,13 @@ internal static class ChangeLineReader
 {
     public static readonly string[] Verbs = ["take out", "fit", "replace", "reverse", "remount", "run", "move", "renew", "cut", "do"];
 
+    // What people say for these.
+    private static readonly Dictionary<string, string> Others = new(StringComparer.OrdinalIgnoreCase)
+    {
+        ["remove"] = "take out", ["delete"] = "take out", ["drop"] = "take out", ["add"] = "fit", ["install"] = "fit", ["mount"] = "fit", ["change"] = "replace",
+        ["exchange"] = "replace", ["swap"] = "reverse", ["turn"] = "reverse", ["connect"] = "run", ["wire"] = "run", ["reconnect"] = "move", ["rewire"] = "renew",
+    };
+
     // What may stand beside the verb in map form.
     private static readonly string[] Keys = ["part", "wire", "ends", "map", "case", "insert", "as", "reversed", "sentence", "because"];
 
@@ -83,7 +90,7 @@ internal static class ChangeLineReader
     private static ChangeLine? Unknown(SourceSpan span, string text, ReadingContext context)
     {
         string[] words = text.Split(' ');
-        string? near = Circuits.NearestName.Of(words[0], Verbs) ?? Circuits.NearestName.Of(string.Join(' ', words.Take(2)), Verbs);
+        string? near = Others.GetValueOrDefault(words[0]) ?? Circuits.NearestName.Of(words[0], Verbs) ?? Circuits.NearestName.Of(string.Join(' ', words.Take(2)), Verbs);
         context.Report(ReadingProblems.UnknownVerb.At(span, text) with { Hint = near is null ? "a change begins with: " + string.Join(", ", Verbs) : $"did you mean \"{near}\"?" });
         return null;
     }

@@ -65,7 +65,7 @@ internal sealed record VerdictCaption(SwitchedSide Side, string By)
     public static ImmutableArray<VerdictCaption> Of(IEnumerable<LoadStudy> loads, CircuitStudy study)
     {
         var all = loads.ToArray();
-        var captions = all.Select(l => (Load: l, Line: ByLine(l, study))).GroupBy(c => (c.Load.Side, Switches(c.Load)))
+        var captions = all.Select(l => (Load: l, Line: ByLine(l, study))).GroupBy(c => (c.Load.Side, Switches(c.Load, study.Circuit)))
             .Select(g => new VerdictCaption(g.Key.Side, Joined(g.ToArray(), study.Circuit)));
         return [.. captions];
     }
@@ -104,18 +104,23 @@ internal sealed record VerdictCaption(SwitchedSide Side, string By)
         if (group[0].Line.Length == 0) return names.Trim();
         if (group.Select(g => g.Line).Distinct().Count() == 1) return names + group[0].Line;
         // Loads of one part that differ in nothing but their current share a line.
-        string by = Switches(group[0].Load);
+        string by = Switches(group[0].Load, circuit);
         if (by.Length == 0 || group[0].Load.Side is SwitchedSide.InSeries or SwitchedSide.Dead || group.Any(g => Amperes(g.Load) is null)) return names + by;
         return $"{by}: {string.Join(", ", group.Select(g => $"{g.Load.Element.Name} {AmperesText(g.Load, circuit)}"))}";
     }
 
-    private static string Switches(LoadStudy load)
+    private static string Switches(LoadStudy load, Circuit circuit)
     {
         if (load.Side == SwitchedSide.InSeries) return load.InSeriesWith.IsEmpty ? "" : "with " + string.Join(", ", load.InSeriesWith);
         if (load.Side == SwitchedSide.Dead) return load.DeadBecause ?? "";
-        string[] by = [.. load.Chain.Take(1).Concat(load.SwitchedBy)];
+        string[] by = [.. load.Chain.Take(1).Concat(RelaysOnWay(load, circuit)).Concat(load.SwitchedBy).Distinct()];
         return by.Length == 0 || load.Side == SwitchedSide.Unswitched ? "" : "by " + Joined(by, load);
     }
+
+    // The contacts that its own current passes: one relay may stand on its hot side, another on its ground side.
+    private static IEnumerable<string> RelaysOnWay(LoadStudy load, Circuit circuit) =>
+        load.Paths.SelectMany(p => p.HotWay.Concat(p.GroundWay)).Where(id => id != load.Part.Id && circuit.FindPart(id) is { } part
+            && part.Kind.Elements.Any(e => e.Type == ElementType.Coil) && part.Kind.Elements.Any(e => e.Type == ElementType.Contact)).Distinct();
 
     // "And" where its current passes all of them, "or" where it passes one of them at a time.
     private static string Joined(string[] by, LoadStudy load)
@@ -129,7 +134,7 @@ internal sealed record VerdictCaption(SwitchedSide Side, string By)
 
     private static string ByLine(LoadStudy load, CircuitStudy study)
     {
-        string by = Switches(load);
+        string by = Switches(load, study.Circuit);
         if (by.Length == 0 || load.Side is SwitchedSide.InSeries or SwitchedSide.Dead || AmperesText(load, study.Circuit) is not { Length: > 0 } amperes) return by;
         return IsAloneOnItsSwitch(load, study) ? $"{by}, which carries {amperes}" : $"{by}: {amperes}";
     }

@@ -47,4 +47,11 @@ public class CatalogueTests
     [InlineData("relay-changeover", "87a", "break")]
     public void A_standard_terminal_means_what_the_standard_says(string kind, string terminal, string meaning) =>
         Assert.Equal(meaning, Catalogue.Standard.Find(kind)!.Terminals.First(t => t.Name == terminal).Meaning);
+
+    [Theory]
+    [InlineData("horn-rely", "horn-relay")]
+    [InlineData("fuel gauge", "gauge")]
+    [InlineData("oil-pressure gauge", "gauge")]
+    [InlineData("vacuum", null)]
+    public void The_nearest_id_is_like_what_was_written_or_what_that_ends_with(string written, string? nearest) => Assert.Equal(nearest, Catalogue.Standard.Nearest(written));
 }

@@ -17,7 +17,7 @@ internal static class FuseOverWire
         "{0} {4} {1} A through for good; the first wire stands that, but {2} behind do not, {3} A at the least: in a fault the thinnest is the fuse") { Source = Kind.Source };
 
     public static readonly DiagnosticKind Near = new("HS3394", Severity.Warning, "Fuse above what its wire carries for good",
-        "{0} {4} {1} A through for good, and {2} behind may carry {3} A: within the 150 % that boats allow, above the 100 % that aircraft do") { Source = Kind.Source };
+        "{0} {4} {1} A through for good, and {2} behind may carry {3} A: within the 150 % of 33 CFR 183 (boats), above the 100 % of AC 43.13-1B (aircraft), taken for want of a rule for old vehicles") { Source = Kind.Source };
 
     public static IEnumerable<Diagnostic> Of(CheckedCircuit circuit)
     {

@@ -167,6 +167,9 @@ internal sealed class CircuitPicture
         foreach (var rail in layout.Rails.Where(r => (r.Seen & view) != 0))
             foreach (var tap in Taps(rail).Distinct())
                 yield return new(Layer.Dots, [JointDot.At(x + (tap * M), y + (rail.Y * M), ColourRole.Ink)]) { Classes = ["dot"] };
+        if (plan.Parts.Any(p => p.Role == PlannedRole.ReturnRail && p.In(view) is not null))
+            foreach (int tap in Ends(EndKind.Chassis).Select(e => e.X).Distinct())
+                yield return new(Layer.Dots, [JointDot.At(x + (tap * M), y + (layout.ChassisY * M), ColourRole.Ink)]) { Classes = ["dot"] };
     }
 
     private IEnumerable<int> Taps(PlacedRail rail) =>

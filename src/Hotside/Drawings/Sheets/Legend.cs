@@ -16,25 +16,25 @@ internal static class Legend
     {
         if (entries.IsEmpty)
             return Piece.Empty;
-        int fewest = Math.Max(1, (int)Math.Ceiling(entries.Length * Row(lettering) / height));
-        for (int columns = Math.Min(fewest, entries.Length); ; columns--)
-        {
+        // Within the height, in rows that come closer if they must.
+        foreach (double row in new[] { Row, CloseRow })
+            if ((int)(height / (row * lettering.Factor)) is > 0 and var rows)
+                foreach (bool close in new[] { false, true })
+                    if (InColumns(entries, (entries.Length + rows - 1) / rows, row, close, double.PositiveInfinity, lettering) is var piece && piece.Width <= width) return piece;
+        // Else as low as the width allows.
+        for (int columns = entries.Length; columns > 1; columns--)
             foreach (bool close in new[] { false, true })
-                if (InColumns(entries, columns, close, double.PositiveInfinity, lettering) is var piece && piece.Width <= width)
-                    return piece;
-            if (columns == 1)
-                break;
-        }
-
-        return InColumns(entries, 1, close: true, width, lettering);
+                if (InColumns(entries, columns, Row, close, double.PositiveInfinity, lettering) is var piece && piece.Width <= width) return piece;
+        return InColumns(entries, 1, Row, close: true, width, lettering);
     }
 
-    private static double Row(Lettering lettering) => 18 * lettering.Factor;
+    // 1.6 to 1.8 M.
+    private const double Row = 18, CloseRow = 16.5;
 
-    private static Piece InColumns(ImmutableArray<LegendEntry> entries, int columns, bool close, double width, Lettering lettering)
+    private static Piece InColumns(ImmutableArray<LegendEntry> entries, int columns, double pitch, bool close, double width, Lettering lettering)
     {
         int rows = (entries.Length + columns - 1) / columns;
-        double x = 0, right = 0, row = Row(lettering);
+        double x = 0, right = 0, row = pitch * lettering.Factor;
         TextStyle style = lettering.Small;
         var shapes = ImmutableArray.CreateBuilder<Shape>();
         foreach (LegendEntry[] column in entries.Chunk(rows))

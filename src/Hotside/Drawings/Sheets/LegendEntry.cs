@@ -59,6 +59,9 @@ internal sealed record LegendEntry(Piece Sample, string Text)
     /// <summary>A stud, on which wires are bolted.</summary>
     public static LegendEntry OfStud(string text) => new(new(8, 8, [new CircleShape((4, 4), 3, new(StrokeRank.Medium, ColourRole.Ink), ColourRole.Paper)]), text);
 
+    /// <summary>A part that another will replace.</summary>
+    public static LegendEntry OfReplaced(string text) => new(new(26, 12, [.. PartLook.Apply([new RectangleShape(new(0, 0, 26, 12), 0, new(StrokeRank.Medium, ColourRole.PartInk), ColourRole.Paper)], PartStyle.ToBeReplaced)]), text);
+
     /// <summary>The flag of a wire that goes on elsewhere.</summary>
     public static LegendEntry OfFlag(string text) => new(
         new(34, 12, [Shape.Polygon(new(StrokeRank.Thin, ColourRole.Ink), ColourRole.Paper, (0, 0), (28, 0), (34, 6), (28, 12), (0, 12))]), text);

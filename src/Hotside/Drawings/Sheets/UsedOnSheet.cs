@@ -22,6 +22,7 @@ internal static class UsedOnSheet
             (LineStyle.ToBeRenewed, "to be renewed"), (LineStyle.Renewed, "renew between the same ends"), (LineStyle.Kept, "leave as is"),
         })
             if (states.Contains(state)) entries.Add(LegendEntry.Of(state, text));
+        if (parts.Any(p => p.Look == PartStyle.ToBeReplaced && !p.Symbol.Shapes.IsEmpty)) entries.Add(LegendEntry.OfReplaced("part to be replaced"));
         if (parts.Any(p => p.Part.Kind.TakesAnyTerminal)) entries.Add(LegendEntry.OfFlag("goes on elsewhere"));
         if (plan.Parts.Any(p => p.Box.StartsWith("flag ", StringComparison.Ordinal))) entries.Add(LegendEntry.Flagged("2.C4", "goes on: sheet 2, zone C4", plan.Lettering));
         if (plan.Parts.Any(p => p.Role == PlannedRole.Stud && views.Any(v => p.In(v) is not null))) entries.Add(LegendEntry.OfStud("stud"));
