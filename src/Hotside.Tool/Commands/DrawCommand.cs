@@ -61,7 +61,9 @@ internal static class DrawCommand
                 error.WriteLine("hotside: " + e.Message.Split(" (Parameter")[0]);
                 return ExitCode.WrongUsage;
             }
-            return whole.HasErrors ? ExitCode.Findings : ExitCode.Done;
+            if (!whole.HasErrors) return ExitCode.Done;
+            error.WriteLine("hotside: drawn all the same, as the file has it; the errors above are to be mended first.");
+            return ExitCode.Findings;
         });
         return command;
     }

@@ -29,7 +29,12 @@ internal static class EndReader
             _ => false,
         };
         if (good) return End.Parse(text);
-        context.Report(ReadingProblems.BadEnd.At(span, text) with { Hint = "an end is part.terminal, a part with one terminal, chassis, or free for a spare" });
+        // "S1.1 14 RD" was meant as two items.
+        bool lacksComma = text.IndexOf(' ', StringComparison.Ordinal) is > 0 and var space && text[..space].Contains('.', StringComparison.Ordinal);
+        context.Report(ReadingProblems.BadEnd.At(span, text) with
+        {
+            Hint = lacksComma ? $"a comma is missing behind {text[..text.IndexOf(' ', StringComparison.Ordinal)]}" : "an end is part.terminal, a part with one terminal, chassis, or free for a spare",
+        });
         return null;
     }
 

@@ -118,9 +118,8 @@ internal sealed class JobReader
 
     private void Check(YamlMap section)
     {
-        string[] known = ["title", "system", "settings", "readings", "changes", "after", "same", "done", "order", "as fitted"];
-        foreach (var entry in section.Entries.Where(e => !known.Contains(e.Key.Value)))
-            context.Report(ReadingProblems.UnknownSection.At(entry.Key.Span, entry.Key.Value) with { Hint = Names.Meant(entry.Key.Value, known) });
+        foreach (var entry in section.Entries.Where(e => !Sections.OfAlteration.Contains(e.Key.Value)))
+            context.Report(ReadingProblems.UnknownSection.At(entry.Key.Span, entry.Key.Value) with { Hint = Names.Meant(entry.Key.Value, Sections.OfAlteration) });
     }
 
     private Alteration? Edited(Circuit before, string title, YamlMap section)

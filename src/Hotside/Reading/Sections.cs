@@ -16,6 +16,9 @@ internal sealed class Sections(ReadingContext context, Func<string, string?> inc
     private readonly HashSet<string> files = new(StringComparer.Ordinal);
     private string? first;
 
+    /// <summary>What stands within the section of the alteration.</summary>
+    public static string[] OfAlteration { get; } = ["title", "system", "settings", "readings", "changes", "after", "same", "done", "order", "as fitted"];
+
     /// <summary>The texts read, by file.</summary>
     public Dictionary<string, SourceText> Sources { get; } = new(StringComparer.Ordinal);
 
@@ -28,7 +31,10 @@ internal sealed class Sections(ReadingContext context, Func<string, string?> inc
         files.Add(file == first && !isNamedFromFolder ? Path.GetFileName(file) : file);
         if (YamlReader.Read(source, context.Problems) is not { } map) return false;
         foreach (var entry in map.Entries.Where(e => !Known.Contains(e.Key.Value)))
-            context.Report(ReadingProblems.UnknownSection.At(entry.Key.Span, entry.Key.Value) with { Hint = Names.Meant(entry.Key.Value, Known) });
+            context.Report(ReadingProblems.UnknownSection.At(entry.Key.Span, entry.Key.Value) with
+            {
+                Hint = OfAlteration.Contains(entry.Key.Value) ? $"\"{entry.Key.Value}\" stands under \"alteration:\", further in" : Names.Meant(entry.Key.Value, Known),
+            });
         maps.Add(map);
         foreach (var name in MapForm.Texts(map, "include")) Include(name);
         return true;
