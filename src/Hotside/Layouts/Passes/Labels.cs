@@ -13,7 +13,7 @@ internal sealed class Labels
     private const double FromVertical = 0.7, FromHorizontal = 0.5;
 
     // Nearer to a strange line than to its own a label would be read as that line's: beside it, and above or below it, wherever there is room.
-    private static readonly (double Beside, double Above)[] FromOthers = [(0.9, 0.7), (0.9, 0), (0, 0)];
+    private static readonly (double Beside, double Above)[] FromOthers = [(0.9, 0.7), (0.9, 0.3), (0.3, 0.3), (0, 0)];
 
     private readonly TakenRoom room;
     private readonly Dictionary<(int X, int Y, bool Down, SeenIn View), int> users = [];
