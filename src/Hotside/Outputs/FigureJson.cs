@@ -5,17 +5,22 @@ using Hotside.Studies.Figures;
 namespace Hotside.Outputs;
 
 /// <summary>
-/// The figures of a setting within the contract <c>hotside-study/1</c>: volts, amperes and watts as plain numbers. Terminals against the return, with their sign; currents
-/// from first end to second, counted from the feed to the return; what a source gives is above 0. To a tenth of a millivolt and of a milliampere: resistances are not known better.
+/// The figures of a setting within the contract <c>hotside-study/1</c>: volts, amperes and watts as plain numbers. Terminals against the return, with their sign, and what enters
+/// parts there; currents from first end to second, counted from the feed to the return; what a source gives is above 0. To a tenth of a millivolt and of a milliampere: resistances are not known better.
 /// </summary>
 internal static class FigureJson
 {
+    private const double LeastAmperes = 5e-5;
+
     public static void Write(Utf8JsonWriter json, Circuit circuit, SettingFigures figures)
     {
         json.WriteStartObject("terminals");
         foreach (var terminal in figures.Terminals.DistinctBy(t => circuit.TextOf(t.End)))
             if (terminal.Voltage is { } volts) json.Number(circuit.TextOf(terminal.End), volts.Volts);
             else json.WriteNull(circuit.TextOf(terminal.End));
+        json.WriteEndObject();
+        json.WriteStartObject("entering");
+        foreach (var terminal in figures.Terminals.DistinctBy(t => circuit.TextOf(t.End)).Where(t => Math.Abs(t.Current.Amperes) >= LeastAmperes)) json.Number(circuit.TextOf(terminal.End), terminal.Current.Amperes);
         json.WriteEndObject();
         json.WriteStartObject("wires");
         foreach (var wire in figures.Conductors)

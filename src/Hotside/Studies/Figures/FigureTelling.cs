@@ -19,10 +19,23 @@ internal static class FigureTelling
         var giving = circuit.Sources.Where(s => IsClosed(s.Part, s.Element)).ToArray();
         var feeds = giving.Where(s => s.Feed != circuit.System.ReturnNode).Select(s => s.Feed).ToArray();
         var ground = circuit.System.ReturnNode;
+        Dictionary<End, double> entering = [];
+        foreach (var element in solution.Elements)
+        {
+            End from = End.At(element.Part.Id, element.Element.From), to = End.At(element.Part.Id, element.Element.To);
+            // A source's counts from its plus pole to its minus pole, which may be the other way.
+            bool isTurned = circuit.Sources.FirstOrDefault(s => s.Part == element.Part && s.Element == element.Element) is { } source && source.Feed == from != source.PlusIsFeed;
+            double amperes = isTurned ? -element.Amperes : element.Amperes;
+            entering[from] = entering.GetValueOrDefault(from) + amperes;
+            entering[to] = entering.GetValueOrDefault(to) - amperes;
+        }
         return new(solution.Setting)
         {
             Positions = solution.Positions,
-            Terminals = [.. solution.Terminals.Where(t => IsTerminal(circuit, t.End)).Select(t => new TerminalFigure(t.End, t.Volts is { } volts ? ElectricPotential.FromVolts(volts) : null))],
+            Terminals = [.. solution.Terminals.Where(t => IsTerminal(circuit, t.End)).Select(t => new TerminalFigure(t.End, t.Volts is { } volts ? ElectricPotential.FromVolts(volts) : null)
+            {
+                Current = ElectricCurrent.FromAmperes(sense * entering.GetValueOrDefault(t.End)),
+            })],
             Conductors =
             [
                 .. solution.Conductors.Select(c => new ConductorFigure(c.Conductor, ElectricCurrent.FromAmperes(sense * c.Amperes), ElectricPotential.FromVolts(sense * c.Volts))
