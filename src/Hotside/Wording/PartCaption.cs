@@ -118,9 +118,17 @@ internal sealed record VerdictCaption(SwitchedSide Side, string By)
     }
 
     // The contacts that its own current passes: one relay may stand on its hot side, another on its ground side.
-    private static IEnumerable<string> RelaysOnWay(LoadStudy load, Circuit circuit) =>
-        load.Paths.SelectMany(p => p.HotWay.Concat(p.GroundWay)).Where(id => id != load.Part.Id && circuit.FindPart(id) is { } part
-            && part.Kind.Elements.Any(e => e.Type == ElementType.Coil) && part.Kind.Elements.Any(e => e.Type == ElementType.Contact)).Distinct();
+    private static IEnumerable<string> RelaysOnWay(LoadStudy load, Circuit circuit) => load.Paths.SelectMany(p => new[] { p.HotWay, p.GroundWay })
+        .SelectMany(way => way.Where(id => id != load.Part.Id && circuit.FindPart(id) is { } part && part.Kind.Elements.Any(e => e.Type == ElementType.Coil) && PassesContact(part, way, circuit))).Distinct();
+
+    // A relay's stud may only hold wires together: a contact is passed where the way has both its ends, by wires or bolted joints.
+    private static bool PassesContact(Part relay, ImmutableArray<string> way, Circuit circuit)
+    {
+        var wires = way.Select(circuit.FindConductor).OfType<Conductor>().SelectMany(c => c.Ends).Where(e => e.Part == relay.Id).Select(e => e.Terminal);
+        var bolted = way.Select(circuit.FindPart).OfType<Part>().SelectMany(p => p.Joints.SelectMany(j => p == relay && j.On.Part is { } on && way.Contains(on) ? [j.Terminal] : j.On.Part == relay.Id ? new[] { j.On.Terminal } : []));
+        var ends = wires.Concat(bolted).ToHashSet(StringComparer.Ordinal);
+        return relay.Kind.Elements.Any(e => e.Type == ElementType.Contact && ends.Contains(e.From) && ends.Contains(e.To));
+    }
 
     // "And" where its current passes all of them, "or" where it passes one of them at a time.
     private static string Joined(string[] by, LoadStudy load)

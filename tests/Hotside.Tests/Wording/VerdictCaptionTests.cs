@@ -32,4 +32,37 @@ public sealed class VerdictCaptionTests
         var study = Job.Read(job).OrThrow().Study.After;
         Assert.Equal(told, VerdictCaption.Of(study.Loads, study).Single().By);
     }
+
+    // One relay on the hot side, another on the ground side; the feed comes by the stud of a third, which switches nothing of it.
+    [Fact]
+    public void All_relays_whose_contacts_the_current_passes_are_named()
+    {
+        var study = Job.Read("""
+            hotside: 1
+            title: Relays
+            system: 12 V, negative ground, sizes in AWG
+            parts:
+              G1: battery, 12 V
+              K1: relay, 12 V, coil 0.15 A
+              K2: relay, 12 V, coil 0.15 A
+              K3: relay, 12 V, coil 0.15 A
+              S1: switch
+              M1: motor, 12 V, 24 W
+            wires:
+              w0: G1.neg to chassis
+              w1: G1.pos to K3.30
+              w2: K3.30 to K1.30
+              w3: K1.87 to M1.1
+              w4: M1.2 to K2.30
+              w5: K2.87 to chassis
+              w6: K3.30 to S1.1
+              w7: S1.2 to K1.86
+              w8: S1.2 to K2.86
+              w9: K1.85 to chassis
+              w10: K2.85 to chassis
+              w11: S1.2 to K3.86
+              w12: K3.85 to chassis
+            """).OrThrow().Study.After;
+        Assert.Equal("by K1 and K2: 2 A", VerdictCaption.Of(study.Loads.Where(l => l.Part.Id == "M1"), study).Single().By);
+    }
 }
