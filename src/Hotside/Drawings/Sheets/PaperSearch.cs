@@ -49,8 +49,14 @@ internal sealed class PaperSearch
         _ => On(SheetSize.Of(page)),
     };
 
-    /// <summary>The smallest paper of the A series that holds all; where none does the sheet grows beyond them.</summary>
-    public Sheet Smallest() => SheetSize.Series.Select(On).FirstOrDefault(s => s is not null) ?? Grown();
+    /// <summary>The smallest paper of the A series that holds all, or the next if there more labels find room; where none holds it the sheet grows beyond them.</summary>
+    public Sheet Smallest()
+    {
+        if (SheetSize.Series.Select(On).FirstOrDefault(s => s is not null) is not { } first) return Grown();
+        if (first.Layout.Labels.Length == first.Plan.Input.Wires.Count(w => w.HasLabel)) return first;
+        var next = SheetSize.Series.SkipWhile(s => s.Name != first.Furniture.Size.Name).Skip(1).Select(On).FirstOrDefault();
+        return next?.Layout.Labels.Length > first.Layout.Labels.Length ? next : first;
+    }
 
     /// <summary>
     /// The calmest spacing that a paper holds, at closer spacing, with narrow relays, with loads higher up, with no part turned, or standing, if it must be; <see langword="null"/> where it holds nothing of that.
