@@ -10,6 +10,7 @@ internal static class Rail
     /// <summary>How far it reaches past its first and last tap.</summary>
     public const double Overhang = 10;
 
+    // How much wider letters may be where a reader's program lacks the font: by eye, with a common substitute.
     private const double Substitute = 0.12;
 
     /// <summary>The line alone.</summary>
@@ -34,7 +35,6 @@ internal static class Rail
                 continue;
             TextShape shape = TextShape.Of(text, style, x, baseline, colour: colour, width: maxWidth * lettering.Factor);
             shapes.Add(shape);
-            // Where a reader's program lacks the font, its own is wider.
             gap = (6 * lettering.Factor) + (shape.Width * Substitute);
             x += shape.Width + gap;
         }

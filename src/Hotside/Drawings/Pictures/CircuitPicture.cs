@@ -45,6 +45,9 @@ internal sealed class CircuitPicture
         return groups.Select(g => g with { View = shown });
     }
 
+    // The rail that an isolated system has for its return.
+    private PlannedPart? Bus => plan.Parts.FirstOrDefault(p => p.Role == PlannedRole.ReturnRail && p.In(view) is not null);
+
     // Below everything else.
     private IEnumerable<SceneGroup> Bands()
     {
@@ -64,7 +67,7 @@ internal sealed class CircuitPicture
             double railY = y + (rail.Y * M), first = x + ((rail.X1 + 1) * M), last = x + ((rail.X2 - 1) * M);
             yield return Group(Layer.Boxes, planned, part, [Rail.Line(first, last, railY, PartLook.ColourOf(part.Look)), .. rail.Box is null ? FeedName(planned, part, first, railY) : Name(rail.Box, part)]);
         }
-        if (plan.Parts.FirstOrDefault(p => p.Role == PlannedRole.ReturnRail && p.In(view) is not null) is { } bus)
+        if (Bus is { } bus)
         {
             double[] ends = [.. Ends(EndKind.Chassis).Select(e => x + (e.X * M))];
             double busY = y + (layout.ChassisY * M);
@@ -128,7 +131,7 @@ internal sealed class CircuitPicture
             if ((box.Seen & view) == 0 || parts[name] is not { } planned || planned.In(view, isReplacement) is not { } part || planned.Role is PlannedRole.Rail or PlannedRole.FeedRail) continue;
             yield return Group(Layer.Parts, planned, part, planned.Role == PlannedRole.Symbol ? SymbolShapes(box, placed, part) : NodeShapes(planned, placed, part));
         }
-        if (plan.Parts.All(p => p.Role != PlannedRole.ReturnRail || p.In(view) is null))
+        if (Bus is null)
             foreach (var end in Ends(EndKind.Chassis))
                 yield return new(Layer.Parts, ChassisSign.At(x + (end.X * M), y + (end.Y * M), end.View.State switch { Look.New => PartStyle.New, Look.TakenOut => PartStyle.TakenOut, Look.WhereItLay => PartStyle.Moved, _ => PartStyle.Kept }))
                 {
@@ -167,7 +170,7 @@ internal sealed class CircuitPicture
         foreach (var rail in layout.Rails.Where(r => (r.Seen & view) != 0))
             foreach (var tap in Taps(rail).Distinct())
                 yield return new(Layer.Dots, [JointDot.At(x + (tap * M), y + (rail.Y * M), ColourRole.Ink)]) { Classes = ["dot"] };
-        if (plan.Parts.Any(p => p.Role == PlannedRole.ReturnRail && p.In(view) is not null))
+        if (Bus is not null)
             foreach (int tap in Ends(EndKind.Chassis).Select(e => e.X).Distinct())
                 yield return new(Layer.Dots, [JointDot.At(x + (tap * M), y + (layout.ChassisY * M), ColourRole.Ink)]) { Classes = ["dot"] };
     }

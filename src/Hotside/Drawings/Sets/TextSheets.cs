@@ -59,7 +59,7 @@ internal sealed class TextSheets
         var lines = Furniture.Lines(plan, request.Words);
         sheets.Add("changes", lines.Length, (from, count) => ChangeList.Of(SheetText.ListHead(plan.Alteration), [.. lines.Skip(from).Take(count)], width, plan.Lettering));
         var rows = SwitchRow.Of(plan.Study, request.Words);
-        sheets.Add("loads", rows.Length, (from, count) => SwitchTable.Of([.. rows.Skip(from).Take(count)], where, width, plan.Lettering, request.Words));
+        sheets.Add("loads", rows.Length, (from, count) => SwitchTable.Of([.. rows.Skip(from).Take(count)], where, width, plan.Lettering, request.Words, "sheet"));
         sheets.Close();
         return [.. sheets.sheets];
     }

@@ -127,7 +127,7 @@ internal sealed record Furniture(SheetSize Size, double HeadTop, Box Room, Immut
         [.. plan.Alteration.Changes.Select(c => new ListLine(new(c.Label, ChangeLook.ColourOf(c)), ChangeLook.LineOf(c), ChangeText.Of(c, plan.Alteration.Whole, words)))];
 
     private static Piece Table(DrawingPlan plan, double width, Vocabulary words, Func<string, string>? where) =>
-        !plan.Style.HasSwitchTable ? Piece.Empty : SwitchTable.InColumns(SwitchRow.Of(plan.Study, words), where ?? (_ => AnyZone), width, plan.Lettering, words, "zone");
+        !plan.Style.HasSwitchTable ? Piece.Empty : SwitchTable.Of(SwitchRow.Of(plan.Study, words), where ?? (_ => AnyZone), width, plan.Lettering, words, "zone");
 
     /// <summary>The cautions; nothing where nothing is altered.</summary>
     public static Piece Warnings(DrawingPlan plan, double width, Vocabulary words) =>

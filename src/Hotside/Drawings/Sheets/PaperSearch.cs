@@ -37,7 +37,7 @@ internal sealed class PaperSearch
         bool mayHaveTable = !request.IsInSet && SwitchRow.Of(plan.Study, request.Words).Length >= ManyLoads;
         PlanStyle high = new(HangsHigh: true);
         // From the one that shows most to the one that takes least.
-        PlanStyle[] styles = [new(), new(HasCloseRelays: true), high, high with { FacesAsGiven = true }, .. mayHaveTable ? new PlanStyle[] { new(HasSwitchTable: true), new(true, true), high with { HasSwitchTable = true } } : []];
+        PlanStyle[] styles = [new(), new(HasCloseRelays: true), high, high with { FacesAsGiven = true }, .. mayHaveTable ? new PlanStyle[] { new(HasSwitchTable: true), new(HasCloseRelays: true, HasSwitchTable: true), high with { HasSwitchTable = true } } : []];
         candidates = [.. styles.Select(s => KeyValuePair.Create(s, new Lazy<Candidate>(() => CandidateIn(s))))];
     }
 

@@ -12,22 +12,14 @@ internal static class SwitchTable
     private const double Between = 12, BetweenColumns = 36, Badges = 30, Below = 5;
     private const int MostLines = 4;
 
-    /// <summary>The table in a width, in one column; nothing without rows.</summary>
+    /// <summary>The table in as many columns of even length as find room beside each other; nothing without rows.</summary>
     /// <param name="rows">Its rows.</param>
     /// <param name="where">What says where a load is drawn.</param>
     /// <param name="width">Its width in units.</param>
     /// <param name="lettering">Lettering.</param>
     /// <param name="words">Whose words.</param>
     /// <param name="place">What the column of these places is called.</param>
-    public static Piece Of(ImmutableArray<SwitchRow> rows, Func<string, string> where, double width, Lettering lettering, Vocabulary words, string place = "sheet")
-    {
-        if (rows.IsEmpty) return Piece.Empty;
-        Piece title = ColumnHead(lettering), table = Column(Cells(rows, where, words, place), rows, width, lettering);
-        return new(width, title.Height + table.Height, [.. title.Shapes, .. table.At(0, title.Height)]);
-    }
-
-    /// <summary>The same in as many columns of even length as find room beside each other.</summary>
-    public static Piece InColumns(ImmutableArray<SwitchRow> rows, Func<string, string> where, double width, Lettering lettering, Vocabulary words, string place)
+    public static Piece Of(ImmutableArray<SwitchRow> rows, Func<string, string> where, double width, Lettering lettering, Vocabulary words, string place)
     {
         if (rows.IsEmpty) return Piece.Empty;
         string[][] cells = Cells(rows, where, words, place);
