@@ -60,7 +60,7 @@ internal static class CheckCommand
         if (findings.Length == 0) return;
         counts.Add(word.Length == 0 ? $"{findings.Length} accepted" : $"{findings.Length} {word}{(findings.Length == 1 ? "" : "s")}");
         output.WriteLine(heading);
-        foreach (var alike in findings.GroupBy(f => each ? (object)f : KeyOf(f)).SelectMany(g => g.Count() < LeastAlike ? g.Select(f => new[] { f }) : [g.ToArray()]).OrderBy(g => Array.IndexOf(findings, g[0])))
+        foreach (var alike in findings.GroupBy(f => each || f.Items.IsEmpty ? (object)f : KeyOf(f)).SelectMany(g => g.Count() < LeastAlike ? g.Select(f => new[] { f }) : [g.ToArray()]).OrderBy(g => Array.IndexOf(findings, g[0])))
             output.WriteLine(Colouring.Of(read.Print(alike[0]) + Others(alike), alike[0].Severity, output));
         output.WriteLine();
     }
@@ -73,7 +73,7 @@ internal static class CheckCommand
     {
         if (alike.Length == 1) return "";
         int[] lines = [.. alike.Skip(1).Select(f => f.Span?.Line ?? 0).Where(l => l > 0).Distinct().Order()];
-        string where = lines.Length switch { 0 => "", 1 => $" (line {lines[0]})", _ => $" (lines {lines[0]} to {lines[^1]})" };
+        string where = lines.Length switch { 0 => "", 1 => $" (line {lines[0]})", _ => $" (lines {string.Join(", ", lines)})" };
         return $"\n     the same of {alike.Length - 1} more{where}: {string.Join(", ", alike.Skip(1).Select(NameOf))}; --each tells each";
     }
 
@@ -81,7 +81,7 @@ internal static class CheckCommand
     private static string NameOf(Diagnostic finding)
     {
         string first = finding.Message.Split(' ')[0];
-        return finding.Items.IsEmpty || first.StartsWith(finding.Items[0] + ".", StringComparison.Ordinal) ? first : finding.Items[0];
+        return first.StartsWith(finding.Items[0] + ".", StringComparison.Ordinal) ? first : finding.Items[0];
     }
 
     private static string Heading(Severity severity) => severity switch

@@ -100,9 +100,12 @@ public sealed class CircuitBuilder
     /// </summary>
     /// <param name="setting">The name of a setting that is there.</param>
     /// <param name="of">What is given the value.</param>
-    /// <param name="value">An <see cref="ElectricResistance"/>, <see cref="Ratio"/>, <see cref="Temperature"/> or <see cref="RotationalSpeed"/>.</param>
+    /// <param name="value">
+    /// An <see cref="ElectricResistance"/>, 0 or more; a <see cref="Ratio"/>, 0 to 100 %; a <see cref="Temperature"/>, −60 to 250 °C; or a <see cref="RotationalSpeed"/>, 1 to 25,000
+    /// turns a minute, which also says that the engine runs where the setting does not say otherwise.
+    /// </param>
     /// <returns>This builder.</returns>
-    /// <exception cref="ArgumentException">There is no such setting or item, or the value is of another quantity.</exception>
+    /// <exception cref="ArgumentException">There is no such setting or item, or the value is of another quantity or out of its range.</exception>
     public CircuitBuilder Value(string setting, string of, IQuantity value)
     {
         ArgumentNullException.ThrowIfNull(setting);
@@ -120,6 +123,9 @@ public sealed class CircuitBuilder
         });
         if (!set.IsTaken(parts, conductors))
             throw new ArgumentException($"There is no \"{of}\" that takes such a value{NearestName.Suggestion(of, parts.Select(p => p.Id).Concat(conductors.Select(c => c.Id)))}", nameof(of));
+        if (set.OutOfRange() is { } range) throw new ArgumentException($"{char.ToUpperInvariant(range[0])}{range[1..]}.", nameof(value));
+        if (set.Implied(parts) is { } implied && settings[at].Positions.All(p => (p.Part, p.Actuator) != (implied.Part, implied.Actuator)))
+            settings[at] = settings[at] with { Positions = [.. settings[at].Positions, implied] };
         settings[at] = settings[at] with { Values = [.. settings[at].Values.Where(v => v.Part != of || v.Quantity.Unit != set.Quantity.Unit), set] };
         return this;
     }

@@ -67,12 +67,15 @@ public sealed record SetValue(string Part, StatedValue Quantity)
     /// <summary>Words for what is given a value and is neither part nor conductor.</summary>
     internal const string Charge = "charge", Wires = "wires", EngineBay = "engine bay", Windings = "windings";
 
+    // The greatest speed of a machine that anybody fits to a vehicle, in turns a minute (own choice).
+    private const double MostTurns = 25_000;
+
     /// <summary>Whether it is of no single part or conductor.</summary>
     internal bool IsGeneral(IEnumerable<Part> parts) => Quantity.Unit switch
     {
         Unit.Percent => Part == Charge,
         Unit.Celsius => Part is Wires or EngineBay or Windings,
-        Unit.TurnsPerMinute => parts.Any(p => p.Kind.Actuators.Any(a => a.IsShared && a.Name == Part)),
+        Unit.TurnsPerMinute => Part == Element.Engine && EngineOf(parts) is not null,
         _ => false,
     };
 
@@ -86,7 +89,28 @@ public sealed record SetValue(string Part, StatedValue Quantity)
         {
             Unit.Ohm => part.Kind.Elements.Any(e => e.Type is ElementType.Sender or ElementType.Resistor),
             Unit.Percent => part.IsStandingSource,
-            Unit.TurnsPerMinute => part.Kind.Elements.Any(e => e is { IsSource: true, When: not null }),
+            Unit.TurnsPerMinute => part.Kind.Elements.Any(e => e.IsMachine),
             _ => false,
         });
+
+    /// <summary>What is wrong with the figure itself; <see langword="null"/> where nothing is.</summary>
+    internal string? OutOfRange()
+    {
+        var (least, most, range) = Quantity.Unit switch
+        {
+            Unit.Percent => (0, 100, "a charge is 0 to 100 %"),
+            Unit.Celsius => (Wire.LeastCelsius, Wire.MostCelsius, "a temperature is from -60 to 250 °C"),
+            Unit.TurnsPerMinute => (1, MostTurns, "a machine that runs turns 1 to 25000 times a minute"),
+            _ => (0, double.PositiveInfinity, "a resistance is 0 or more"),
+        };
+        return Quantity.Value >= least && Quantity.Value <= most ? null : range;
+    }
+
+    /// <summary>The condition that goes with it: an engine that has a speed, or drives a machine that has one, runs.</summary>
+    internal SetPosition? Implied(IEnumerable<Part> parts) =>
+        Quantity.Unit == Unit.TurnsPerMinute && EngineOf(Part == Element.Engine ? parts : parts.Where(p => p.Id == Part)) is { } engine ? new(null, engine.Name, engine.Positions[^1]) : null;
+
+    /// <summary>The condition of the engine that drives machines; <see langword="null"/> where there is no machine.</summary>
+    internal static Actuator? EngineOf(IEnumerable<Part> parts) =>
+        parts.Where(p => p.Kind.Elements.Any(e => e.IsMachine)).SelectMany(p => p.Kind.Actuators).FirstOrDefault(a => a.IsShared && a.Name == Element.Engine);
 }

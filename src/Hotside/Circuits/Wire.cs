@@ -66,8 +66,11 @@ public sealed record Wire
     /// <exception cref="ArgumentOutOfRangeException">It is below 0.</exception>
     public double? JointAtToInOhms { get; init => field = CheckedJoint(value); }
 
-    /// <summary>The temperature where it runs in °C; <see langword="null"/> when not said.</summary>
-    /// <exception cref="ArgumentOutOfRangeException">No copper wire works at such a temperature.</exception>
+    /// <summary>
+    /// The temperature where it runs in °C, −60 to 250, taken as that of its copper at rest and of the air around it; <see langword="null"/> when not said: then 20 °C for the
+    /// copper, and the air that the tables of ampacity count with.
+    /// </summary>
+    /// <exception cref="ArgumentOutOfRangeException">It is below −60 or above 250.</exception>
     public double? TemperatureInCelsius
     {
         get;

@@ -13,7 +13,7 @@ public sealed record FaultStudy(Conductor Conductor, FaultKind Kind, Setting Set
     /// <summary>What becomes of the loads, in the order of the file; those that work on are left out.</summary>
     public ImmutableArray<LoadConsequence> Loads { get; internal init; } = [];
 
-    /// <summary>The fault's current with all conductors at 20 °C; of a bad joint, its current; zero for an open conductor.</summary>
+    /// <summary>The fault's current with all conductors at the temperature stated, else at 20 °C; of a bad joint, its current; zero for an open conductor.</summary>
     public ElectricCurrent Current { get; internal init; }
 
     /// <summary>The current of a short circuit with the conductors as warm as their insulation stands, the least; <see langword="null"/> where it was not computed, since no figure hangs on it.</summary>

@@ -5,7 +5,7 @@ namespace Hotside.Faults;
 /// <summary>A fuse, breaker or link that a fault opens. Never one time: the shortest and the longest that its standard allows.</summary>
 /// <param name="Part">The part's id.</param>
 /// <param name="Rating">Its rating; of a fusible link by its gauge what it carries for good, by Preece's law.</param>
-/// <param name="Current">The current through it with all conductors at 20 °C, the greatest.</param>
+/// <param name="Current">The current through it with all conductors at the temperature stated, else at 20 °C, the greatest.</param>
 public sealed record FuseOpening(string Part, ElectricCurrent Rating, ElectricCurrent Current)
 {
     /// <summary>The current as a multiple of the rating.</summary>

@@ -120,7 +120,11 @@ internal sealed class ShortCircuits
         if (!isHot) return laws;
         for (int c = 0; c < warmFactors.Length; c++)
             if (laws[c] is ClampLaw line)
-                laws[c] = ClampLaw.Resistance(warmFactors[c] / line.Siemens);
+            {
+                // Copper warms, a bad joint is what it is.
+                double joints = (sizes.Conductors[c].Conductor.Wire.JointAtFromInOhms ?? 0) + (sizes.Conductors[c].Conductor.Wire.JointAtToInOhms ?? 0);
+                laws[c] = ClampLaw.Resistance((((1 / line.Siemens) - joints) * warmFactors[c]) + joints);
+            }
         return laws;
     }
 
@@ -128,7 +132,7 @@ internal sealed class ShortCircuits
 }
 
 /// <summary>What a short does.</summary>
-/// <param name="Amperes">Its current with conductors at 20 °C.</param>
+/// <param name="Amperes">Its current with conductors at the temperature stated, else at 20 °C.</param>
 /// <param name="HotAmperes">Its current with warm conductors, where it was asked for.</param>
 /// <param name="End">How it ends.</param>
 /// <param name="Openings">What opens.</param>

@@ -38,8 +38,8 @@ internal sealed class Strains(CircuitSizes sizes, StateSolver solver)
 
     private bool GoesOn(StatePoint after, StatePoint healthy, int conductor) =>
         Math.Abs(solver.AmperesOf(after, conductor)) is var amperes && amperes >= LeastAmperes && amperes >= MoreThanHealthy * Math.Abs(solver.AmperesOf(healthy, conductor))
-        // What a battery takes more once a load is off is no fault's current.
-        && amperes > (sizes.Conductors[conductor].Allowed?.Alone ?? 0);
+        // Within what it may carry for good it is no strain: a battery takes more once a load is off.
+        && amperes > (sizes.Conductors[conductor].Allowed?.Amperes ?? 0);
 
     private static ConductorStrain Of(ConductorSizing sizing, double amperes, double volts, FuseOpening? opening)
     {

@@ -10,16 +10,18 @@ internal static class OrderRows
 {
     private const string Schema = "hotside-order/1";
 
-    private static readonly string[] Head = ["step", "phase", "place", "circuit", "change", "act", "item", "at", "done", "text", "because", "caution", "old battery may", "new battery may", "harm", "remark"];
+    private static readonly string[] Head = ["step", "phase", "place", "circuit", "change", "act", "item", "at", "done", "text", "because", "caution", "old battery may", "new battery may", "harm", "remark", "stops"];
 
-    public static string WriteCsv(WorkOrder order)
+    public static string WriteCsv(WorkOrder order, IReadOnlyList<Diagnostic> stops)
     {
+        // On every line, so that no line reads as if one might work to it.
+        string found = string.Join(" ", stops.Select(s => s.Code));
         return CsvText.Of([Head, .. order.Steps.SelectMany(step => step.Acts.Select(act => new[]
             {
                 Numbers.Whole(step.Number), step.Phase, step.Place ?? "", step.Circuit, act.Label, Word(act.Type), act.Item, act.At ?? "",
                 act.IsDone ? "yes" : "", act.Text, string.Join("; ", step.Reasons), step.Caution ?? "", Yes(step.SafeWithOld), Yes(step.SafeWithNew),
                 string.Join("; ", step.Harms.Select(h => $"{Word(h.Battery)}: {h.Text}")),
-                string.Join(" ", step.Remarks),
+                string.Join(" ", step.Remarks), found,
             }))]);
     }
 

@@ -32,8 +32,8 @@ public sealed class OrderTable
     /// <summary>The order in plain text, 100 columns wide: cautions first, then steps with a box to tick, and beside them what a battery would do; lines end with a line feed.</summary>
     public string ToText() => OrderSheet.Write(Order, supply, Stops);
 
-    /// <summary>The order as comma-separated values after RFC 4180, a line an act: a head line, lines ended by carriage return and line feed.</summary>
-    public string ToCsv() => OrderRows.WriteCsv(Order);
+    /// <summary>The order as comma-separated values after RFC 4180, a line an act, each with the codes of stops that the check finds: a head line, lines ended by carriage return and line feed.</summary>
+    public string ToCsv() => OrderRows.WriteCsv(Order, Stops);
 
     /// <summary>The order as JSON of the contract <c>hotside-order/1</c>.</summary>
     public string ToJson() => OrderRows.WriteJson(Order, supply, Stops);

@@ -148,7 +148,9 @@ internal sealed class SizingWork
         Line($"with the wires as warm as their greatest currents make them: {Figure(warm)} V{(drop.Margin >= 0 && warm > drop.Limit.Volts ? ", over the limit" : "")}", "copper resists 0.393 % more for each kelvin: NBS Handbook 100, from memory");
     }
 
-    private double WarmFactor(int conductor) => sizes.Conductors[conductor].Warmth is { } warmth ? CopperResistance.FactorAt(warmth.DegreesCelsius) : 1;
+    private double WarmFactor(int conductor) => sizes.Conductors[conductor].Warmth is { } warmth
+        // The figure above is of the temperature that the job states.
+        ? CopperResistance.FactorAt(warmth.DegreesCelsius) / CopperResistance.FactorAt(sizes.Conductors[conductor].Conductor.Wire.TemperatureInCelsius ?? CopperResistance.TableCelsius) : 1;
 
     private void Strength()
     {

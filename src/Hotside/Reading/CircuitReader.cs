@@ -133,7 +133,8 @@ internal sealed class CircuitReader(Sections sections, ReadingContext context)
             return null;
         }
         var ends = EndReader.Pair(items[0], context);
-        var (wire, reason) = WireReader.Read(items.Skip(1), ends, context);
+        // Of ends that cannot be read nobody can say which joint is meant.
+        var (wire, reason) = WireReader.Read(items.Skip(1).Where(i => ends is not null || !JointReader.IsJoint(i)), ends, context);
         if (reason is not null) context.Report(ReadingProblems.NoChange.At(items.Last(i => i.IsReason).Span, entry.Key.Value) with { Hint = "a reason belongs to a change; say it in a comment" });
         if (ends is not { } pair) return null;
         var from = Resolve(pair.From, items[0]);

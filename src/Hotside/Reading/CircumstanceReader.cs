@@ -11,16 +11,13 @@ namespace Hotside.Reading;
 /// </summary>
 internal static class CircumstanceReader
 {
-    // The greatest speed of a machine that anybody fits to a vehicle, in turns a minute (own choice).
-    private const double MostTurns = 25_000;
-
     /// <summary>The value that an item gives; <see langword="null"/> when it gives none of these.</summary>
     public static SetValue? Read(LineItem item, IEnumerable<Part> parts)
     {
         string[] words = item.Words;
         if (words.Length < 2) return null;
         string last = words[^1], before = string.Join(' ', words[..^1]);
-        if (last is "idle" or "cruise" && Machine(parts, before) is { } machine && !machine.Positions.Contains(last))
+        if (last is "idle" or "cruise" && before == Element.Engine && SetValue.EngineOf(parts) is { } machine && !machine.Positions.Contains(last))
             return new(before, new(last == "idle" ? EngineSpeeds.Idle : EngineSpeeds.Cruise, Unit.TurnsPerMinute));
         for (int first = 1; first < words.Length; first++)
             if (QuantityReader.Read(string.Join(' ', words[first..]), out _) is { Unit: Unit.Celsius or Unit.Percent or Unit.TurnsPerMinute } quantity)
@@ -28,22 +25,12 @@ internal static class CircumstanceReader
         return null;
     }
 
-    /// <summary>The condition that goes with a value: an engine that has a speed runs.</summary>
-    public static SetPosition? Implied(SetValue value, IEnumerable<Part> parts) =>
-        value.Quantity.Unit == Unit.TurnsPerMinute && Machine(parts, value.Part) is { } machine ? new(null, machine.Name, machine.Positions[^1]) : null;
-
     /// <summary>What is wrong with a value for a circuit; <see langword="null"/> where nothing is.</summary>
     public static Diagnostic? Problem(SetValue value, LineItem item, IReadOnlyCollection<Part> parts, ImmutableArray<Conductor> conductors)
     {
         var quantity = value.Quantity;
         if (quantity is not { UpTo: null, Values.Length: 1, Count: 1 }) return ReadingProblems.BadQuantity.At(item.Span, item.Text, "one value is enough") with { Hint = "for another value write another setting" };
-        var (least, most, range) = quantity.Unit switch
-        {
-            Unit.Percent => (0, 100, "a charge is 0 to 100 %"),
-            Unit.Celsius => (Wire.LeastCelsius, Wire.MostCelsius, "a temperature is from -60 to 250 °C"),
-            _ => (1, MostTurns, "a machine that runs turns 1 to 25000 times a minute"),
-        };
-        if (quantity.Value < least || quantity.Value > most) return ReadingProblems.BadQuantity.At(item.Span, item.Text, range) with { Hint = "leave out what is not known" };
+        if (value.OutOfRange() is { } range) return ReadingProblems.BadQuantity.At(item.Span, item.Text, range) with { Hint = "leave out what is not known" };
         return value.IsTaken(parts, conductors) ? null : ReadingProblems.NoSender.At(item.Span, value.Part, QuantityText.Symbol(quantity.Unit)) with
         {
             Hint = quantity.Unit switch
@@ -54,7 +41,4 @@ internal static class CircumstanceReader
             },
         };
     }
-
-    private static Actuator? Machine(IEnumerable<Part> parts, string name) =>
-        parts.Where(p => p.Kind.Elements.Any(e => e is { IsSource: true, When: not null })).SelectMany(p => p.Kind.Actuators).FirstOrDefault(a => a.IsShared && a.Name == name);
 }

@@ -9,6 +9,9 @@ internal static partial class JointReader
 {
     private const string Example = "write \"joint 0.2 ohm at\" and the end where it is";
 
+    /// <summary>Whether an item is such a joint.</summary>
+    public static bool IsJoint(LineItem item) => !item.IsQuoted && item.Text.StartsWith("joint ", StringComparison.Ordinal);
+
     /// <summary>The wire with the joint, or as it is and a report.</summary>
     public static Wire Read(Wire wire, LineItem item, (End From, End To)? ends, ReadingContext context)
     {

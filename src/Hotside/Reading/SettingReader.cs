@@ -49,7 +49,7 @@ internal sealed class SettingReader(ReadingContext context, SettableItems before
             {
                 if (!value.IsThere(parts, wires)) continue;
                 known = true;
-                var odd = CircumstanceReader.Problem(value, item, parts, wires) ?? collector.Add(value, item, CircumstanceReader.Implied(value, parts));
+                var odd = CircumstanceReader.Problem(value, item, parts, wires) ?? collector.Add(value, item, value.Implied(parts));
                 problem ??= odd;
                 taken |= odd is null;
                 continue;
@@ -65,7 +65,7 @@ internal sealed class SettingReader(ReadingContext context, SettableItems before
             taken |= wrong is null;
         }
         // One circuit may lack a position that the other has; only what neither has is wrong.
-        if (!known && CircumstanceReader.Read(item, [.. before.Parts, .. after.Parts]) is { } nowhere)
+        if (!known && CircumstanceReader.Read(item, [.. before.Parts, .. after.Parts]) is { Part: Element.Engine or SetValue.Charge } nowhere)
             context.Report(CircumstanceReader.Problem(nowhere, item, [.. before.Parts, .. after.Parts], [])!);
         else if (!known) Unknown(item, words[0]);
         else if (!taken) context.Report(problem!);
@@ -108,7 +108,9 @@ internal sealed class SettingReader(ReadingContext context, SettableItems before
     {
         if (context.Unreadable.Contains(name)) return;
         var known = before.Parts.Concat(after.Parts).Where(p => !p.Kind.Actuators.IsEmpty).Select(p => p.Id)
-            .Concat(before.Parts.Concat(after.Parts).SelectMany(p => p.Kind.Actuators).Where(a => a.IsShared).Select(a => a.Name)).Distinct();
+            .Concat(before.Parts.Concat(after.Parts).SelectMany(p => p.Kind.Actuators).Where(a => a.IsShared).Select(a => a.Name))
+            // A temperature may be a wire's.
+            .Concat(QuantityReader.Read(string.Join(' ', item.Words.Skip(1)), out _) is { Unit: Unit.Celsius } ? before.Conductors.Concat(after.Conductors).Select(c => c.Id) : []).Distinct();
         context.Report(ReadingProblems.UnknownSetting.At(item.Span, item.Text) with { Hint = Names.Meant(name, known) ?? "write a part and a position, such as \"S1 pressed\"" });
     }
 

@@ -18,7 +18,7 @@ internal static partial class WireReader
         foreach (var item in items)
         {
             if (item.IsReason) reason = item.Text;
-            else if (!item.IsQuoted && item.Text.StartsWith("joint ", StringComparison.Ordinal)) wire = JointReader.Read(wire, item, ends, context);
+            else if (JointReader.IsJoint(item)) wire = JointReader.Read(wire, item, ends, context);
             else wire = Take(wire, item, context);
         }
         return (wire, reason);

@@ -35,9 +35,6 @@ internal static class SizingFindings
         {
             case SizingRefusal.SizeOutsideTables: yield return OutsideTables.Of([id], id, wire.Size.ToString()!); break;
             case SizingRefusal.InsulationBelowTables: yield return OutsideTables.Of([id], id, $"its insulation stands {Numbers.Plain(sizing.Insulation.Celsius, 0)} °C only"); break;
-            case SizingRefusal.HotterThanInsulation:
-                yield return OutsideTables.Of([id], id, $"{Numbers.Plain(wire.TemperatureInCelsius!.Value, 0)} °C around insulation for {Numbers.Plain(sizing.Insulation.Celsius, 0)} °C");
-                break;
             case SizingRefusal.ResistanceWire: yield return ResistanceWire.Of([id], id); break;
             case null when sizing.SizeNeeded is null: yield return NoSizeServes.Of([id], id, Reason(sizing)); break;
         }

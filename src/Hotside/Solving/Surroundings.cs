@@ -72,11 +72,7 @@ internal sealed record Surroundings
     /// <param name="ratio">How much faster it turns than its engine.</param>
     public double? SpeedOf(Part part, double ratio)
     {
-        if (Said(Values, part.Id, Unit.TurnsPerMinute) is { } own) return own;
-        foreach (var value in Values)
-            if (value.Quantity.Unit == Unit.TurnsPerMinute && part.Kind.Actuators.Any(a => a.IsShared && a.Name == value.Part))
-                return value.Quantity.Value * ratio;
-        return null;
+        return Said(Values, part.Id, Unit.TurnsPerMinute) ?? (Said(Values, Element.Engine, Unit.TurnsPerMinute) * ratio);
     }
 
     private static double? Said(ImmutableArray<SetValue> values, string of, Unit unit)

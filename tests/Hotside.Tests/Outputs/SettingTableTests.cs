@@ -20,6 +20,34 @@ public class SettingTableTests
     public void The_table_of_the_starter_cranking_is_the_approved_one() =>
         Approve.Text(SettingTable.Of(Starter, "cranking", Words.British).ToText(), "tests", "Hotside.Tests", "Outputs", "starter-setting.approved.txt");
 
+    // Two batteries in series: the way back of what hangs on both ends at the lower one, not at the tap.
+    [Fact]
+    public void Behind_batteries_in_series_the_return_is_that_of_the_lower_one()
+    {
+        var job = Job.Read("""
+            hotside: 1
+            title: In series
+            system: 24 V, negative ground, sizes in AWG
+            parts:
+              G1: battery, 12 V, 60 Ah
+              G2: battery, 12 V, 60 Ah
+              S1: switch
+              E1: lamp, 24 V, 48 W
+            wires:
+              w0: G1.neg to chassis, 2 BK, 0.3 m
+              w1: G1.pos to G2.neg, 2 BK, 0.3 m
+              w2: G2.pos to S1.1, 14 RD, 2 m
+              w3: S1.2 to E1.1, 14 RD, 2 m
+              w4: E1.2 to chassis, 14 BK, 2 m
+            settings:
+              light: S1 on
+            """).OrThrow();
+        string[] row = Row(SettingTable.Of(job, "light").ToText(), "E1");
+        double amperes = Number(row[4]);
+        Assert.InRange(amperes, 1.5, 2.5);
+        Assert.Equal(amperes * (Ohms(14, 2) + Ohms(2, 0.3)), Number(row[7]), 0.001);
+    }
+
     [Fact]
     public void The_horn_has_what_Ohms_law_gives_it()
     {

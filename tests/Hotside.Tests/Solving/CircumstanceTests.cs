@@ -125,4 +125,23 @@ public class CircumstanceTests
         Assert.Throws<ArgumentException>("setting", () => builder.Value("strong", "charge", Ratio.FromPercent(25)));
         Assert.Throws<ArgumentException>("value", () => builder.Value("weak", "charge", Length.FromMeters(1)));
     }
+
+    // The file and the builder say the same: an engine that has a speed, or drives a machine that has one, runs; no figure is out of its range.
+    [Fact]
+    public void A_speed_says_that_the_engine_runs_and_a_builder_knows_the_ranges_of_a_file()
+    {
+        const string Parts = "hotside: 1\ntitle: Speeds\nsystem: 12 V, negative ground\nparts:\n  G1: battery, 12 V, 60 Ah, neg on chassis\n  G2: generator, 12 V, 20 A\n  G3: solar-panel, 12 V, 5 A, neg on chassis\n"
+            + "wires:\n  w1: G2.A to G1.pos\n  w2: G3.pos to G1.pos\n";
+        foreach (string speed in new[] { "engine 700 rpm", "G2 1500 rpm" })
+            Assert.Contains(Job.Read($"{Parts}settings:\n  slow: {speed}\n").OrThrow().Alteration.After.Settings.Single().Positions, p => p is { Part: null, Actuator: "engine", Position: "running" });
+        // A panel has no speed, though it gives under a condition.
+        foreach (string odd in new[] { "daylight 700 rpm", "G3 1500 rpm" })
+            Assert.Contains(Job.Read($"{Parts}settings:\n  odd: {odd}\n").Diagnostics, d => d.Severity == Hotside.Diagnostics.Severity.Error);
+        var builder = new CircuitBuilder(ElectricPotential.FromVolts(12), Ground.Negative).Part("G1", Hotside.Kinds.Kind.Battery).Part("G2", Hotside.Kinds.Kind.Generator)
+            .Setting("slow").Value("slow", "G2", RotationalSpeed.FromRevolutionsPerMinute(1500));
+        Assert.Contains(builder.Build().Settings.Single().Positions, p => p.Position == "running");
+        Assert.Throws<ArgumentException>("value", () => builder.Value("slow", "G1", Ratio.FromPercent(160)));
+        Assert.Throws<ArgumentException>("value", () => builder.Value("slow", "wires", Temperature.FromDegreesCelsius(-300)));
+        Assert.Throws<ArgumentException>("value", () => builder.Value("slow", "engine", RotationalSpeed.FromRevolutionsPerMinute(-5)));
+    }
 }

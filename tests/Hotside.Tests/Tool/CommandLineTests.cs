@@ -56,7 +56,7 @@ public sealed class CommandLineTests : IDisposable
         Write("lamps.yaml", "hotside: 1\ntitle: Lamps\nsystem: 12 V, negative ground, sizes in AWG\nparts:\n  G1: battery, 12 V, 90 Ah\n  F1: fuse, 5 A, 1 on G1.pos\n  S1: switch\n" + lamps + "wires:\n  w1: G1.neg to chassis, 2 BK, 1 m\n  w2: F1.2 to S1.1, 16 RD, 1 m\n");
         string one = Run("check", "lamps.yaml").Output, each = Run("check", "lamps.yaml", "--each").Output;
         Assert.Single(one.Split('\n'), l => l.Contains("stop HS3309", StringComparison.Ordinal));
-        Assert.Contains("     the same of 4 more (lines 9 to 12): E2, E3, E4, E5; --each tells each\n", one, StringComparison.Ordinal);
+        Assert.Contains("     the same of 4 more (lines 9, 10, 11, 12): E2, E3, E4, E5; --each tells each\n", one, StringComparison.Ordinal);
         Assert.Equal(5, each.Split('\n').Count(l => l.Contains("stop HS3309", StringComparison.Ordinal)));
         Assert.Contains("5 stops", one, StringComparison.Ordinal);
     }

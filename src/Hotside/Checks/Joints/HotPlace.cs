@@ -12,12 +12,14 @@ internal static class HotPlace
         Source = "SAE J1127 and J1128, ISO 6722-1: temperature classes; unknown insulation is taken as 60 °C (common practice, no source)",
     };
 
+    private const double Gxl = 125;
+
     public static IEnumerable<Diagnostic> Of(CheckedCircuit circuit) =>
         from sizing in circuit.Sizes.Conductors
         let wire = sizing.Conductor
         where wire.Wire.Role != WireRole.Spare && wire.Wire.TemperatureInCelsius >= sizing.Insulation.Celsius
         select Kind.Of([wire.Id], wire.Id, Numbers.Plain(wire.Wire.TemperatureInCelsius!.Value, 0), Numbers.Plain(sizing.Insulation.Celsius, 0)) with
         {
-            Hint = "run it elsewhere, shield it, or take wire whose insulation stands more, such as GXL for 125 °C",
+            Hint = "run it elsewhere, shield it, or take wire whose insulation stands more" + (wire.Wire.TemperatureInCelsius < Gxl ? ", such as GXL for 125 °C" : ""),
         };
 }

@@ -41,8 +41,8 @@ internal sealed class Inrush
         if (OpeningTime.At(pattern, within) is not { } time) return SizingOutcome.Passed;
         // Beyond the last point of the standard heat has no time to leave: what opens it is I²·t.
         double sooner = within / multiple * within / multiple;
-        // Where nothing tells how soon it may open, it may.
-        if (time.Least <= 0) return SizingOutcome.Note;
+        // Where nothing tells how soon it may open, it may; what lasts longer than it stands opens it.
+        if (time.Least <= 0) return time.Most is { } surely && seconds >= surely * sooner ? SizingOutcome.Failed : SizingOutcome.Note;
         return seconds < time.Least * sooner ? SizingOutcome.Passed
             : time.Most is not { } most || seconds < Math.Sqrt(time.Least * most) * sooner ? SizingOutcome.Note : SizingOutcome.Failed;
     }

@@ -49,7 +49,8 @@ internal sealed record Ampacity(string Row, double Column, double InTable)
         if (ambient >= insulation.Celsius) return null;
         return found is null ? null : found with
         {
-            SpaceFactor = ambient is { } air ? Math.Sqrt((insulation.Celsius - air) / (insulation.Celsius - Air)) : isInEngineSpace ? EngineSpaceFactor(insulation.Celsius) : 1,
+            // Cold is not counted on: it is not always so cold.
+            SpaceFactor = ambient is { } air ? Math.Min(1, Math.Sqrt((insulation.Celsius - air) / (insulation.Celsius - Air))) : isInEngineSpace ? EngineSpaceFactor(insulation.Celsius) : 1,
             Ambient = ambient ?? (isInEngineSpace ? EngineSpaceAir : Air),
             IsAmbientStated = ambient is not null,
             BundleFactor = BundleFactorOf(bundled),

@@ -18,7 +18,7 @@ public sealed class TerminalCurrentTests
         {
             var bolted = circuit.Parts.SelectMany(p => p.Joints.SelectMany(j => new[] { End.At(p.Id, j.Terminal), j.On }).Append(End.At(p.Id, "case"))).ToHashSet();
             var study = CircuitStudy.Of(circuit);
-            foreach (var figures in study.Settings.Where(s => !s.IsShort).Select(s => s.Figures).Concat(study.Circuit.Settings.Any(s => s.Name == "everything on") || job == "starter" ? [] : [study.Setting("everything on").Figures]))
+            foreach (var figures in study.Settings.Where(s => !s.IsShort).Select(s => s.Figures).Concat(study.ProposedSettings.Contains("everything on") ? [study.Setting("everything on").Figures] : []))
             {
                 double largest = figures.Conductors.Select(c => Math.Abs(c.Current.Amperes)).DefaultIfEmpty(0).Max(), near = 1e-6 + (1e-6 * largest);
                 foreach (var terminal in figures.Terminals.Where(t => t.End.Part is not null && !bolted.Contains(t.End) && circuit.FindPart(t.End.Part!) is { } p && p.Kind.Elements.Any(e => e.From == t.End.Terminal || e.To == t.End.Terminal)))
