@@ -103,6 +103,9 @@ public sealed partial class Job
     /// <summary>Whether a finding of severity error or stop is among them that the file does not accept.</summary>
     public bool HasErrors => Findings.Any(f => f is { Severity: >= Severity.Error, Accepted: null });
 
+    /// <summary>The findings that forbid the work, and that the file does not accept.</summary>
+    internal ImmutableArray<Diagnostic> Stops => [.. Findings.Where(f => f is { Severity: Severity.Stop, Accepted: null })];
+
     /// <summary>Reads a job file and the files it includes, which lie in its folder or below.</summary>
     /// <param name="path">The file.</param>
     /// <param name="options">How it is read.</param>

@@ -25,7 +25,7 @@ public sealed partial class Job
     /// <summary>The same as <see cref="WorkOrder"/>, in somebody's words.</summary>
     /// <param name="words">Whose words.</param>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="words"/> is none of the two.</exception>
-    public WorkOrder OrderWork(Words words = Words.American) => OrderWriting.Of(plan.Value, verdicts.Value, Title, Vocabulary.Of(words));
+    public WorkOrder OrderWork(Words words = Words.American) => OrderWriting.Of(plan.Value, verdicts.Value, Study, Title, Vocabulary.Of(words));
 
     /// <summary>
     /// The vehicle as it stands once the first steps of <see cref="WorkOrder"/> are done: a job that alters nothing, whose circuit has wires with free ends. What nothing holds at

@@ -52,7 +52,7 @@ internal static class DiagnoseCommand
             if (JobArgument.Read(parsed.GetRequiredValue(job), error) is not { } whole) return ExitCode.InputUnreadable;
             if (asOf.Of(whole, parsed, error, needsPower: !parsed.GetValue(smoke)) is not { } read) return ExitCode.WrongUsage;
             if (ReadingFile.Of(parsed.GetValue(file), error) is not { } lines) return ExitCode.InputUnreadable;
-            if (OwnLists(parsed.GetValue(faults), parsed.GetValue(effort), error) is not { } lists) return ExitCode.InputUnreadable;
+            if (OwnLists(parsed.GetValue(faults), parsed.GetValue(effort), whole, error) is not { } lists) return ExitCode.InputUnreadable;
             Complaint complaint = new()
             {
                 Lists = lists,
@@ -70,19 +70,21 @@ internal static class DiagnoseCommand
             catch (ArgumentException e)
             {
                 error.WriteLine("hotside: " + e.Message.Split(" (Parameter")[0]);
+                // What was complained of is none of these: said with the names of options, which the library does not know.
+                if (e.ParamName == "complaint") error.WriteLine("Loads are named by --dead, --dim, --strong, --on and --works, fuses by --blown, readings by --reading.");
                 return ExitCode.WrongUsage;
             }
         });
         return command;
     }
 
-    private static DiagnosisLists? OwnLists(string? faults, string? effort, TextWriter error)
+    private static DiagnosisLists? OwnLists(string? faults, string? effort, Job job, TextWriter error)
     {
         var lists = DiagnosisLists.Standard;
         try
         {
             if (faults is not null) lists = lists.WithFaults(File.ReadAllText(faults), faults);
-            if (effort is not null) lists = lists.WithEffort(File.ReadAllText(effort), effort);
+            if (effort is not null) lists = lists.WithEffort(File.ReadAllText(effort), effort, job.Alteration.Before.Parts.Concat(job.Alteration.After.Parts).Select(p => p.Kind));
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException)
         {

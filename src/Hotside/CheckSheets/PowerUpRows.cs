@@ -2,12 +2,13 @@ using System.Collections.Immutable;
 using Hotside.Circuits;
 using Hotside.Diagnoses;
 using Hotside.Solving.Laws;
+using Hotside.Studies;
 using Hotside.Wording;
 
 namespace Hotside.CheckSheets;
 
 /// <summary>
-/// First power by steps: through a 21 W lamp in the lead of the grounded post, fuses out, then in one by one, then each switch; volts across the lamp, by its own law, tell a
+/// First power by steps: through a lamp in the lead of the grounded post, fuses out, then in one by one, then each switch; volts across the lamp, by its own law, tell a
 /// short from a load (steps: common practice, no source; volts: solved).
 /// </summary>
 internal sealed class PowerUpRows(DiagnosisBench bench, Vocabulary words)
@@ -15,8 +16,8 @@ internal sealed class PowerUpRows(DiagnosisBench bench, Vocabulary words)
     /// <summary>What stands behind the volts, for the leads may lie either way round.</summary>
     public const string EitherSign = ", either sign";
 
-    // A turn lamp's bulb is at hand in every shop; below a volt it does not glow; a quarter is what filaments and motors differ by (common practice, no source).
-    private const double Watts = TestLamp.Watts, Dark = 1, Band = 0.25, LeastBand = 0.5;
+    // Below a volt the lamp does not glow; a quarter is what filaments and motors differ by (common practice, no source).
+    private const double Dark = 1, Band = 0.25, LeastBand = 0.5;
 
     // A sheet is not all first power (own choice).
     private const int MostSettings = 6;
@@ -27,7 +28,7 @@ internal sealed class PowerUpRows(DiagnosisBench bench, Vocabulary words)
     public IEnumerable<CheckRow> Rows()
     {
         if (Lead() is not { } lead) yield break;
-        string red = $"a {Numbers.Plain(piece.Volts, 0)} V, {Numbers.Plain(Watts, 0)} W lamp between {piece.Circuit.TextOf(lead.Post)} and {lead.Conductor.Id}";
+        string red = $"a {Numbers.Plain(piece.Volts, 0)} V, {TestBulb.Text} lamp between {piece.Circuit.TextOf(lead.Post)} and {lead.Conductor.Id}";
         ImmutableArray<int> all = [.. bench.Dictionary.Pullable];
         if (!all.IsEmpty)
         {
@@ -52,12 +53,11 @@ internal sealed class PowerUpRows(DiagnosisBench bench, Vocabulary words)
         }
     }
 
-    // What lies before others is on the way of more loads, and goes in first, or the others are not tried at all.
     private IEnumerable<string> FromTheFeed()
     {
         var dictionary = bench.Dictionary;
-        int Served(int fuse) => bench.Study.Loads.Count(l => l.Paths.Any(p => p.HotWay.Contains(dictionary.Fuses[fuse].Part.Id)));
-        return dictionary.Pullable.OrderByDescending(Served).Select(dictionary.FuseName);
+        FuseOrder order = new(bench.Study);
+        return dictionary.Pullable.OrderBy(f => order.Before(dictionary.Fuses[f].Part.Id)).Select(dictionary.FuseName);
     }
 
     private string Watched(int setting) => string.Join(", ", bench.Meter.Watched.Where(w => w.Variable < 0 && Looks.Sound(bench.Dictionary, setting, w) != LookState.Off).Select(w => w.Name));
@@ -73,7 +73,7 @@ internal sealed class PowerUpRows(DiagnosisBench bench, Vocabulary words)
     private double Across(int lead, int setting, ImmutableArray<int> open)
     {
         var dictionary = bench.Dictionary;
-        LampLaw lamp = new(piece.Volts, Watts / piece.Volts);
+        LampLaw lamp = new(piece.Volts, TestBulb.Watts / piece.Volts);
         var at = piece.Solver.Solve(FaultDictionary.StateOf(piece.Solver, dictionary.Settings[setting]), dictionary.Settings[setting].Values, laws =>
         {
             Array.Resize(ref laws, piece.Solver.Network.Edges.Length);

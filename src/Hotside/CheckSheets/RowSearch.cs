@@ -99,7 +99,7 @@ internal sealed class RowSearch
                 foreach (int cell in one.Cells)
                     if (possible[cell] && !covered[cell]) gain += weights[cell];
                 // A setting that is there already needs no switch to be moved.
-                double trouble = one.Effort + (settings.Contains(one.Test.Setting) ? 0 : Effort.Standard.Setting);
+                double trouble = one.Effort + (settings.Contains(one.Test.Setting) ? 0 : bench.Dictionary.Bench.Effort.Setting);
                 if (gain / trouble > most) (best, most, gained) = (one, gain / trouble, gain);
             }
             if (best is not { } row || gained < least) return;

@@ -43,7 +43,7 @@ public sealed class Diagnosis
             var next = IsFound ? null : NextTest.Of(beliefs, meter, bench.Tests, t => !taken.Contains(t) && rules.Allows(t), last);
             test = next?.Test;
             Next = next is null ? null : ReadingOf(next, sorted, beliefs, rules);
-            Notes = [.. rules.Notes(), .. state.Files.Select(f => $"Numbers of {f} stand in the place of the list's own."), .. state.Surprise.Length > 0 ? new[] { state.Surprise } : []];
+            Notes = [.. rules.Notes(), .. state.Lists.Files.Select(f => $"Numbers of {f} stand in the place of the list's own."), .. state.Surprise.Length > 0 ? new[] { state.Surprise } : []];
         }
     }
 
@@ -64,7 +64,10 @@ public sealed class Diagnosis
     /// <summary>What was said and read, in the order of entering.</summary>
     public ImmutableArray<string> Readings => [.. state.Observations.Select(o => o.Text).Distinct()];
 
-    /// <summary>Where the weights of faults are from.</summary>
+    /// <summary>What it takes for likely and for troublesome.</summary>
+    public DiagnosisLists Lists => state.Lists;
+
+    /// <summary>Where the library's weights of faults are from.</summary>
     public static string Source => FaultModes.Standard.Source;
 
     /// <summary>The same with one more reading.</summary>
@@ -144,7 +147,7 @@ public sealed class Diagnosis
         {
             throw Wrong(e.Problem);
         }
-        return new(bench, new(observations.ToImmutable()) { IsSmoking = complaint.IsSmoking, Files = complaint.Lists.Files }, words);
+        return new(bench, new(observations.ToImmutable()) { IsSmoking = complaint.IsSmoking, Lists = complaint.Lists }, words);
     }
 
     // What is complained of, and what else is said or read.
@@ -173,8 +176,8 @@ public sealed class Diagnosis
         if (part is null && wire is null) return null;
         string[] fed = [.. study.Loads.Where(l => !l.Element.IsInternal && l.Paths.Any(p => part is not null ? p.HotWay.Contains(name) || p.GroundWay.Contains(name) : p.Hot.Contains(name) || p.Ground.Contains(name))).Select(l => l.Name)];
         string what = part is null ? $"{name} is a wire" : part.Kind.Elements.Any(e => e.IsSource) ? $"{name} gives current and takes none" : $"{name} is no load", example = part?.Kind.Terminals.Select(t => $"{name}.{t.Name}").FirstOrDefault() ?? wire?.Ends.Where(e => e.Part is not null).Select(study.Circuit.TextOf).FirstOrDefault() ?? name;
-        return fed.Length > 0 ? $"{what}. It feeds {FigureText.Some(fed)}: say which of these is dead, as --dead {fed[0]}, or what was read, as --reading \"{example} = 0 V\"."
-            : $"{what}, and nothing hangs on it that can be dead. Say what was read, as --reading \"{example} = 0 V\", and in which setting.";
+        return fed.Length > 0 ? $"{what}. It feeds {FigureText.Some(fed)}: name one of these, such as {fed[0]}, or give a reading, such as \"{example} = 0 V\"."
+            : $"{what}, and nothing hangs on it that can be dead. Give a reading, such as \"{example} = 0 V\", and in which setting.";
     }
 
     private static IEnumerable<Observation> Seen(DiagnosisBench bench, string said, LookState state, string word)
@@ -248,7 +251,7 @@ public sealed class Diagnosis
 
         public bool IsSmoking { get; init; }
 
-        public ImmutableArray<string> Files { get; init; } = [];
+        public DiagnosisLists Lists { get; init; } = DiagnosisLists.Standard;
 
         public string Surprise { get; init; } = "";
     }

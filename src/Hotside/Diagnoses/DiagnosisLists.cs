@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Hotside.Circuits;
 using Hotside.Diagnostics;
+using Hotside.Kinds;
 using Hotside.Notation;
 
 namespace Hotside.Diagnoses;
@@ -25,39 +26,70 @@ public sealed class DiagnosisLists
     /// <summary>The names of the files that were read.</summary>
     public ImmutableArray<string> Files { get; private init; } = [];
 
+    /// <summary>Where the weights of faults are from: first those of one's own, as their list says, then the rest.</summary>
+    public string FaultSource { get; private init; } = FaultModes.Standard.Source;
+
+    /// <summary>Where the trouble of readings is from: first what is one's own, as its list says, then the rest.</summary>
+    public string EffortSource { get; private init; } = Effort.Standard.Source;
+
     internal FaultModes Modes { get; private init; }
 
     internal Effort Effort { get; private init; }
 
-    /// <summary>The same with weights of faults: <c>modes:</c> with a weight by a mode's name, such as <c>lamp burnt: 12</c>, and <c>factors:</c>.</summary>
-    /// <param name="text">The list, YAML.</param>
+    /// <summary>The same with weights of faults: <c>modes:</c> with a weight by a mode's name, such as <c>lamp burnt: 12</c>, <c>factors:</c>, and <c>source:</c>.</summary>
+    /// <param name="text">The list, YAML. A number is above 0; only ratios count.</param>
     /// <param name="file">What it is called where something is wrong.</param>
+    /// <returns>The lists with those weights; what is wrong with the text is in <see cref="Problems"/> and throws nothing.</returns>
+    /// <exception cref="ArgumentNullException"><paramref name="text"/> or <paramref name="file"/> is <see langword="null"/>.</exception>
     public DiagnosisLists WithFaults(string text, string file = "faults.yaml")
     {
         ArgumentNullException.ThrowIfNull(text);
         ArgumentNullException.ThrowIfNull(file);
         List<Diagnostic> problems = [];
+        string source = "";
         Dictionary<string, double> weights = new(StringComparer.Ordinal), factors = new(StringComparer.Ordinal);
         foreach (var (key, value) in Entries(text, file, ["source", "modes", "factors"], problems))
             if (key.Value == "modes") Numbered(value, Modes.All.Select(m => m.Name), weights, problems);
             else if (key.Value == "factors") Numbered(value, Factors, factors, problems);
-        return new(Modes.With(weights, factors), Effort) { Problems = [.. Problems, .. problems], Files = Files.Add(file) };
+            else source = SourceIn(value, problems);
+        return Also(file, problems, Modes.With(weights, factors), Effort, Told(source, file, FaultSource), EffortSource);
     }
 
-    /// <summary>The same with the trouble of readings: a number by the names of the library's list, <c>places:</c> by a class letter or a kind, <c>far:</c> by words of a part's place.</summary>
-    /// <param name="text">The list, YAML.</param>
+    /// <summary>The same with the trouble of readings: a number by the names of the library's list, <c>places:</c> by a class letter or a kind, <c>far:</c> by any words of a part's place, and <c>source:</c>.</summary>
+    /// <param name="text">The list, YAML. A number is above 0; only ratios count.</param>
     /// <param name="file">What it is called where something is wrong.</param>
-    public DiagnosisLists WithEffort(string text, string file = "effort.yaml")
+    /// <param name="kinds">Kinds of one's own that <c>places:</c> may name beside those of the library.</param>
+    /// <returns>The lists with those numbers; what is wrong with the text is in <see cref="Problems"/> and throws nothing.</returns>
+    /// <exception cref="ArgumentNullException"><paramref name="text"/> or <paramref name="file"/> is <see langword="null"/>.</exception>
+    public DiagnosisLists WithEffort(string text, string file = "effort.yaml", IEnumerable<PartKind>? kinds = null)
     {
         ArgumentNullException.ThrowIfNull(text);
         ArgumentNullException.ThrowIfNull(file);
         List<Diagnostic> problems = [];
+        string source = "";
         Dictionary<string, double> numbers = new(StringComparer.Ordinal), places = new(StringComparer.Ordinal), far = new(StringComparer.Ordinal);
         foreach (var (key, value) in Entries(text, file, ["source", "places", "far", .. Effort.Names], problems))
-            if (key.Value is "places" or "far") Numbered(value, null, key.Value == "places" ? places : far, problems);
-            else if (key.Value != "source" && Number(value, key.Value, problems) is { } number) numbers[key.Value] = number;
-        return new(Modes, Effort.With(numbers, places, far)) { Problems = [.. Problems, .. problems], Files = Files.Add(file) };
+            if (key.Value == "places") Numbered(value, [.. Effort.Places, .. Catalogue.Standard.Kinds.Concat(kinds ?? []).Select(k => k.Id)], places, problems, IsLetter);
+            else if (key.Value == "far") Numbered(value, [], far, problems, words => !string.IsNullOrWhiteSpace(words));
+            else if (key.Value == "source") source = SourceIn(value, problems);
+            else if (Number(value, key.Value, problems) is { } number) numbers[key.Value] = number;
+        return Also(file, problems, Modes, Effort.With(numbers, places, far), FaultSource, Told(source, file, EffortSource));
     }
+
+    private DiagnosisLists Also(string file, List<Diagnostic> problems, FaultModes modes, Effort effort, string faultSource, string effortSource) =>
+        new(modes, effort) { Problems = [.. Problems, .. problems], Files = Files.Add(file), FaultSource = faultSource, EffortSource = effortSource };
+
+    private static string Told(string source, string file, string rest) => $"{(source.Length > 0 ? source + $" ({file})" : file)}; the rest: {rest}";
+
+    private static string SourceIn(YamlNode node, List<Diagnostic> problems)
+    {
+        if (node is YamlText text) return text.Value.Trim().TrimEnd('.');
+        problems.Add(NotUnderstood.At(node.Span, "source is no text") with { Hint = "write \"source: our repairs of ten years\"" });
+        return "";
+    }
+
+    // A class of parts goes by its letter.
+    private static bool IsLetter(string name) => name is [>= 'A' and <= 'Z'];
 
     private static IEnumerable<(YamlText Key, YamlNode Value)> Entries(string text, string file, string[] known, List<Diagnostic> problems)
     {
@@ -67,7 +99,7 @@ public sealed class DiagnosisLists
             else problems.Add(Unknown(entry.Key, known));
     }
 
-    private static void Numbered(YamlNode node, IEnumerable<string>? known, Dictionary<string, double> numbers, List<Diagnostic> problems)
+    private static void Numbered(YamlNode node, IEnumerable<string> known, Dictionary<string, double> numbers, List<Diagnostic> problems, Predicate<string>? isKnown = null)
     {
         if (node is not YamlMap map)
         {
@@ -75,7 +107,7 @@ public sealed class DiagnosisLists
             return;
         }
         foreach (var entry in map.Entries)
-            if (known is not null && !known.Contains(entry.Key.Value)) problems.Add(Unknown(entry.Key, [.. known]));
+            if (!known.Contains(entry.Key.Value) && isKnown?.Invoke(entry.Key.Value) != true) problems.Add(Unknown(entry.Key, [.. known]));
             // A mode may be written with its weight alone or, as in the library's list, as a map.
             else if (Number(entry.Value is YamlMap mode && mode.Find("weight") is { } weight ? weight.Value : entry.Value, entry.Key.Value, problems) is { } number) numbers[entry.Key.Value] = number;
     }

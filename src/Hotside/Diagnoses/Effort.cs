@@ -15,13 +15,13 @@ internal sealed class Effort
     private readonly ImmutableDictionary<string, double> numbers, places, far;
 
     private Effort(YamlMap map)
-        : this(Names.ToImmutableDictionary(n => n, n => DiagnosisData.Number(map, n), StringComparer.Ordinal), Table(map, "places"), Table(map, "far"))
+        : this(DiagnosisData.Text(map, "source"), Names.ToImmutableDictionary(n => n, n => DiagnosisData.Number(map, n), StringComparer.Ordinal), Table(map, "places"), Table(map, "far"))
     {
     }
 
-    private Effort(ImmutableDictionary<string, double> numbers, ImmutableDictionary<string, double> places, ImmutableDictionary<string, double> far)
+    private Effort(string source, ImmutableDictionary<string, double> numbers, ImmutableDictionary<string, double> places, ImmutableDictionary<string, double> far)
     {
-        (this.numbers, this.places, this.far) = (numbers, places, far);
+        (Source, this.numbers, this.places, this.far) = (source, numbers, places, far);
         double Of(string key) => numbers[key];
         (Look, Volts, Drop, Fuse) = (Of("look"), Of("volts"), Of("drop"), Of("fuse"));
         (Ohms, OhmsPulled, SecondPerson, Setting) = (Of("ohms"), Of("ohms with a fuse pulled"), Of("second person"), Of("another setting"));
@@ -29,13 +29,19 @@ internal sealed class Effort
 
     /// <summary>The same with other numbers.</summary>
     public Effort With(IReadOnlyDictionary<string, double> others, IReadOnlyDictionary<string, double> morePlaces, IReadOnlyDictionary<string, double> moreFar) =>
-        new(numbers.SetItems(others), places.SetItems(morePlaces), far.SetItems(moreFar));
+        new(Source, numbers.SetItems(others), places.SetItems(morePlaces), far.SetItems(moreFar));
 
     private static ImmutableDictionary<string, double> Table(YamlMap map, string key) =>
         DiagnosisData.Map(map, key) is var table ? table.Entries.ToImmutableDictionary(e => e.Key.Value, e => DiagnosisData.Number(table, e.Key.Value), StringComparer.Ordinal) : [];
 
     /// <summary>The numbers of the library.</summary>
     public static Effort Standard => standard.Value;
+
+    /// <summary>Where the numbers of the library are from.</summary>
+    public string Source { get; }
+
+    /// <summary>What it has a number for of the places of parts: kinds, letters of classes, others.</summary>
+    public IEnumerable<string> Places => places.Keys;
 
     public double Look { get; }
 

@@ -2,6 +2,7 @@ using System.Text.RegularExpressions;
 using Hotside.Circuits;
 using Hotside.Diagnostics;
 using Hotside.Notation;
+using Hotside.Solving.Laws;
 
 namespace Hotside.Diagnoses;
 
@@ -19,7 +20,7 @@ internal sealed partial record ReadingLine(string Text, string Red, string Black
 
     public static readonly DiagnosticKind UnitMissing = new("HS3403", Severity.Error, "Unit of a reading", "the reading \"{0}\" has no unit of volts or ohms");
 
-    private const string Form = "write \"H1.1 = 3.1 V @ horn pressed\", \"F2.2 to H1.1 = 0.3 V @ horn pressed\", \"H1.1 = 4 ohm\", \"H1.1 = lamp dark @ horn pressed\" (a 21 W test lamp), \"E1 = dim @ low beam\" or \"F2 = blown\"";
+    private static readonly string Form = $"write \"H1.1 = 3.1 V @ horn pressed\", \"F2.2 to H1.1 = 0.3 V @ horn pressed\", \"H1.1 = 4 ohm\", \"H1.1 = lamp dark @ horn pressed\" (a {TestBulb.Text} test lamp), \"E1 = dim @ low beam\" or \"F2 = blown\"";
 
     // What people say, and what is meant.
     private static readonly (string Said, string Meant)[] Words =

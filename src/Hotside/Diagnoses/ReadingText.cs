@@ -1,4 +1,5 @@
 using Hotside.Circuits;
+using Hotside.Solving.Laws;
 using Hotside.Wording;
 
 namespace Hotside.Diagnoses;
@@ -38,7 +39,7 @@ internal sealed class ReadingText(Meter meter, TestList tests)
         OhmsTest => "ohms, battery out",
         LookTest l when meter.Watched[l.Watched].Variable >= 0 => "off or on (does it click)",
         LookTest => "off, dim, right or strong",
-        LampTest => "a 21 W test lamp dark, dim or bright",
+        LampTest => $"a {TestBulb.Text} test lamp dark, dim or bright",
         _ => "blown or whole",
     };
 

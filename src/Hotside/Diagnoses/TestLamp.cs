@@ -6,13 +6,10 @@ namespace Hotside.Diagnoses;
 
 /// <summary>
 /// A test lamp from a point to the return: dark, dim or bright. It loads the point as a meter does not, so a ghost leaves it dark and a bad joint makes it dim; the circuit is solved
-/// with it in. One of 21 W, a turn lamp's bulb (common practice, no source).
+/// with it in.
 /// </summary>
 internal sealed class TestLamp(FaultDictionary dictionary)
 {
-    /// <summary>What it draws at its rated volts, in watts.</summary>
-    public const double Watts = 21;
-
     // Below the first part of its volts no glow is seen by day, below the second it is seen to be dim; how soft the edges are, and how often it is judged wrongly (own choices).
     private const double DarkBelow = 0.25, DimBelow = 0.8, Soft = 0.05, Misjudged = 0.02;
     private const int States = 3;
@@ -49,7 +46,7 @@ internal sealed class TestLamp(FaultDictionary dictionary)
             Array.Resize(ref laws, solver.Network.Edges.Length);
             FaultLaws.Apply(laws, fault, size.Middle, solver.Model, isPowered: true);
             foreach (int fuse in dictionary.BlownBy(cell)) laws[dictionary.Fuses[fuse].FirstEdge] = null;
-            laws[^1] = new LampLaw(bench.Volts, Watts / bench.Volts);
+            laws[^1] = new LampLaw(bench.Volts, TestBulb.Watts / bench.Volts);
             return laws;
         }, null);
         return shares[(test.Setting, test.Node, cell)] = Math.Abs(at.Point.Volts[test.Node]) / bench.Volts;

@@ -1,12 +1,16 @@
 using Hotside.Alterations;
 using Hotside.Circuits;
+using Hotside.Solving.Laws;
+using Hotside.Studies;
 using Hotside.Wording;
 
 namespace Hotside.Orders;
 
 /// <summary>An act as a line of the work order: imperative, the thing before the place, posts with their sign.</summary>
-internal sealed class ActText(Alteration alteration, Vocabulary words)
+internal sealed class ActText(Study study, Vocabulary words)
 {
+    private readonly Alteration alteration = study.Alteration;
+
     /// <summary>The line of an act.</summary>
     /// <param name="act">The act.</param>
     /// <param name="before">The vehicle before it.</param>
@@ -54,7 +58,7 @@ internal sealed class ActText(Alteration alteration, Vocabulary words)
     // Where nothing stands on metal a post is on the return, and on no ground.
     private static bool IsIsolated(Circuit circuit) => circuit.System.Ground == Ground.Isolated;
 
-    private string ThroughLamp(End end) => BatteryPosts.Of(alteration.After).Any(p => p.IsGround && p.End == end) ? $", through a {Numbers.Plain(alteration.After.System.Volts.Max())} V, 21 W lamp in series" : "";
+    private string ThroughLamp(End end) => BatteryPosts.Of(alteration.After).Any(p => p.IsGround && p.End == end) ? $", through a {Numbers.Plain(alteration.After.System.Volts.Max())} V, {TestBulb.Text} lamp in series" : "";
 
     private string Landed(HandAct act) => act.At.Part is { } id && alteration.After.FindPart(id) is { IsStandingSource: true }
         ? $"Put {Wire(act.Item, alteration.After)} on the {Post(act.At, alteration.After)}{ThroughLamp(act.At)}." : $"Put {Wire(act.Item, alteration.After)} on {alteration.After.TextOf(act.At)}.";
@@ -141,12 +145,10 @@ internal sealed class ActText(Alteration alteration, Vocabulary words)
 
     private string Fuses() => string.Join(", ", alteration.After.Parts.Where(p => TradeWords.Of(p).Contains("fuse")).Select(p => p.Id));
 
-    // What lies before others feeds them: it goes in first, or they are not tried at all.
     private string FusesFromTheFeed()
     {
-        FeedPaths paths = new(alteration.After);
-        int Away(Part part) => part.Kind.Terminals.Select(t => paths.DistanceOf(End.At(part.Id, t.Name))).Where(d => d != int.MaxValue).DefaultIfEmpty(int.MaxValue).Max();
-        return string.Join(", ", alteration.After.Parts.Where(p => TradeWords.Of(p).Contains("fuse")).OrderBy(Away).Select(p => p.Id));
+        FuseOrder order = new(study.After);
+        return string.Join(", ", alteration.After.Parts.Where(p => TradeWords.Of(p).Contains("fuse")).OrderBy(p => order.Before(p.Id)).Select(p => p.Id));
     }
 
     private string DeadTest()

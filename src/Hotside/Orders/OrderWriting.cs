@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using System.Security.Cryptography;
 using System.Text;
 using Hotside.Circuits;
+using Hotside.Studies;
 using Hotside.Wording;
 
 namespace Hotside.Orders;
@@ -12,11 +13,12 @@ internal static class OrderWriting
     /// <summary>The work order of a plan.</summary>
     /// <param name="plan">The plan.</param>
     /// <param name="verdicts">What a battery would do in between.</param>
+    /// <param name="study">The alteration, studied.</param>
     /// <param name="title">What the job is called.</param>
     /// <param name="words">Whose words.</param>
-    public static WorkOrder Of(WorkPlan plan, Verdicts verdicts, string title, Vocabulary words)
+    public static WorkOrder Of(WorkPlan plan, Verdicts verdicts, Study study, string title, Vocabulary words)
     {
-        ActText text = new(plan.Alteration, words);
+        ActText text = new(study, words);
         bool[] sofar = new bool[plan.Count];
         var circuit = plan.States.Of(sofar, plan.Alteration.Before.System);
         var steps = ImmutableArray.CreateBuilder<WorkStep>();

@@ -29,7 +29,8 @@ public static class DiagnosisReport
         if (diagnosis.IsFound && diagnosis.Suspects[0].Repair.Length > 0) text.Append("Repair: ").Append(diagnosis.Suspects[0].Repair).Append('\n');
         if (diagnosis.Next is { } next) Tell(text, next);
         else if (!diagnosis.IsFound) text.Append("No reading within reach tells more. Mend what leads, or swap it for a known good one; then look again.\n");
-        text.Append("Weights: ").Append(Diagnosis.Source).Append(".\n");
+        text.Append("Weights: ").Append(diagnosis.Lists.FaultSource).Append(".\n");
+        if (diagnosis.Lists.EffortSource != DiagnosisLists.Standard.EffortSource) text.Append("Trouble of readings: ").Append(diagnosis.Lists.EffortSource).Append(".\n");
         return text.Append("An aid: the workshop manual, local codes and licensed practice take precedence. Rings and watch off, eyes protected, no flame near the battery.\n").ToString();
     }
 
@@ -98,6 +99,7 @@ public static class DiagnosisReport
             json.Texts("cautions", next.Cautions);
             json.WriteEndObject();
         }
-        json.WriteString("weights", Diagnosis.Source);
+        json.WriteString("weights", diagnosis.Lists.FaultSource);
+        json.WriteString("trouble", diagnosis.Lists.EffortSource);
     }
 }

@@ -26,7 +26,7 @@ public sealed class OrderTable
     public static OrderTable Of(Job job, Words words = Words.American)
     {
         ArgumentNullException.ThrowIfNull(job);
-        return new(job.OrderWork(words), SheetText.Supply(job.Alteration, Vocabulary.Of(words)), [.. job.Findings.Where(f => f is { Severity: Severity.Stop, Accepted: null })]);
+        return new(job.OrderWork(words), SheetText.Supply(job.Alteration, Vocabulary.Of(words)), job.Stops);
     }
 
     /// <summary>The order in plain text, 100 columns wide: cautions first, then steps with a box to tick, and beside them what a battery would do; lines end with a line feed.</summary>

@@ -15,7 +15,7 @@ internal sealed class PackSource
     private readonly Lazy<ImmutableArray<FuseEntry>> fuses;
     private readonly Lazy<ImmutableArray<LoadEntry>> loads;
     private readonly Lazy<ImmutableArray<DecisionEntry>> decisions;
-    private readonly Lazy<ImmutableArray<Diagnostic>> findings;
+    private readonly Lazy<ImmutableArray<Diagnostic>> findings, stops;
     private readonly Lazy<CheckSheet> sheet;
 
     /// <summary>From a job.</summary>
@@ -26,7 +26,7 @@ internal sealed class PackSource
         fuses = new(() => FuseEntry.All(this));
         loads = new(() => LoadEntry.All(this));
         decisions = new(() => DecisionEntry.All(this));
-        findings = new(() => job.Findings);
+        (findings, stops) = (new(() => job.Findings), new(() => job.Stops));
         sheet = new(() => job.CheckSheet(words: options.Words));
     }
 
@@ -76,7 +76,7 @@ internal sealed class PackSource
     public ImmutableArray<Diagnostic> Findings => findings.Value;
 
     /// <summary>The findings that forbid the work.</summary>
-    public ImmutableArray<Diagnostic> Stops => [.. Findings.Where(f => f is { Severity: Severity.Stop, Accepted: null })];
+    public ImmutableArray<Diagnostic> Stops => stops.Value;
 
     /// <summary>Where things stand on the schematics; empty where the pack has none.</summary>
     public SheetZones Zones { get; set; } = SheetZones.None;

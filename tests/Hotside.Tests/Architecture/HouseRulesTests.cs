@@ -24,7 +24,7 @@ public partial class HouseRulesTests
         ["Proposals"] = ["Circuits", "Diagnostics", "Notation", "Kinds", "Alterations", "Reading", "Solving", "Studies", "Sizing", "Checks"],
         ["Wording"] = ["Circuits", "Alterations", "Studies"],
         ["Orders"] = ["Circuits", "Alterations", "Diagnostics", "Notation", "Solving", "Studies", "Sizing", "Wording"],
-        ["Diagnoses"] = ["Circuits", "Alterations", "Diagnostics", "Notation", "Solving", "Studies", "Sizing", "Wording"],
+        ["Diagnoses"] = ["Circuits", "Alterations", "Diagnostics", "Notation", "Kinds", "Solving", "Studies", "Sizing", "Wording"],
         ["CheckSheets"] = ["Circuits", "Alterations", "Diagnostics", "Solving", "Studies", "Wording", "Diagnoses"],
         ["Symbols"] = [],
         ["Layouts"] = ["Symbols"],

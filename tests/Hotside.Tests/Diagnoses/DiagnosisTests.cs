@@ -157,11 +157,19 @@ public class DiagnosisTests
     }
 
     [Theory]
-    [InlineData("S1", "S1 is no load. It feeds H1")]
+    [InlineData("S1", "S1 is no load. It feeds H1: name one of these, such as H1, or give a reading, such as \"S1.1 = 0 V\".")]
     [InlineData("w4", "w4 is a wire. It feeds H1")]
     [InlineData("G1", "G1 gives current and takes none")]
     public void Who_names_what_is_no_load_is_told_what_to_say(string name, string told) =>
-        Assert.Contains(told, Assert.Throws<ArgumentException>(() => Horn.Diagnose(new() { Dead = [name] }, View.Before)).Message, StringComparison.Ordinal);
+        Assert.Contains(told, NoLoad(name), StringComparison.Ordinal);
+
+    // The library does not know what the options of a command are called.
+    [Theory]
+    [InlineData("S1")]
+    [InlineData("w2")]
+    public void The_library_speaks_of_no_options(string name) => Assert.DoesNotContain("--", NoLoad(name), StringComparison.Ordinal);
+
+    private static string NoLoad(string name) => Assert.Throws<ArgumentException>(() => Horn.Diagnose(new() { Dead = [name] }, View.Before)).Message;
 
     // An ignition coil is neither seen nor heard: it may be complained of, and is measured.
     [Fact]
@@ -227,10 +235,47 @@ public class DiagnosisTests
         Assert.NotEqual("the coil of K1 open", By(DiagnosisLists.Standard).Suspects[0].Text);
         Assert.Contains(By(lists).Notes, n => n.Contains("faults.yaml", StringComparison.Ordinal));
 
+        Assert.EndsWith("; the rest: " + Diagnosis.Source, By(lists).Lists.FaultSource, StringComparison.Ordinal);
+
         var wrong = DiagnosisLists.Standard.WithFaults("modes:\n  lmap burnt: 3\nfactors: {old: x}\n", "own.yaml").WithEffort("looks: 1\n", "trouble.yaml").Problems;
         Assert.Equal(["own.yaml:2:3", "own.yaml:3:16", "trouble.yaml:1:1"], wrong.Select(p => $"{p.Span!.File}:{p.Span.Line}:{p.Span.Column}"));
         Assert.All(wrong, p => Assert.Equal("HS3406", p.Code));
         Assert.Contains("lamp burnt", wrong[0].Hint, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void The_source_of_own_numbers_is_told_before_that_of_the_rest()
+    {
+        var lists = DiagnosisLists.Standard.WithFaults("source: repairs of ten years\nmodes: {lamp burnt: 12}\n", "own.yaml").WithEffort("source: timed on the lift\nvolts: 2\n", "trouble.yaml");
+        Assert.Empty(lists.Problems);
+        var own = GalleryJobs.Read("horn").Diagnose(new() { Dead = ["H1"], Lists = lists });
+        Assert.Contains($"Weights: repairs of ten years (own.yaml); the rest: {Diagnosis.Source}.\n", own.ToText(), StringComparison.Ordinal);
+        Assert.Contains($"Trouble of readings: timed on the lift (trouble.yaml); the rest: {DiagnosisLists.Standard.EffortSource}.\n", own.ToText(), StringComparison.Ordinal);
+        using var json = JsonDocument.Parse(own.ToJson());
+        Assert.StartsWith("repairs of ten years", json.RootElement.GetProperty("weights").GetString(), StringComparison.Ordinal);
+        Assert.Contains($"Weights: {Diagnosis.Source}.\n", Dead().ToText(), StringComparison.Ordinal);
+        Assert.DoesNotContain("Trouble of readings", Dead().ToText(), StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("places: {fuel-pump: 4, splice: 2, other: 3, Q: 5}\nfar: {under the seat: 6}\n", null)]
+    [InlineData("places: {fuel-pmup: 4}\n", "1:10")]
+    [InlineData("places:\n  K: 4\n  KK: 4\n", "3:3")]
+    [InlineData("far: {' ': 4}\n", "1:7")]
+    [InlineData("source: [a]\n", "1:9")]
+    public void A_place_of_ones_own_list_is_a_kind_or_a_class_letter(string text, string? place)
+    {
+        var problems = DiagnosisLists.Standard.WithEffort(text).Problems;
+        Assert.Equal(place is null ? [] : [place], problems.Select(p => $"{p.Span!.Line}:{p.Span.Column}"));
+        Assert.All(problems, p => Assert.Equal("HS3406", p.Code));
+    }
+
+    [Fact]
+    public void A_kind_of_ones_own_has_its_place_in_the_list()
+    {
+        var kind = Hotside.Kinds.Catalogue.Standard.WithKind("kind: air-horn\nlike: horn\n").Find("air-horn")!;
+        Assert.Single(DiagnosisLists.Standard.WithEffort("places: {air-horn: 4}\n").Problems);
+        Assert.Empty(DiagnosisLists.Standard.WithEffort("places: {air-horn: 4}\n", kinds: [kind]).Problems);
     }
 
     [Fact]

@@ -19,10 +19,11 @@ public class JobLayoutTests
     {
         var alteration = JobFiles.Read(file).Alteration!;
         var plan = DrawingPlan.Of(alteration, Study.Of(alteration), Lettering.Normal, Vocabulary.Of(Words.American));
-        // A few labels of all these circuits find no room between lines that lie as close as a relay's pins; they are left out, never put over something.
+        // A label that finds no room is left out, never put over something. Of all these circuits that happens to three of the twelve-way connector: w7 and w8 come down
+        // to ways with a line 3 modules away on either side, their labels are 6 and 8 wide; w23 runs down with w25 6 and w21 2 away, and comes there 2 below the one and 2 above the other.
         string[] faults = [.. Check.Of(plan.Input, Layout.Of(plan.Input, new()))];
         Assert.Equal([], faults.Where(f => !f.EndsWith("is lost", StringComparison.Ordinal)));
-        Assert.InRange(faults.Length, 0, file switch { "small/07-connector.yaml" => 3, "small/11-latching-relay.yaml" => 2, _ => 0 });
+        Assert.InRange(faults.Length, 0, file == "small/07-connector.yaml" ? 3 : 0);
     }
 
     [Theory]

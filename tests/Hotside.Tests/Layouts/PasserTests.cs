@@ -1,3 +1,7 @@
+using Hotside.Layouts;
+using Hotside.Layouts.Passes;
+using Hotside.Symbols;
+
 namespace Hotside.Tests.Layouts;
 
 /// <summary>A conductor is seen to end at its own pin.</summary>
@@ -22,6 +26,16 @@ public class PasserTests
         var feeds = drawn.Plan.Input.Wires.Zip(drawn.Layout.Wires).Where(w => new[] { w.First.From.Box, w.First.To.Box } is var ends && ends.Contains("P1") && (ends.Contains("S1") || ends.Contains("N1"))).ToArray();
         Assert.Equal(2, feeds.Length);
         Assert.All(feeds.SelectMany(f => Steps(f.Second.Points)).Where(chain.Contains), s => Assert.Equal(first, s.X));
+    }
+
+    // In an overlay each view shows both circuits; what only one of them has is joined with nothing in the other.
+    [Fact]
+    public void Nets_that_the_other_circuit_lacks_are_not_one_net_there()
+    {
+        LineEnd feed = new(EndKind.Feed, -1, -1), chassis = new(EndKind.Chassis, -1, -1);
+        Net Alone(int id) => new(id, SeenIn.Before, [id], [], [], (id, -1)) { RunsApart = id == 0 };
+        var netlist = new Netlist([], [], [new(0, "w1", SeenIn.Before, feed, chassis), new(1, "w2", SeenIn.Before, feed, chassis)], [], [Alone(0), Alone(1)], []).AllSeen();
+        Assert.Empty(Passers.Crossing(netlist, [new("w1", [(5, 0), (5, 10)]), new("w2", [(0, 5), (10, 5)])]));
     }
 
     private static IEnumerable<(int X, int Y, bool Down)> Steps(IReadOnlyList<(int X, int Y)> points)

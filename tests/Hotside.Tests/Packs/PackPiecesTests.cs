@@ -37,6 +37,98 @@ public sealed class PackPiecesTests : IDisposable
         Assert.Equal(1.2, root.GetProperty("cuts").EnumerateArray().Single(c => c.GetProperty("wire").GetString() == "w7").GetProperty("cut").GetDouble(), 1e-9);
     }
 
+    // F1 is in the lead of the machine, which passes a way of F2; F3 is a spare on the machine's stud, and F2's other way feeds a lamp.
+    [Fact]
+    public void A_fuse_is_charged_through_where_pulling_it_parts_machine_and_battery()
+    {
+        var fuses = FusesOf("""
+            hotside: 1
+            title: A charge lead
+            system: 12 V, negative ground
+            parts:
+              G1: battery, 12 V, 60 Ah
+              G2: alternator-one-wire, 14 V, 45 A
+              F1: fuse, 60 A
+              F2: fuse-block, 2 ways, 60 A
+              F3: fuse, 10 A
+              S1: switch
+              E1: lamp, 12 V, 21 W
+            wires:
+              w1: G1.pos to F2.30, 10 mm2, 0.5 m
+              w2: G1.neg to chassis, 10 mm2, 0.5 m
+              w3: F2.1 to F1.1, 10 mm2, 0.5 m
+              w4: F1.2 to G2.B+, 10 mm2, 0.5 m
+              w5: G2.B+ to F3.1, 1.5 mm2, 0.5 m
+              w6: F2.2 to S1.1, 1.5 mm2, 1 m
+              w7: S1.2 to E1.1, 1.5 mm2, 1 m
+              w8: E1.2 to chassis, 1.5 mm2, 0.3 m
+            """, "charged");
+        Assert.Equal(["F1: G2", "F2.fuse1: G2", "F2.fuse2: ", "F3: "], fuses);
+    }
+
+    // A second lead past the fuse: pulling it parts nothing.
+    [Fact]
+    public void A_fuse_beside_another_way_charges_nothing_alone() => Assert.Equal(["F1: ", "F2: "], FusesOf("""
+        hotside: 1
+        title: Two charge leads
+        system: 12 V, negative ground
+        parts:
+          G1: battery, 12 V, 60 Ah
+          G2: alternator-one-wire, 14 V, 45 A
+          F1: fuse, 60 A
+          F2: fuse, 60 A
+        wires:
+          w1: G1.pos to F1.1, 10 mm2, 0.5 m
+          w2: G1.neg to chassis, 10 mm2, 0.5 m
+          w3: F1.2 to G2.B+, 10 mm2, 0.5 m
+          w4: G1.pos to F2.1, 10 mm2, 0.5 m
+          w5: F2.2 to G2.B+, 10 mm2, 0.5 m
+        """, "charged"));
+
+    [Fact]
+    public void What_a_relay_feeds_is_dead_with_a_fuse_however_many_relays_lie_between()
+    {
+        var fuses = FusesOf("""
+            hotside: 1
+            title: A relay that feeds another's coil
+            system: 12 V, negative ground
+            parts:
+              G1: battery, 12 V, 60 Ah
+              X1: feed-rail, Feed
+              F1: fuse, 5 A, 1 on X1
+              F2: fuse, 5 A, 1 on X1
+              F3: fuse, 5 A, 1 on X1
+              F4: fuse, 15 A, 1 on X1
+              S1: switch
+              K1: relay
+              K2: relay
+              K3: relay
+              E1: lamp, 12 V, 55 W
+            wires:
+              w1: G1.pos to X1, 10 mm2, 0.5 m
+              w2: G1.neg to chassis, 10 mm2, 0.5 m
+              w3: F1.2 to S1.1, 1.5 mm2, 1 m
+              w4: S1.2 to K1.86, 1.5 mm2, 1 m
+              w5: K1.85 to chassis, 1.5 mm2, 0.3 m
+              w6: F2.2 to K1.30, 1.5 mm2, 1 m
+              w7: K1.87 to K2.86, 1.5 mm2, 1 m
+              w8: K2.85 to chassis, 1.5 mm2, 0.3 m
+              w9: F3.2 to K2.30, 1.5 mm2, 1 m
+              w10: K2.87 to K3.86, 1.5 mm2, 1 m
+              w11: K3.85 to chassis, 1.5 mm2, 0.3 m
+              w12: F4.2 to K3.30, 2.5 mm2, 1 m
+              w13: K3.87 to E1.1, 2.5 mm2, 1 m
+              w14: E1.2 to chassis, 2.5 mm2, 0.3 m
+            """, "dead");
+        Assert.All(fuses, f => Assert.Contains("E1", f, StringComparison.Ordinal));
+    }
+
+    private static string[] FusesOf(string job, string list)
+    {
+        using var json = JsonDocument.Parse(Job.Read(job).OrThrow().Pack(new() { Only = ["fuses"] }).ToJson());
+        return [.. json.RootElement.GetProperty("fuses").EnumerateArray().Select(f => $"{f.GetProperty("fuse").GetString()}: {string.Join(", ", f.GetProperty(list).EnumerateArray().Select(t => t.GetString()))}")];
+    }
+
     [Fact]
     public void The_command_writes_the_document_and_its_pieces()
     {

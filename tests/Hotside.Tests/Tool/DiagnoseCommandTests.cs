@@ -58,6 +58,7 @@ public sealed class DiagnoseCommandTests : IDisposable
 
     [Theory]
     [InlineData("There is no load \"H2\"; did you mean \"H1\"?", "diagnose", "job.yaml", "--dead", "H2")]
+    [InlineData("Loads are named by --dead, --dim, --strong, --on and --works, fuses by --blown, readings by --reading.", "diagnose", "job.yaml", "--dead", "S1")]
     [InlineData("did you mean \"horn pressed\"?", "diagnose", "job.yaml", "--dead", "H1 @ horn presst")]
     [InlineData("has no unit of volts or ohms", "diagnose", "job.yaml", "--dead", "H1", "--reading", "H1.1 = 3.1")]
     [InlineData("three sheets; take one", "sheets", "job.yaml", "--short", "--full")]

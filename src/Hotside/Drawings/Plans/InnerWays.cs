@@ -6,10 +6,10 @@ namespace Hotside.Drawings.Plans;
 /// <summary>How the current goes through a part, as far as it tells what is hot and what is return: contacts closed, loads on, sources giving.</summary>
 internal static class InnerWays
 {
-    /// <summary>Across a piece of metal.</summary>
+    /// <summary>Across a piece of metal: as good as one point (own choice: measured on the gallery and the bench).</summary>
     public const double Metal = 40;
 
-    // Far below a conductor's: what many lamps return on one wire must not stand above what feeds one of them.
+    // Where a conductor has 4. A load's is far below it: what many lamps return on one wire must not stand above what feeds one of them (own choice: measured on the gallery and the bench).
     private const double InLine = 10, Resisting = 1, Load = 0.25, Open = 0.02;
 
     /// <summary>The ways inside what either view shows.</summary>

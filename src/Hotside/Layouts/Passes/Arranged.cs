@@ -30,7 +30,7 @@ internal sealed record Arranged(Netlist Netlist, RowPlan Rows, ImmutableArray<Te
         if (input.IsOverlaid) netlist = netlist.AllSeen();
         if (memory is not null) netlist = Facings.AsBefore(netlist, memory);
         var known = memory is null ? null : new Recollection(memory, netlist);
-        var rows = RowsOf(netlist, union, known, input.HangsHigh);
+        var rows = Passes.Rows.Of(netlist, Directions.Of(netlist, heights, known), known, input.HangsHigh);
         if (like is not null && !rows.IsAs(like.Rows)) like = null;
         if (like is not null && (!like.IsTurned || netlist.Stands.Any(Facings.IsAble))) return like;
         var text = Texts(netlist, rows);
@@ -57,9 +57,6 @@ internal sealed record Arranged(Netlist Netlist, RowPlan Rows, ImmutableArray<Te
     }
 
     private bool IsTurned => Netlist.Stands.Any(s => s.Facing != Facing.AsGiven);
-
-    private static RowPlan RowsOf(Netlist netlist, Union union, Recollection? known, bool hangsHigh) =>
-        Passes.Rows.Of(netlist, Directions.Of(netlist, Heights.Of(union), known), known, hangsHigh);
 
     // Alike parts that hang on one net in one row get one width of text, so that they stand at one pitch.
     private static ImmutableArray<TextRoom> Texts(Netlist netlist, RowPlan rows)

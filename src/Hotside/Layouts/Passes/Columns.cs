@@ -108,7 +108,6 @@ internal sealed class Columns
                     continue;
                 }
                 textLeft = [.. best.TextLeft];
-                pull.Factor = Straight;
                 if (pull.Distance(best.X) <= Slip && WithLineClose(pull, best) is { } closer)
                 {
                     (best, better) = (closer, true);

@@ -17,11 +17,9 @@ internal static class Directions
 
     private static bool IsAbove(Netlist netlist, Heights heights, Tap tap)
     {
-        if (!tap.OnTerminal) return tap.Kind == EndKind.Feed;
-        Terminal terminal = netlist.Terminals[tap.Terminal];
-        if (!terminal.IsSideways) return terminal.Side == Side.Bottom;
+        if (BySide(netlist, tap) is { } said) return said;
         // What all else lies above or below is reached without turning back.
-        bool[] others = [.. netlist.Nets[tap.Net].Taps.Select(t => netlist.Taps[t]).Where(t => t.Id != tap.Id && !(t.OnTerminal && netlist.Terminals[t.Terminal].IsSideways)).Select(t => t.OnTerminal ? netlist.Terminals[t.Terminal].Side == Side.Bottom : t.Kind == EndKind.Feed).Distinct()];
+        bool[] others = [.. netlist.Nets[tap.Net].Taps.Select(t => BySide(netlist, netlist.Taps[t])).OfType<bool>().Distinct()];
         if (others.Length == 1) return !others[0];
         IEnumerable<double> far =
             from line in netlist.Nets[tap.Net].Lines.Select(l => netlist.Lines[l])
@@ -29,6 +27,10 @@ internal static class Directions
             select heights.At(line.From.Terminal == tap.Terminal ? line.To : line.From);
         return heights.OfTerminal[tap.Terminal] > far.Average();
     }
+
+    // What its kind or its side says; nothing of a side that leads neither up nor down.
+    private static bool? BySide(Netlist netlist, Tap tap) =>
+        !tap.OnTerminal ? tap.Kind == EndKind.Feed : netlist.Terminals[tap.Terminal] is { IsSideways: false } terminal ? terminal.Side == Side.Bottom : null;
 
     /// <summary>
     /// Of the terminals on one side the upper ones go up and the lower ones down, or their conductors cross in the corner; the split

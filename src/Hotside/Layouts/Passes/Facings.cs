@@ -8,7 +8,8 @@ namespace Hotside.Layouts.Passes;
 /// </summary>
 internal sealed class Facings
 {
-    // A part is turned from its usual facing for a crossing less, or for trunks that are shorter by so many modules and by such a share.
+    // A part is turned from its usual facing for a crossing less, or for trunks that are shorter by so many modules and by such a share
+    // (own choice: measured on the gallery and the bench).
     private const double Worth = 12, Share = 0.12;
     private const int Rounds = 3, Sifts = 2;
 
@@ -62,7 +63,7 @@ internal sealed class Facings
         if (able.Length == 0) return (new Dictionary<int, Facing>(), found);
         var facings = new Facings(netlist, lattice, text, found);
         facings.Turn(able);
-        return facings.facing.Count == 0 ? (facings.facing, found) : (facings.facing, Tracks.Ordered(lattice, facings.order) with { Length = facings.lengths.Total() });
+        return facings.facing.Count == 0 ? (facings.facing, found) : (facings.facing, Tracks.Ordered(lattice, facings.order));
     }
 
     private void Turn(int[] able)

@@ -9,6 +9,7 @@ namespace Hotside.Layouts.Passes;
 /// </summary>
 internal sealed record Heights(ImmutableArray<double> OfTerminal, ImmutableArray<double> OfJoint)
 {
+    // All of these: own choice, measured on the gallery and the bench.
     private const double Conductor = 4, BeforeOnly = 0.5, ThroughPart = 1;
 
     // What stands one way up by its symbol tells hot from chassis where no rail does; the pull must stay far below a rail's.

@@ -23,6 +23,9 @@ internal sealed record Net(
     /// <summary>The circuits that have it, where both are shown over each other; none where each view shows its own.</summary>
     public SeenIn Circuits { get; init; }
 
+    /// <summary>What the net is joined with in a view; below 0 where the circuit of that view has it not.</summary>
+    public int ElectricIn(SeenIn view) => view == SeenIn.Before ? Electric.Before : Electric.After;
+
     /// <summary>The views that show both nets and in which they are not joined: there they must keep clear of each other.</summary>
     public SeenIn Strange(Net other)
     {

@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using Hotside.Symbols;
 
 namespace Hotside.Layouts.Passes;
 
@@ -43,7 +42,7 @@ internal static class Passers
     {
         var crossing = ImmutableHashSet.CreateBuilder<int>();
         foreach (var view in Extents.Views)
-            foreach (var joined in netlist.Nets.Where(n => (n.Seen & view) != 0).GroupBy(n => view == SeenIn.Before ? n.Electric.Before : n.Electric.After).Where(g => g.Any(n => n.RunsApart)))
+            foreach (var joined in netlist.Nets.Where(n => n.ElectricIn(view) >= 0).GroupBy(n => n.ElectricIn(view)).Where(g => g.Any(n => n.RunsApart)))
             {
                 var steps = joined.SelectMany(n => n.Lines.Where(l => (netlist.Lines[l].Seen & view) != 0).Select(l => (Line: l, n.RunsApart, Steps: Steps(wires[l].Points).ToHashSet()))).ToArray();
                 var arms = steps.SelectMany(s => s.Steps).Distinct().SelectMany(s => new[] { (s.X, s.Y), s.Down ? (s.X, s.Y + 1) : (s.X + 1, s.Y) }).CountBy(p => p).Where(p => p.Value > 3).Select(p => p.Key).ToArray();

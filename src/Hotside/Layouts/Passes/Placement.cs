@@ -76,7 +76,7 @@ internal static class Dots
     {
         var dots = new SortedDictionary<(int Y, int X), SeenIn>();
         foreach (var view in Extents.Views)
-            foreach (var joined in netlist.Nets.GroupBy(n => (view == SeenIn.Before ? n.Electric.Before : n.Electric.After) is >= 0 and var joint ? joint : -1 - n.Id))
+            foreach (var joined in netlist.Nets.Where(n => n.ElectricIn(view) >= 0).GroupBy(n => n.ElectricIn(view)))
             {
                 // Unit steps away from each point, so that shared runs count once.
                 var arms = new Dictionary<(int X, int Y), HashSet<(int, int)>>();

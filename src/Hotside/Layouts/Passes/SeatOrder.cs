@@ -7,9 +7,6 @@ namespace Hotside.Layouts.Passes;
 /// <param name="Crossings">Crossings of both views.</param>
 internal sealed record SeatOrder(ImmutableArray<ImmutableArray<int>> Rows, int Crossings)
 {
-    /// <summary>How long the conductors along its trunks are about, in modules of both views; 0 where nobody asked.</summary>
-    public double Length { get; init; }
-
     /// <summary>By seat: where it stands in the one order from which all rows follow.</summary>
     public ImmutableArray<int> Places { get; init; } = [];
 }

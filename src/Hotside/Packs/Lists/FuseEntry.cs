@@ -36,7 +36,7 @@ internal sealed record FuseEntry(Part Part, string Name)
     /// <summary>The loads that are dead without it, as names with what they are.</summary>
     public ImmutableArray<string> Dead { get; private init; } = [];
 
-    /// <summary>The machines whose lead ends on it: without it they charge nothing; ids.</summary>
+    /// <summary>The machines that it joins with a battery, and nothing else does: without it they charge nothing; ids.</summary>
     public ImmutableArray<string> Charged { get; private init; } = [];
 
     /// <summary>What dies without it, as a text.</summary>
@@ -63,7 +63,12 @@ internal sealed record FuseEntry(Part Part, string Name)
         var loads = source.Job.Study.After.Loads.Where(l => !l.Element.IsInternal && !l.Paths.IsEmpty).ToArray();
         // Of several ways in one block nothing tells which a path passes.
         LoadStudy[] dead = isOneOfSeveral ? [] : [.. loads.Where(l => l.Paths.All(p => p.HotWay.Contains(part.Id) || p.GroundWay.Contains(part.Id)))];
-        dead = [.. loads.Where(l => dead.Contains(l) || DiesWithRelay(l, dead, loads, after))];
+        // A relay may feed the coil of another.
+        for (int before = -1; before < dead.Length;)
+        {
+            before = dead.Length;
+            dead = [.. loads.Where(l => dead.Contains(l) || DiesWithRelay(l, dead, loads, after))];
+        }
         double? amperes = fuse.Rating?.Amperes;
         return new(part, FuseWay.NameOf(part, fuse.Element))
         {
@@ -73,11 +78,20 @@ internal sealed record FuseEntry(Part Part, string Name)
             Position = string.Join("; ", new[] { assembly, part.Place ?? "" }.Where(t => t.Length > 0)),
             Title = part.Name ?? "",
             Dead = Named(dead, loads, source.Words),
-            Charged = [.. after.Sources.Where(s => s.Element.IsMachine && part.Kind.Terminals.Any(t => Nodes.Of(after, throughLinks: false).AreOne(s.Feed, End.At(part.Id, t.Name)))).Select(s => s.Part.Id).Distinct()],
+            Charged = ChargedThrough(fuse, after),
             Guards = fuse.Thinnest is { } wire ? $"{wire.Id}, {wire.Wire.Size}" : "",
             Numbers = source.Alteration.NumbersOf(part.Id),
             IsFuse = fuse.Element.Type == ElementType.Fuse,
         };
+    }
+
+    // Pulling it parts machine and battery.
+    private static ImmutableArray<string> ChargedThrough(FuseSizing fuse, Circuit circuit)
+    {
+        Nodes Joined(bool isIn) => Nodes.Of(circuit, (part, element) => element.IsInLine && (isIn || part.Id != fuse.Part.Id || element.Name != fuse.Element.Name));
+        var (all, pulled) = (Joined(true), Joined(false));
+        var batteries = circuit.Sources.Where(s => s.Part.IsStandingSource).Select(s => s.Feed).ToArray();
+        return [.. circuit.Sources.Where(m => m.Element.IsMachine && batteries.Any(b => all.AreOne(m.Feed, b) && !pulled.AreOne(m.Feed, b))).Select(m => m.Part.Id).Distinct()];
     }
 
     // A relay that closes only while it is pulled takes with it what it feeds.

@@ -56,10 +56,10 @@ internal static class MaterialList
     {
         int labels = 2 * wires.Count(w => w.IsThere);
         if (labels > 0) yield return new(MaterialSort.Sundry, "Wire labels or clear sleeve, one at each end: see Labels") { Count = labels };
-        string[] turned = [.. alteration.After.Parts.Where(p => p.IsStandingSource && alteration.StateOf(p.Id) is PartState.ReplacedReversed or PartState.Reversed).Select(p => p.Id)];
         string[] held = [.. alteration.After.Parts.Where(p => alteration.StateOf(p.Id) == PartState.Fitted && SortOf(p.Kind) == MaterialSort.Fuse).Select(p => p.Id)];
         if (held.Length > 0) yield return new(MaterialSort.Sundry, "Fuse holders, or free ways in the block, for its fuse and wire size") { Count = held.Length, For = [.. held] };
         // The plus post is the thicker one (SAE J537, from memory).
+        string[] turned = [.. alteration.After.Parts.Where(p => p.IsStandingSource && alteration.StateOf(p.Id) is PartState.ReplacedReversed or PartState.Reversed).Select(p => p.Id)];
         if (turned.Length > 0) yield return new(MaterialSort.Sundry, "Battery clamps, one for a plus and one for a minus post: the posts differ, so old clamps do not change places") { Count = 2 * turned.Length, For = [.. turned] };
         string[] opened = [.. alteration.Changes.SelectMany(c => c.Acts).OfType<TakeOut>().SelectMany(a => a.Items).Where(i => alteration.Before.FindConductor(i) is not null)];
         if (opened.Length > 0) yield return new(MaterialSort.Sundry, "Tags for wires that come off");

@@ -151,6 +151,7 @@ internal sealed class PackJson
         json.Text("where", fuse.Position);
         json.Text("serves", fuse.Title);
         json.Texts("dead", fuse.Dead);
+        json.Texts("charged", fuse.Charged);
         json.Text("guards", fuse.Guards);
     }
 }

@@ -16,6 +16,7 @@ internal sealed class ExposureTable(Bench before, Bench thought)
     {
         if (thought.Circuit.FindPart(part.Id) is not { } there) return null;
         if (part.Kind.Current == "timed") return Across(part, element);
+        // What states no volts is made for those that it had: the nearest that the system has.
         var (was, wasAmperes) = before.Greatest(part, element);
         var (volts, amperes) = thought.Greatest(there, element);
         return new(part, element, part.Rated(element.Name, Unit.Volt) ?? before.Circuit.System.Nearest(was)) { VoltsBefore = was, Volts = volts, AmperesBefore = wasAmperes, Amperes = amperes };
@@ -33,6 +34,4 @@ internal sealed class ExposureTable(Bench before, Bench thought)
         string end = End.At(part.Id, part.Kind.TerminalNamed(element.From) ?? element.From).ToString();
         return bench.Checked.Points.All.Where(p => !p.IsRunning).Select(p => p.Solution.VoltsAt(end) ?? 0).DefaultIfEmpty(0).MaxBy(Math.Abs);
     }
-
-    // What states no volts is made for those that it had: the nearest that the system has.
 }
