@@ -10,7 +10,7 @@ namespace Hotside.Layouts;
 /// </summary>
 internal sealed class Arrangement
 {
-    private const int MostPassers = 4, MostGap = 9, MostGrowth = 12, GrowthForOwnRun = 3, GrowthWhereOverlaid = 10;
+    private const int MostPassers = 4, MostGap = 9, MostGrowth = 12, GrowthForOwnRun = 3, GrowthInVain = 4, GrowthWhereOverlaid = 10;
 
     // Lines further apart, for labels that find no room between them.
     private static readonly int[] Wider = [0, 2, 4];
@@ -137,22 +137,28 @@ internal sealed class Arrangement
         var extra = NoGrowth;
         List<int> urgent = [];
         bool atPins = memory is null;
+        (Layout Layout, int Failed, int Attempt)? best = null;
         for (int attempt = 0; ; attempt++)
         {
             cancel.ThrowIfCancellationRequested();
             var (layout, levels) = Placed(blocks, options, extra, atPins);
             var room = new TakenRoom(input, layout.Boxes, layout.Wires, layout.Rails, levels.Bottom);
             var (boxes, nameless) = NodeTexts.Of(input, layout.Boxes, layout.Rails, room, near: attempt < GrowthForOwnRun);
-            var (labels, unplaced, shared) = Labels.Of(input, layout.Wires, room, attempt >= (input.IsOverlaid ? GrowthWhereOverlaid : GrowthForOwnRun), urgent);
+            var (labels, unplaced, shared) = Labels.Of(input, layout.Wires, room, attempt >= Sharing, urgent);
             ImmutableArray<int> failed = [.. nameless, .. unplaced];
-            if (failed.IsEmpty || attempt == MostGrowth)
-                return layout with { Boxes = boxes, Labels = labels, SharedLabels = shared, Memory = Recollection.Remembered(netlist, rows, blocks, [.. Ordered.Select(o => o.Order.Places)], layout, levels, asked, options, apart) };
+            if (best is null || failed.Length < best.Value.Failed)
+                best = (layout with { Boxes = boxes, Labels = labels, SharedLabels = shared, Memory = Recollection.Remembered(netlist, rows, blocks, [.. Ordered.Select(o => o.Order.Places)], layout, levels, asked, options, apart) }, failed.Length, attempt);
+            // Room that helps no label would be a hole in the drawing.
+            if (failed.IsEmpty || attempt == MostGrowth || (!atPins && attempt > Math.Max(best.Value.Attempt, Sharing) + GrowthInVain)) return best.Value.Layout;
             // Labels come before branches that meet close to their pin.
-            if (atPins) (atPins, attempt) = (false, -1);
+            if (atPins) (atPins, attempt, best) = (false, -1, null);
             else extra = Grown(extra, failed, levels);
             if (attempt < 0) urgent.Clear();
         }
     }
+
+    // From this attempt on a label may stand where several conductors share a stretch.
+    private int Sharing => input.IsOverlaid ? GrowthWhereOverlaid : GrowthForOwnRun;
 
     private ImmutableArray<Growth> NoGrowth => [.. new Growth[rows.Rows + 1]];
 

@@ -17,8 +17,8 @@ internal sealed class PaperSearch
     // Channels need three modules for a triangle beside a run.
     private static readonly LayoutOptions[] Spacings = [new(), new(Channel: 5), new(Channel: 4), new(Channel: 3)];
 
-    // A vehicle with so many loads has a table that says who switches what, if that saves paper: to read it of each load is quicker.
-    private const int ManyLoads = 12;
+    // A circuit with so many loads has a table that says who switches what, if that saves paper: to read it of each load is quicker.
+    private const int ManyLoads = 6;
     private static readonly double LeastForTable = SheetSize.Tabloid.Width * SheetSize.Tabloid.Height;
 
     private readonly DrawingPlan plan;
