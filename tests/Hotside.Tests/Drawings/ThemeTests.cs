@@ -65,7 +65,8 @@ public sealed class ThemeTests
     {
         Shape[] symbol = [Shape.Line(Pen.Medium, 0, 0, 0, 30)];
         string Look(PartStyle state) => PartLook.Apply(symbol, state)[0].Pen! is var pen ? $"{pen.Rank} {pen.Dash.IsSolid}" : "";
-        Assert.Equal(Look(PartStyle.TakenOut), Look(PartStyle.ToBeReplaced));
+        Assert.NotEqual(Look(PartStyle.TakenOut), Look(PartStyle.ToBeReplaced));
+        Assert.NotEqual(PartLook.ColourOf(PartStyle.Kept), PartLook.ColourOf(PartStyle.ToBeReplaced));
         Assert.Equal(3, new[] { PartStyle.Kept, PartStyle.TakenOut, PartStyle.New }.Select(Look).Distinct().Count());
     }
 

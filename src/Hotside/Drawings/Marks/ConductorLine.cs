@@ -6,19 +6,19 @@ namespace Hotside.Drawings.Marks;
 /// <summary>The line of a conductor through its corners.</summary>
 internal static class ConductorLine
 {
-    private static readonly Dash OutDash = new(9, 5), RenewDash = new(5, 3), LayDash = new(2, 4), CoreDash = new(7, 5);
+    private static readonly Dash OutDash = new(9, 5), LayDash = new(2, 4), CoreDash = new(7, 5);
 
     /// <summary>The colour of a state.</summary>
     public static ColourRole ColourOf(LineStyle state) => state switch
     {
         LineStyle.TakenOut => ColourRole.Out,
-        LineStyle.New or LineStyle.Renewed or LineStyle.ToBeRenewed => ColourRole.New,
+        LineStyle.New or LineStyle.Renewed => ColourRole.New,
         LineStyle.Moved or LineStyle.WhereItLay => ColourRole.Moved,
         _ => ColourRole.Wire,
     };
 
     /// <summary>Whether its line has gaps.</summary>
-    public static bool IsDashed(LineStyle state) => state is LineStyle.TakenOut or LineStyle.ToBeRenewed or LineStyle.WhereItLay;
+    public static bool IsDashed(LineStyle state) => state is LineStyle.TakenOut or LineStyle.WhereItLay;
 
     /// <summary>Whether its line has the width of a change.</summary>
     public static bool IsThick(LineStyle state) => state is LineStyle.New or LineStyle.Renewed or LineStyle.Moved;
@@ -33,7 +33,6 @@ internal static class ConductorLine
         return state switch
         {
             LineStyle.TakenOut => DashedLine.Of(points, new(StrokeRank.Heavy, colour, OutDash)),
-            LineStyle.ToBeRenewed => DashedLine.Of(points, new(StrokeRank.Heavy, colour, RenewDash)),
             LineStyle.WhereItLay => DashedLine.Of(points, new(StrokeRank.Heavy, colour, LayDash)),
             LineStyle.New => [Whole(points, new(StrokeRank.Change, colour)), Whole(points, new(StrokeRank.Medium, ColourRole.Paper))],
             LineStyle.Renewed => [Whole(points, new(StrokeRank.Change, colour)), .. DashedLine.Runs(points, new(StrokeRank.Medium, ColourRole.Paper, CoreDash))],

@@ -15,11 +15,8 @@ internal enum LineStyle
     /// <summary>One end moved: as wide as the double line, solid.</summary>
     Moved,
 
-    /// <summary>Renewed between the same ends: a double line with its core dashed.</summary>
+    /// <summary>Renewed between the same ends, or to be: a double line with its core dashed.</summary>
     Renewed,
-
-    /// <summary>What will be renewed between the same ends: heavy, dashed, as a part that will be replaced is.</summary>
-    ToBeRenewed,
 
     /// <summary>Where a moved conductor lay: heavy, dotted, unlike what is taken out.</summary>
     WhereItLay,

@@ -6,6 +6,8 @@ namespace Hotside.Drawings.Marks;
 /// <summary>Gives a symbol the look of its part's change: in shape as well as colour, so that a grey copy says the same.</summary>
 internal static class PartLook
 {
+    private const double LargestRing = 3;
+
     /// <summary>The colour of a state.</summary>
     public static ColourRole ColourOf(PartStyle state) => state switch
     {
@@ -15,13 +17,15 @@ internal static class PartLook
         _ => ColourRole.Ink,
     };
 
-    /// <summary>The shapes with the part's colour for <see cref="ColourRole.PartInk"/>, heavier where it is new, dashed where it goes.</summary>
+    /// <summary>The shapes with the part's colour for <see cref="ColourRole.PartInk"/>, heavier where it is new, dashed where it is taken out.</summary>
     public static ImmutableArray<Shape> Apply(IEnumerable<Shape> shapes, PartStyle state) => [.. shapes.SelectMany(s => Apply(s, state))];
 
     private static IEnumerable<Shape> Apply(Shape shape, PartStyle state)
     {
         ColourRole fill = shape.Fill == ColourRole.PartInk ? ColourOf(state) : shape.Fill;
         Pen? pen = shape.Pen is { Colour: ColourRole.PartInk } own ? Dressed(own, state) : shape.Pen;
+        // A ring would lose its shape, and the wire its end.
+        if (pen is not null && shape is CircleShape { Radius: <= LargestRing }) pen = pen with { Dash = default };
         if (shape is TextShape text) return [text with { Colour = fill, Fill = fill }];
         // What goes is dashed run by run, so that corners are ink.
         if (pen is { Dash: var dash } && dash == Dash.Going && CornersOf(shape) is { } corners)
@@ -35,7 +39,7 @@ internal static class PartLook
         return state switch
         {
             PartStyle.New or PartStyle.Moved when pen.Rank == StrokeRank.Medium => coloured with { Rank = StrokeRank.Heavy },
-            PartStyle.TakenOut or PartStyle.ToBeReplaced when pen.Dash.IsSolid && pen.Rank <= StrokeRank.Medium => coloured with { Dash = Dash.Going },
+            PartStyle.TakenOut when pen.Dash.IsSolid && pen.Rank <= StrokeRank.Medium => coloured with { Dash = Dash.Going },
             _ => coloured,
         };
     }

@@ -12,7 +12,7 @@ internal enum PartStyle
     /// <summary>It is fitted, or it has replaced another: heavy, in the colour of the new.</summary>
     New,
 
-    /// <summary>Seen before: another will stand here. Dashed, since it goes, in the colour its number has afterwards too.</summary>
+    /// <summary>Seen before: another will stand here. As light as what stays, in the colour that its number has afterwards too.</summary>
     ToBeReplaced,
 
     /// <summary>It stands elsewhere or its leads are swapped: heavy, in the colour of moving.</summary>

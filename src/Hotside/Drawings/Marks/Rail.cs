@@ -13,9 +13,12 @@ internal static class Rail
     // How much wider letters may be where a reader's program lacks the font: by eye, with a common substitute.
     private const double Substitute = 0.12;
 
-    /// <summary>The line alone.</summary>
-    public static PolylineShape Line(double firstTap, double lastTap, double y, ColourRole colour = ColourRole.Ink) =>
-        Shape.Line(new(StrokeRank.Rail, colour), firstTap - Overhang, y, lastTap + Overhang, y);
+    /// <summary>The line alone; a new one is double, as new conductors are.</summary>
+    public static ImmutableArray<Shape> Line(double firstTap, double lastTap, double y, PartStyle style = PartStyle.Kept)
+    {
+        var line = Shape.Line(new(StrokeRank.Rail, PartLook.ColourOf(style)), firstTap - Overhang, y, lastTap + Overhang, y);
+        return style == PartStyle.New ? [line, line with { Pen = new(StrokeRank.Thin, ColourRole.Paper) }] : [line];
+    }
 
     /// <summary>Name, potential and perhaps the triangle of its change; to be placed with its bottom 7 units above the rail.</summary>
     public static Piece Label(string name, string potential, ChangeNumber? number, Lettering lettering, double maxWidth = 300)

@@ -65,14 +65,14 @@ internal sealed class CircuitPicture
             var planned = id is null ? null : plan.Parts.FirstOrDefault(p => p.Box == id);
             if (planned?.In(view) is not { } part) continue;
             double railY = y + (rail.Y * M), first = x + ((rail.X1 + 1) * M), last = x + ((rail.X2 - 1) * M);
-            yield return Group(Layer.Boxes, planned, part, [Rail.Line(first, last, railY, PartLook.ColourOf(part.Look)), .. rail.Box is null ? FeedName(planned, part, first, railY) : Name(rail.Box, part)]);
+            yield return Group(Layer.Boxes, planned, part, [.. Rail.Line(first, last, railY, part.Look), .. rail.Box is null ? FeedName(planned, part, first, railY) : Name(rail.Box, part)]);
         }
         if (Bus is { } bus)
         {
             double[] ends = [.. Ends(EndKind.Chassis).Select(e => x + (e.X * M))];
             double busY = y + (layout.ChassisY * M);
             if (ends.Length > 0)
-                yield return Group(Layer.Boxes, bus, bus.In(view)!, [Rail.Line(ends.Min(), ends.Max(), busY), .. Rail.Label(plan.Words.Rail(bus.In(view)!.Part), "return", null, plan.Lettering).At(ends.Min() - Rail.Overhang, busY + 6)]);
+                yield return Group(Layer.Boxes, bus, bus.In(view)!, [.. Rail.Line(ends.Min(), ends.Max(), busY), .. Rail.Label(plan.Words.Rail(bus.In(view)!.Part), "return", null, plan.Lettering).At(ends.Min() - Rail.Overhang, busY + 6)]);
         }
     }
 
@@ -231,7 +231,7 @@ internal sealed class CircuitPicture
         Look.TakenOut => "out",
         Look.New => "new",
         Look.Moved => "moved",
-        Look.Renewed or Look.ToBeRenewed => "renewed",
+        Look.Renewed => "renewed",
         Look.WhereItLay => "old-lie",
         _ => "kept",
     };

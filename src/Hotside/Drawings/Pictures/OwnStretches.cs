@@ -11,7 +11,7 @@ namespace Hotside.Drawings.Pictures;
 internal static class OwnStretches
 {
     // What shows on a shared stretch: what stays before what moves, what is there before what leaves.
-    private static readonly LineStyle[] Order = [LineStyle.Kept, LineStyle.Moved, LineStyle.Renewed, LineStyle.New, LineStyle.WhereItLay, LineStyle.ToBeRenewed, LineStyle.TakenOut];
+    private static readonly LineStyle[] Order = [LineStyle.Kept, LineStyle.Moved, LineStyle.Renewed, LineStyle.New, LineStyle.WhereItLay, LineStyle.TakenOut];
 
     /// <summary>The stretches that each line shows of itself; all of it where nothing else would be left.</summary>
     /// <param name="lines">Points and look of each line.</param>

@@ -102,13 +102,14 @@ internal sealed class LinePlanner
         return new(figure, number, look, figure.Length > 0 ? $"{title}: {figure}" : title) { IsLive = figures.IsLive(conductor.Id, isBefore) };
     }
 
-    private static Look LookOf(Change state, bool isBefore) => state switch
+    /// <summary>The line by which a state shows in a view.</summary>
+    public static Look LookOf(Change state, bool isBefore) => state switch
     {
         Change.TakenOut => Look.TakenOut,
         Change.RunNew => Look.New,
         Change.Moved or Change.UsedElsewhere => Look.Moved,
         Change.MovedAndRenewed => isBefore ? Look.Moved : Look.Renewed,
-        Change.Renewed => isBefore ? Look.ToBeRenewed : Look.Renewed,
+        Change.Renewed => Look.Renewed,
         _ => Look.Kept,
     };
 

@@ -140,18 +140,11 @@ internal sealed class PartPlanner(Alteration alteration, Study study, Lettering 
     private ChangeNumber? NumberOf(string id)
     {
         string numbers = alteration.LabelsOf(id);
-        return numbers.Length == 0 ? null : new(numbers, ColourOf(alteration.StateOf(id)));
+        return numbers.Length == 0 ? null : new(numbers, PartLook.ColourOf(LookOf(alteration.StateOf(id), isBefore: false)));
     }
 
-    private static ColourRole ColourOf(Change state) => state switch
-    {
-        Change.TakenOut => ColourRole.Out,
-        Change.Fitted or Change.Replaced or Change.ReplacedReversed => ColourRole.New,
-        Change.Reversed or Change.Remounted => ColourRole.Moved,
-        _ => ColourRole.Ink,
-    };
-
-    private static Look LookOf(Change state, bool isBefore) => state switch
+    /// <summary>The look by which a state shows in a view.</summary>
+    public static Look LookOf(Change state, bool isBefore) => state switch
     {
         Change.TakenOut => Look.TakenOut,
         Change.Fitted => Look.New,

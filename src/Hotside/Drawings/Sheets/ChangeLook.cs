@@ -1,5 +1,6 @@
 using Hotside.Alterations;
 using Hotside.Drawings.Marks;
+using Hotside.Drawings.Plans;
 using Hotside.Symbols.Shapes;
 
 namespace Hotside.Drawings.Sheets;
@@ -7,7 +8,8 @@ namespace Hotside.Drawings.Sheets;
 /// <summary>The line and the colour by which a change goes in the list: those that it has on the drawing.</summary>
 internal static class ChangeLook
 {
-    public static LineStyle LineOf(Change change)
+    /// <summary>The line; none where nothing is changed.</summary>
+    public static LineStyle? LineOf(Change change)
     {
         return change.Acts[0] switch
         {
@@ -16,10 +18,17 @@ internal static class ChangeLook
             Move { Ends.Length: > 1 } => LineStyle.New,
             Move { IsRenewed: true } or Renew => LineStyle.Renewed,
             Move or Cut or Reverse or Remount => LineStyle.Moved,
-            _ => LineStyle.Kept,
+            _ => null,
         };
     }
 
-    public static ColourRole ColourOf(Change change) =>
-        change.Acts[0] is Work ? ColourRole.Ink : ConductorLine.ColourOf(LineOf(change));
+    /// <summary>The colour of the number: that of the triangle of what it is about.</summary>
+    public static ColourRole ColourOf(Change change, Alteration alteration)
+    {
+        if (LineOf(change) is { } line) return ConductorLine.ColourOf(line);
+        string about = change.Acts[0].Items[0];
+        return alteration.Before.FindPart(about) is not null || alteration.After.FindPart(about) is not null ? PartLook.ColourOf(PartPlanner.LookOf(alteration.StateOf(about), isBefore: false))
+            : alteration.Before.FindConductor(about) is not null || alteration.After.FindConductor(about) is not null ? ConductorLine.ColourOf(LinePlanner.LookOf(alteration.StateOfConductor(about), isBefore: false))
+            : ColourRole.Ink;
+    }
 }

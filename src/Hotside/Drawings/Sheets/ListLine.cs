@@ -4,6 +4,6 @@ namespace Hotside.Drawings.Sheets;
 
 /// <summary>One line of the change list.</summary>
 /// <param name="Number">The change's number and colour.</param>
-/// <param name="Line">The line that the change is drawn with.</param>
+/// <param name="Line">The line that the change is drawn with; <see langword="null"/> where there is only something to test or to mind.</param>
 /// <param name="Text">What to do, as an order.</param>
-internal sealed record ListLine(ChangeNumber Number, LineStyle Line, string Text);
+internal sealed record ListLine(ChangeNumber Number, LineStyle? Line, string Text);

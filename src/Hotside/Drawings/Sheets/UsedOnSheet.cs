@@ -19,10 +19,12 @@ internal static class UsedOnSheet
         {
             (LineStyle.TakenOut, "take out"), (LineStyle.New, SheetText.NewMeaning(plan.Alteration)), (LineStyle.Moved, SheetText.MovedMeaning(plan.Alteration)),
             (LineStyle.WhereItLay, "where a moved wire lay"),
-            (LineStyle.ToBeRenewed, "to be renewed"), (LineStyle.Renewed, "renew between the same ends"), (LineStyle.Kept, "leave as is"),
+            (LineStyle.Renewed, "renew between the same ends"), (LineStyle.Kept, "leave as is"),
         })
             if (states.Contains(state)) entries.Add(LegendEntry.Of(state, text));
         if (parts.Any(p => p.Look == PartStyle.ToBeReplaced && !p.Symbol.Shapes.IsEmpty)) entries.Add(LegendEntry.OfReplaced("part to be replaced"));
+        if (plan.Parts.Any(p => p.Role == PlannedRole.Symbol && views.Any(v => p.In(v) is { } shown && PlannedRoles.IsMetal(shown.Part)))) entries.Add(LegendEntry.OfMetal("metal on which cases stand"));
+        if (hasList && plan.Alteration.Changes.Any(c => ChangeLook.LineOf(c) is null)) entries.Add(LegendEntry.OfTick("test or mind, change nothing"));
         if (parts.Any(p => p.Part.Kind.TakesAnyTerminal)) entries.Add(LegendEntry.OfFlag("goes on elsewhere"));
         if (plan.Parts.Any(p => p.Box.StartsWith("flag ", StringComparison.Ordinal))) entries.Add(LegendEntry.Flagged("2.C4", "goes on: sheet 2, zone C4", plan.Lettering));
         if (plan.Parts.Any(p => p.Role == PlannedRole.Stud && views.Any(v => p.In(v) is not null))) entries.Add(LegendEntry.OfStud("stud"));
