@@ -11,6 +11,9 @@ internal sealed record LayoutWire(string Id, string Conductor, LayoutEnd From, L
     /// <summary>Height in modules of the label with its change triangle; 0 = no label.</summary>
     public double LabelHeight { get; init; }
 
+    /// <summary>How far the label's baseline lies above its lower edge, in modules.</summary>
+    public double LabelFoot { get; init; }
+
     /// <summary>A lead of a joint or case: as short as may be.</summary>
     public bool Short { get; init; }
 

@@ -28,14 +28,18 @@ internal static class WireLabel
 
     private const double RoomForFeet = 1.2;
 
+    /// <summary>From the baseline down to the lower edge of a label.</summary>
+    public static double Foot(ChangeNumber? number, Lettering lettering) =>
+        // The feet of letters reach into the room that is kept clear below, and past it.
+        number is null ? Math.Max(0, lettering.Small.Descent - RoomForFeet) : (24 * lettering.Factor) - Triangle.Baseline(lettering);
+
     /// <summary>The label; either text or number may be missing.</summary>
     public static Piece Of(string text, ChangeNumber? number, LabelSide side, Lettering lettering, double maxWidth = 120)
     {
         double gap = 4 * lettering.Factor;
         TextStyle style = lettering.Small;
         Piece? triangle = number is null ? null : Triangle.Of(number, lettering);
-        // The feet of letters reach into the room that is kept clear below, and past it.
-        double height = triangle?.Height ?? style.CapHeight + Math.Max(0, style.Descent - RoomForFeet);
+        double height = triangle?.Height ?? style.CapHeight + Foot(number, lettering);
         double baseline = triangle is null ? style.CapHeight : Triangle.Baseline(lettering);
         TextShape label = TextShape.Of(text, style, 0, baseline, width: maxWidth * lettering.Factor);
         double textWidth = label.Text.Length == 0 ? 0 : label.Width;

@@ -197,6 +197,7 @@ internal sealed class CircuitPicture
 
     private IEnumerable<SceneGroup> Marks()
     {
+        var wires = plan.Input.Wires.ToDictionary(w => w.Id, StringComparer.Ordinal);
         foreach (var label in layout.Labels)
         {
             var line = lines[label.Wire];
@@ -207,7 +208,9 @@ internal sealed class CircuitPicture
             // Both views have one room for the label: it stands in it next to the line.
             double freeX = (label.Width * M) - piece.Width, freeY = (label.Height * M) - piece.Height;
             double atX = (label.X * M) + (side == LabelSide.Left ? freeX : side == LabelSide.Along ? freeX / 2 : 0);
-            double atY = (label.Y * M) + (side == LabelSide.Along ? (label.Side == Side.Top ? freeY : 0) : freeY / 2);
+            // Beside a vertical run both views have one baseline.
+            double foot = (wires[label.Wire].LabelFoot * M) - WireLabel.Foot(shown.Number, plan.Lettering);
+            double atY = (label.Y * M) + (side == LabelSide.Along ? (label.Side == Side.Top ? freeY : 0) : freeY - foot);
             yield return new(Layer.Marks, piece.At(x + atX, y + atY)) { Classes = ["label", ClassOf(shown.State)], Data = Data(line.Conductor, shown.Number, ClassOf(shown.State)) };
         }
     }

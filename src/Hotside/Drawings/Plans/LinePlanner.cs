@@ -122,6 +122,7 @@ internal sealed class LinePlanner
         {
             LabelWidth = labels.Max(l => l.Width) / Symbol.Module,
             LabelHeight = labels.Max(l => l.Width == 0 ? 0 : l.Height) / Symbol.Module,
+            LabelFoot = new[] { old, fresh }.OfType<LineView>().Max(v => WireLabel.Foot(v.Number, lettering)) / Symbol.Module,
             Short = conductor is null,
         });
     }

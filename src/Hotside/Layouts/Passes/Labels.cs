@@ -4,8 +4,8 @@ using Hotside.Symbols;
 namespace Hotside.Layouts.Passes;
 
 /// <summary>
-/// Places the labels of conductors: left of a vertical run at its middle, else right of it; above a horizontal one, else below; then anywhere
-/// along the line. What finds no place is reported, and the channel that it needs grows.
+/// Places the labels of conductors: beside a vertical run on a baseline that others have, else at its middle, on one side all along a column, left if it can be; above a horizontal
+/// one, else below; then anywhere along the line. What finds no place is reported, and the channel that it needs grows.
 /// </summary>
 internal sealed class Labels
 {
@@ -15,7 +15,12 @@ internal sealed class Labels
     // Nearer to a strange line than to its own a label would be read as that line's: beside it, and above or below it, wherever there is room.
     private static readonly (double Beside, double Above)[] FromOthers = [(0.9, 0.7), (0.9, 0.3), (0.3, 0.3), (0, 0)];
 
+    // How far from the middle of its run a label may stand for the sake of a common baseline: a part of what the run leaves free, and a little.
+    private const double ForRhythm = 0.5, ForRhythmAtLeast = 1.5;
+
     private readonly TakenRoom room;
+    private readonly SortedSet<double> baselines = [];
+    private readonly Dictionary<int, Side> sideOf = [];
     private readonly Dictionary<(int X, int Y, bool Down, SeenIn View), int> users = [];
 
     private int sharing;
@@ -61,7 +66,13 @@ internal sealed class Labels
             label = aside;
             if (alone.Length > 0) sharing++;
         }
-        if (label is not null) room.Take(label.X, label.Y, label.Width, label.Height, wire.Seen);
+        if (label is null) return null;
+        room.Take(label.X, label.Y, label.Width, label.Height, wire.Seen);
+        if (label.OnVertical)
+        {
+            baselines.Add(Math.Round(label.Y + wire.LabelHeight - wire.LabelFoot, 3));
+            sideOf.TryAdd(Column(label), label.Side);
+        }
         return label;
 
         PlacedLabel? At(((int X, int Y) A, (int X, int Y) B)[] stretches) => FromOthers.Select(air => Candidates(wire, stretches).FirstOrDefault(l => IsFree(l, wire, air))).FirstOrDefault(l => l is not null);
@@ -109,7 +120,9 @@ internal sealed class Labels
         if (start is { } first && last is { } end) yield return (first, end);
     }
 
-    private static IEnumerable<PlacedLabel> Candidates(LayoutWire wire, IEnumerable<((int X, int Y) A, (int X, int Y) B)> along)
+    private static int Column(PlacedLabel label) => (int)Math.Round(label.Side == Side.Left ? label.X + label.Width + FromVertical : label.X - FromVertical);
+
+    private IEnumerable<PlacedLabel> Candidates(LayoutWire wire, IEnumerable<((int X, int Y) A, (int X, int Y) B)> along)
     {
         double w = wire.LabelWidth, h = wire.LabelHeight;
         var runs = along.OrderByDescending(Length).ToArray();
@@ -121,23 +134,28 @@ internal sealed class Labels
                 {
                     double low = Math.Min(a.Y, b.Y), high = Math.Max(a.Y, b.Y);
                     if (!loose && high - low < h + 0.4) continue;
-                    foreach (double y in Places(low, high, h, loose))
-                    {
-                        yield return new(wire.Id, a.X - FromVertical - w, y, w, h, true, Side.Left);
-                        yield return new(wire.Id, a.X + FromVertical, y, w, h, true, Side.Right);
-                    }
+                    double[] places = [.. loose ? [] : InRhythm(low, high, wire), .. Places(low, high, h, loose)];
+                    bool isRight = sideOf.GetValueOrDefault(a.X, Side.Left) == Side.Right;
+                    foreach (bool right in new[] { isRight, !isRight })
+                        foreach (double y in places)
+                            yield return new(wire.Id, right ? a.X + FromVertical : a.X - FromVertical - w, y, w, h, true, right ? Side.Right : Side.Left);
                 }
                 else
                 {
                     double low = Math.Min(a.X, b.X), high = Math.Max(a.X, b.X);
                     if (!loose && high - low < w + 0.4) continue;
-                    foreach (double x in Places(low, high, w, loose))
-                    {
-                        yield return new(wire.Id, x, a.Y - FromHorizontal - h, w, h, false, Side.Top);
-                        yield return new(wire.Id, x, a.Y + FromHorizontal, w, h, false, Side.Bottom);
-                    }
+                    foreach (bool above in new[] { true, false })
+                        foreach (double x in Places(low, high, w, loose))
+                            yield return new(wire.Id, x, above ? a.Y - FromHorizontal - h : a.Y + FromHorizontal, w, h, false, above ? Side.Top : Side.Bottom);
                 }
             }
+    }
+
+    // On the baselines of labels that stand already, the nearest to the run's middle first.
+    private IEnumerable<double> InRhythm(double low, double high, LayoutWire wire)
+    {
+        double middle = ((low + high) - wire.LabelHeight) / 2, slack = (high - low - wire.LabelHeight) / 2, far = Math.Min(slack - 0.2, Math.Max(slack * ForRhythm, ForRhythmAtLeast));
+        return far < 0 ? [] : baselines.Select(b => b + wire.LabelFoot - wire.LabelHeight).Where(y => Math.Abs(y - middle) <= far).OrderBy(y => Math.Abs(y - middle)).ThenBy(y => y);
     }
 
     // The middle first, then the quarters, then every half module; loosely also a little beyond the run's ends.

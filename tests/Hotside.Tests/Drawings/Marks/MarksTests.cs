@@ -101,7 +101,7 @@ public sealed class MarksTests
     }
 
     [Fact]
-    public void A_rail_reaches_a_module_past_its_taps() => Assert.Equal(new Box(130, 140, 320, 140), Rail.Line(140, 310, 140).Bounds);
+    public void A_rail_reaches_a_module_past_its_taps() => Assert.Equal(new Box(130, 140, 320, 140), Rail.Line(140, 310, 140)[0].Bounds);
 
     private static PolylineShape Triangles(Piece piece) => piece.Shapes.OfType<PolylineShape>().Single();
 
