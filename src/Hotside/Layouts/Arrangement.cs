@@ -165,7 +165,7 @@ internal sealed class Arrangement
     private (Layout Layout, Levels Levels) Placed(PlannedBlock[] blocks, LayoutOptions options, ImmutableArray<Growth> extra, bool atPins)
     {
         var levels = Heightening.Of(rows, netlist, blocks, options, extra, atPins, KnownAt(options));
-        return (Placement.Of(input, netlist, rows, sides, text, blocks, levels, options, KnownAt(options)), levels);
+        return (RailMounts.Of(input, Placement.Of(input, netlist, rows, sides, text, blocks, levels, options, KnownAt(options))), levels);
     }
 
     // A channel in which a label found no room grows: above its horizontals by what is just missing, below by two modules.

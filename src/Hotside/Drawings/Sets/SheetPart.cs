@@ -34,14 +34,22 @@ internal sealed record SheetPart(Block Block, ImmutableArray<SheetFlag> Flags)
         var needed = wires.SelectMany(w => new[] { w.From, w.To }).Where(e => e.Kind == EndKind.Pin).Select(e => Block.OwnerOf(e.Box)).Concat(Block.Parts).ToHashSet(StringComparer.Ordinal);
         var kinds = wires.SelectMany(w => new[] { w.From.Kind, w.To.Kind }).ToHashSet();
         PlannedPart[] flags = [.. Flags.Select(f => f.Planned(whole, _ => f.Text([])))];
+        var seenHere = whole.Parts.ToDictionary(p => p.Box, SeenHere, StringComparer.Ordinal);
         return whole with
         {
-            Parts = [.. whole.Parts.Where(p => needed.Contains(p.Box) || (p.Role == PlannedRole.FeedRail && kinds.Contains(EndKind.Feed)) || (p.Role == PlannedRole.ReturnRail && kinds.Contains(EndKind.Chassis))), .. flags],
+            Parts = [.. whole.Parts.Select(Shown).Where(p => needed.Contains(p.Box) || (p.Role == PlannedRole.FeedRail && kinds.Contains(EndKind.Feed)) || (p.Role == PlannedRole.ReturnRail && kinds.Contains(EndKind.Chassis))), .. flags],
             Lines = lines.ToImmutable(),
-            Input = whole.Input with { Boxes = [.. whole.Input.Boxes.Where(b => needed.Contains(Block.OwnerOf(b.Id))), .. Flags.Zip(flags, (f, p) => f.BoxOf(p))], Wires = wires.ToImmutable() },
+            Input = whole.Input with { Boxes = [.. whole.Input.Boxes.Where(b => needed.Contains(Block.OwnerOf(b.Id))).Select(b => b with { Seen = b.Seen & seenHere.GetValueOrDefault(Block.OwnerOf(b.Id), SeenIn.Both) }), .. Flags.Zip(flags, (f, p) => f.BoxOf(p))], Wires = wires.ToImmutable() },
             FeedRail = kinds.Contains(EndKind.Feed) ? whole.FeedRail : null,
         };
+
+        // Metal that other sheets show, too, is shown here by the views in which something stands on it.
+        SeenIn SeenHere(PlannedPart part) => part.Role == PlannedRole.Symbol && Block.IsShared(part) && wires.Where(w => IsOn(w, part.Box)).Aggregate((SeenIn)0, (all, w) => all | w.Seen) is not 0 and var seen ? seen : SeenIn.Both;
+
+        PlannedPart Shown(PlannedPart part) => seenHere[part.Box] is var seen && seen == SeenIn.Both ? part : part with { Before = (seen & SeenIn.Before) == 0 ? null : part.Before, After = (seen & SeenIn.After) == 0 ? null : part.After };
     }
+
+    private static bool IsOn(LayoutWire wire, string part) => Block.OwnerOf(wire.From.Box) == part || Block.OwnerOf(wire.To.Box) == part;
 
     /// <summary>The same plan, its flags saying where they go on.</summary>
     public DrawingPlan Named(DrawingPlan plan, Func<SheetFlag, SeenIn, string> text) => plan with

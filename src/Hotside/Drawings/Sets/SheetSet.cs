@@ -15,6 +15,8 @@ internal sealed class SheetSet
 {
     private const int MostTries = 4, MostMisses = 5, MostHalvings = 12;
 
+    private const string AnyZone = "88.M88";
+
     // To fill a sheet a block is cut where no more lines than these are.
     private const int FewCuts = 2;
 
@@ -124,7 +126,7 @@ internal sealed class SheetSet
         cancel.ThrowIfCancellationRequested();
         var own = part.Of(plan);
         // A view that shows nothing of a sheet is left out there.
-        SeenIn[] views = [.. request.Views.Where(v => own.Parts.Any(p => p.In(v) is not null))];
+        SeenIn[] views = [.. request.Views.Where(v => own.Lines.Any(l => l.In(v) is not null) || own.Parts.Any(p => !Block.IsShared(p) && p.In(v) is not null))];
         return new PaperSearch(own, style => part.Of(Styled(style)), views.Length == 0 ? request : request with { Views = views }, cancel).On(paper);
     }
 
@@ -132,9 +134,11 @@ internal sealed class SheetSet
 
     private ImmutableArray<Scene> Drawn(SheetPart[] parts, Sheet[] sheets)
     {
-        // How many sheets of text there are does not depend on the zones that they name.
-        int before = TextSheets.Of(plan, request, request.TextPaper ?? paper, _ => "88.M88").Length, all = before + sheets.Length;
-        var text = TextSheets.Of(plan, request, request.TextPaper ?? paper, load => string.Join(" ", Where(load, sheets, before)));
+        // Text stands on the smallest paper that holds it on one sheet; how many there are does not depend on the zones that they name.
+        SheetSize[] papers = request.TextPaper is { } asked ? [asked] : [.. SheetSize.Series.Where(s => s.Width < paper.Width && s.Height < paper.Height), paper];
+        var textPaper = papers.FirstOrDefault(p => TextSheets.Of(plan, request, p, _ => AnyZone).Length <= 1, papers[^1]);
+        int before = TextSheets.Of(plan, request, textPaper, _ => AnyZone).Length, all = before + sheets.Length;
+        var text = TextSheets.Of(plan, request, textPaper, load => string.Join(" ", Where(load, sheets, before)));
         var drawn = sheets.Select((s, i) => s with { Plan = parts[i].Named(s.Plan, (flag, view) => flag.Text(Zones(flag, view, sheets, before))) });
         return [.. text.Select((t, i) => t.Draw(request.SheetText(i, all))), .. drawn.Select((s, i) => s.Numbered(request.SheetText(before + i, all)).Draw())];
     }
