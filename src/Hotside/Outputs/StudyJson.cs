@@ -93,6 +93,7 @@ internal sealed class StudyJson
         if (load.Braked is { } braked) Control("braked", braked);
         if (load.IsInRace) json.WriteBoolean("race", true);
         if (load.Sneaks is { } sneaks) Control("sneaks", sneaks);
+        if (!load.FedFrom.IsEmpty) json.Texts("fedFrom", load.FedFrom);
         if (load.DeadBecause is { } why) json.WriteString("deadBecause", why);
         if (load.IsApproximate) json.WriteBoolean("approximate", true);
     }
@@ -174,6 +175,7 @@ internal sealed class StudyJson
         SwitchedSide.BothSides => "both-sides",
         SwitchedSide.Unswitched => "unswitched",
         SwitchedSide.InSeries => "in-series",
+        SwitchedSide.Elsewhere => "elsewhere",
         _ => "dead",
     };
 }

@@ -67,6 +67,12 @@ public sealed record LoadStudy(Part Part, Element Element, SwitchedSide Side, Co
     /// <summary>Why a dead load is dead, in a few words such as <c>polarity</c>; else <see langword="null"/>.</summary>
     public string? DeadBecause { get; init; }
 
+    /// <summary>For a load that is fed from elsewhere only, the terminals of what lies elsewhere through which it may be fed, such as <c>A1.58</c>.</summary>
+    public ImmutableArray<string> FedFrom { get; init; } = [];
+
+    /// <summary>Whether nothing in the file ever feeds it.</summary>
+    internal bool IsNeverFed => Side is SwitchedSide.Dead or SwitchedSide.Elsewhere;
+
     /// <summary>A way to the feed and one to the return for each of the listed combinations, different ones once; empty when it is never fed.</summary>
     public ImmutableArray<LoadPath> Paths { get; init; } = [];
 

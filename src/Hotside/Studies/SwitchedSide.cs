@@ -20,4 +20,7 @@ public enum SwitchedSide
 
     /// <summary>On in no state: no current ever flows through it. Its terminals may have voltage all the same.</summary>
     Dead,
+
+    /// <summary>Fed only from a part that lies elsewhere: what switches it is not in the file.</summary>
+    Elsewhere,
 }

@@ -31,7 +31,7 @@ internal sealed record CarriedCurrent(ImmutableArray<LoadStudy> Loads, double Am
 
     private static CarriedCurrent Of(string part, CircuitStudy study)
     {
-        ImmutableArray<LoadStudy> loads = [.. study.Loads.Where(l => (l.Part.Id != part || l.Element.Type != ElementType.Coil) && !l.Element.IsInternal && l.Side is not (SwitchedSide.Dead or SwitchedSide.InSeries))
+        ImmutableArray<LoadStudy> loads = [.. study.Loads.Where(l => (l.Part.Id != part || l.Element.Type != ElementType.Coil) && !l.Element.IsInternal && !l.IsNeverFed && l.Side != SwitchedSide.InSeries)
             .Where(l => l.SwitchedBy.Contains(part) || (l.Chain.Contains(part) && l.Paths.Any(p => p.HotWay.Concat(p.GroundWay).Contains(part))))];
         return new(loads, loads.Sum(Rated), PeakOf(loads), [.. loads.Where(l => VerdictCaption.Amperes(l) is null).Select(NameOf)]);
     }

@@ -19,10 +19,11 @@ public static class LoadText
         {
             SwitchedSide.InSeries => "in series with " + string.Join(", ", load.InSeriesWith),
             SwitchedSide.Dead when load.DeadBecause is { } why => $"never on ({why})",
+            SwitchedSide.Elsewhere => "fed from elsewhere: " + string.Join(" or ", load.FedFrom),
             var side => SideText.Of(side, vocabulary),
         };
-        if (by.Length > 0 && load.Side is not (SwitchedSide.InSeries or SwitchedSide.Unswitched)) text += " by " + by;
-        if (load.Side is not (SwitchedSide.Dead or SwitchedSide.Unswitched)) text += load.Control.Whole is { } all && all.Shared.Length > 0 ? "; on in more combinations than can be listed" : "; on when " + load.Control;
+        if (by.Length > 0 && load.Side is not (SwitchedSide.InSeries or SwitchedSide.Unswitched or SwitchedSide.Elsewhere)) text += " by " + by;
+        if (!load.IsNeverFed && load.Side != SwitchedSide.Unswitched) text += load.Control.Whole is { } all && all.Shared.Length > 0 ? "; on in more combinations than can be listed" : "; on when " + load.Control;
         if (load.Until is { } until) text += $", until {until.Part} {until.Position}";
         if (load.Holds is { } hold) text += $"; {hold.Relay} then holds until {hold.Released}";
         if (!load.ShortedBy.IsEmpty) text += "; shorted by " + string.Join(", ", load.ShortedBy);

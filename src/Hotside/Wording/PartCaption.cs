@@ -105,7 +105,7 @@ internal sealed record VerdictCaption(SwitchedSide Side, string By)
         if (group.Select(g => g.Line).Distinct().Count() == 1) return names + group[0].Line;
         // Loads of one part that differ in nothing but their current share a line.
         string by = Switches(group[0].Load, circuit);
-        if (by.Length == 0 || group[0].Load.Side is SwitchedSide.InSeries or SwitchedSide.Dead || group.Any(g => Amperes(g.Load) is null)) return names + by;
+        if (by.Length == 0 || group[0].Load.Side == SwitchedSide.InSeries || group[0].Load.IsNeverFed || group.Any(g => Amperes(g.Load) is null)) return names + by;
         return $"{by}: {string.Join(", ", group.Select(g => $"{g.Load.Element.Name} {AmperesText(g.Load, circuit)}"))}";
     }
 
@@ -113,6 +113,7 @@ internal sealed record VerdictCaption(SwitchedSide Side, string By)
     {
         if (load.Side == SwitchedSide.InSeries) return load.InSeriesWith.IsEmpty ? "" : "with " + string.Join(", ", load.InSeriesWith);
         if (load.Side == SwitchedSide.Dead) return load.DeadBecause ?? "";
+        if (load.Side == SwitchedSide.Elsewhere) return "from " + string.Join(" or ", load.FedFrom);
         string[] by = [.. load.Chain.Take(1).Concat(RelaysOnWay(load, circuit)).Concat(load.SwitchedBy).Distinct()];
         return by.Length == 0 || load.Side == SwitchedSide.Unswitched ? "" : "by " + Joined(by, load);
     }
@@ -143,7 +144,7 @@ internal sealed record VerdictCaption(SwitchedSide Side, string By)
     private static string ByLine(LoadStudy load, CircuitStudy study)
     {
         string by = Switches(load, study.Circuit);
-        if (by.Length == 0 || load.Side is SwitchedSide.InSeries or SwitchedSide.Dead || AmperesText(load, study.Circuit) is not { Length: > 0 } amperes) return by;
+        if (by.Length == 0 || load.Side == SwitchedSide.InSeries || load.IsNeverFed || AmperesText(load, study.Circuit) is not { Length: > 0 } amperes) return by;
         return IsAloneOnItsSwitch(load, study) ? $"{by}, which carries {amperes}" : $"{by}: {amperes}";
     }
 

@@ -33,7 +33,8 @@ public class BruteForceTests
     public void The_generated_circuits_have_something_of_everything()
     {
         var loads = Enumerable.Range(0, 500).SelectMany(seed => TestCircuit.Study(GeneratedCircuit.Of(seed)).Loads).ToArray();
-        foreach (var side in Enum.GetValues<SwitchedSide>()) Assert.True(loads.Count(l => l.Side == side) >= 10, side.ToString());
+        // Nothing of a generated circuit lies elsewhere.
+        foreach (var side in Enum.GetValues<SwitchedSide>().Where(s => s != SwitchedSide.Elsewhere)) Assert.True(loads.Count(l => l.Side == side) >= 10, side.ToString());
         Assert.True(loads.Count(l => l.Holds is not null) >= 10);
         Assert.True(loads.Count(l => l.IsMomentary) >= 10);
         Assert.True(loads.Count(l => l.Sneaks is not null) >= 50);

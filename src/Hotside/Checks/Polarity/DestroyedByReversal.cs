@@ -32,7 +32,7 @@ internal static class DestroyedByReversal
             {
                 int was = Signs.OfVolts(alteration.Before, part.Id, element.Name), now = Signs.OfVolts(alteration.After, part.Id, element.Name);
                 // What is dead since it is turned round is told as that.
-                if (was * now >= 0 || alteration.After.Study.Loads.Any(l => l.Part == part && l.Element == element && l.Side == SwitchedSide.Dead)) continue;
+                if (was * now >= 0 || alteration.After.Study.Loads.Any(l => l.Part == part && l.Element == element && l.IsNeverFed)) continue;
                 yield return Kind.Of([part.Id], part.Id, was > 0 ? "plus" : "minus", part.Kind.TerminalNamed(element.From) ?? element.From, now > 0 ? "plus" : "minus") with
                 {
                     Hint = "replace it by one for the new polarity, or insulate it and swap its leads, before the battery goes in",

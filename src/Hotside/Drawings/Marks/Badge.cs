@@ -28,7 +28,7 @@ internal static class Badge
 
     private static ImmutableArray<Shape> Outline(SwitchedSide side, double width, double height, double radius)
     {
-        Dash dash = side switch { SwitchedSide.InSeries => Dash.Dots, SwitchedSide.Dead => new Dash(5, 3), _ => default };
+        Dash dash = side switch { SwitchedSide.InSeries => Dash.Dots, SwitchedSide.Dead => new Dash(5, 3), SwitchedSide.Elsewhere => Dash.Enclosure, _ => default };
         var shapes = ImmutableArray.CreateBuilder<Shape>();
         shapes.Add(new RectangleShape(new(0, Bar / 2, width, height - (Bar / 2)), radius, new(StrokeRank.Thin, ColourRole.Ink, dash), ColourRole.Paper));
         Pen bar = new(StrokeRank.Change, ColourRole.Ink);

@@ -91,7 +91,9 @@ internal sealed class PartPlanner(Alteration alteration, Study study, Lettering 
     private PartView? Flag(Part? part, Circuit circuit, string terminal)
     {
         if (part is null || !circuit.ConductorsAt(End.At(part.Id, terminal)).Any()) return null;
-        var symbol = SymbolBook.Of("elsewhere", [SymbolTerminal.Of(CircuitEnds.Point, SymbolSide.Top)], new() { Lettering = lettering, Inside = $"{terminal} · {words.Title(part)}" });
+        string text = $"{terminal} · {words.Title(part)}";
+        bool feeds = study.Before.Loads.Concat(study.After.Loads).Any(l => l.FedFrom.Contains($"{part.Id}.{terminal}"));
+        var symbol = FlagSymbol.Of(text, text, isPinAbove: !feeds, isOut: !feeds, lettering);
         return new(part, symbol, Piece.Empty, Piece.Empty, Look.Kept, false);
     }
 

@@ -57,6 +57,7 @@ internal sealed record LoadEntry(string Name, LoadStudy? Was, LoadStudy? Now)
         SwitchedSide.BothSides => "both",
         SwitchedSide.Unswitched => "always on",
         SwitchedSide.InSeries => "in series",
+        SwitchedSide.Elsewhere => "elsewhere",
         _ => "never",
     };
 

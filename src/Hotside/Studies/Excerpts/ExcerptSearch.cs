@@ -113,7 +113,7 @@ internal sealed class ExcerptSearch(CircuitStudy study)
         var own = new Join(first, second, 0);
         var supply = circuit.Sources.Where(s => s.Part.IsStandingSource).Select(s => new Join(s.Feed, circuit.System.ReturnNode, 0));
         Join[] ring = [.. JoinGraph.RingsWith([.. graph.All.Where(j => j.Element is not { IsSource: true }), .. supply, own], j => j == own)];
-        if (ring.Length > 1)
+        if (ring.Length > 1 && load.FedFrom.IsEmpty)
         {
             foreach (var join in ring.Where(j => j.Cost > 0)) Show(join);
             foreach (string part in ring.Select(j => j.Part?.Id).OfType<string>().Distinct()) AskCoils(part);
@@ -121,7 +121,7 @@ internal sealed class ExcerptSearch(CircuitStudy study)
             return;
         }
         foreach (var end in new[] { first, second })
-            foreach (var join in graph.Way(end, IsPole, load.Part.Id) ?? graph.At(end).Where(j => j.Part is null)) Show(join);
+            foreach (var join in graph.Way(end, e => IsPole(e) || load.FedFrom.Contains(e.ToString()), load.Part.Id) ?? graph.At(end).Where(j => j.Part is null)) Show(join);
         heads.UnionWith(circuit.Sources.Where(s => ends.Contains(s.Feed)).Select(s => s.Part.Id));
     }
 

@@ -56,7 +56,7 @@ internal sealed class ProposedSettings
         var free = study.Circuit.Variables.Where(v => v.Actuator is { Cycles: false, IsNoControl: false }).ToArray();
         SetPosition PutOf(Variable variable) => figures.Positions.First(p => p.Part == variable.Part && p.Actuator == variable.Actuator.Name);
         bool IsOn(LoadStudy load) => figures.Shorted.IsEmpty && load.Control.Holds(s => s.Positions.Contains(PutOf(s.Variable).Position));
-        var loads = study.Loads.Where(l => !l.Element.IsInternal && l.Side != SwitchedSide.Dead).ToArray();
+        var loads = study.Loads.Where(l => !l.Element.IsInternal && !l.IsNeverFed).ToArray();
         return new(setting,
             [.. loads.Where(l => l.Side != SwitchedSide.InSeries && IsOn(l)).Select(l => l.Name)],
             [.. loads.Where(l => l.Side == SwitchedSide.InSeries && IsOn(l)).Select(l => l.Name)],

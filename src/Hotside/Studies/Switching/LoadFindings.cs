@@ -34,7 +34,7 @@ internal sealed class LoadFindings(SwitchingStudy study)
     public SneakPath? SneakOf(int index, LoadStudy verdict, out bool isSettled)
     {
         isSettled = true;
-        if (verdict.Side is SwitchedSide.InSeries or SwitchedSide.Dead || verdict.Element.IsInternal || verdict.IsMomentary) return null;
+        if (verdict.Side == SwitchedSide.InSeries || verdict.IsNeverFed || verdict.Element.IsInternal || verdict.IsMomentary) return null;
         var regime = study.Whole;
         var feed = regime.Feeding.Loads[index];
         var along = study.InSeries(index);

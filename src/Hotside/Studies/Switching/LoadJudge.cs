@@ -123,6 +123,7 @@ internal sealed class LoadJudge
     private LoadStudy Dead(int index)
     {
         var feed = study.Whole.Feeding.Loads[index];
+        if (FromElsewhere.Of(study.Graph, feed.Load) is { IsEmpty: false } from) return new(feed.Load.Part, feed.Load.Element, SwitchedSide.Elsewhere, new([])) { FedFrom = from };
         return new(feed.Load.Part, feed.Load.Element, SwitchedSide.Dead, new([]))
         {
             IsTurnedRound = Settled(study.Whole, feed.Blocked) != Never,

@@ -23,13 +23,14 @@ internal static class LooseEnds
         return told.Length is 0 or > Told ? "" : string.Join(" and ", told);
     }
 
-    private static HashSet<int> Reached(ContactGraph graph, Branch load, int from)
+    /// <summary>The points that an end of a load reaches through whatever is no load, all contacts closed but those that it moves itself.</summary>
+    public static HashSet<int> Reached(ContactGraph graph, Branch load, int from)
     {
         HashSet<int> reached = [from];
         Queue<int> open = new(reached);
         while (open.TryDequeue(out int point))
             foreach (var branch in graph.At(point))
-                if (branch != load && branch.Role != BranchRole.Consumer && branch.GetOtherVertex(point) is var next && reached.Add(next))
+                if (branch != load && branch.Role != BranchRole.Consumer && !(load.Element.Type == ElementType.Coil && branch.Part == load.Part) && branch.GetOtherVertex(point) is var next && reached.Add(next))
                     open.Enqueue(next);
         return reached;
     }

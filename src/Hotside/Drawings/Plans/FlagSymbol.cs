@@ -1,9 +1,8 @@
-using Hotside.Drawings.Plans;
 using Hotside.Symbols;
 using Hotside.Symbols.Shapes;
 using Hotside.Symbols.Texts;
 
-namespace Hotside.Drawings.Sets;
+namespace Hotside.Drawings.Plans;
 
 /// <summary>The flag at which a line goes on elsewhere: its tip points away from the line where it goes out, at the line where it comes in.</summary>
 internal static class FlagSymbol
