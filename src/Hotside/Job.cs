@@ -175,7 +175,8 @@ public sealed partial class Job
 
     /// <summary>
     /// Draws the job at full size on as many sheets as the paper asks for: one, or, where it does not fit on one, an overview with cautions, changes and a table of who switches
-    /// what, and sheets on which rails and wires go on by flags that name sheet and zone.
+    /// what, and sheets on which rails and wires go on by flags that name sheet and zone. With <see cref="Page.Smallest"/> that is one sheet up to A2, the largest that is
+    /// easily printed and unfolded under a hood, and beyond that several A3.
     /// </summary>
     /// <param name="view">Which circuit is shown.</param>
     /// <param name="options">As for <see cref="Draw"/>.</param>
@@ -190,7 +191,8 @@ public sealed partial class Job
     public ImmutableArray<Drawing> DrawSheets(View view = View.Pair, DrawingOptions? options = null, CancellationToken cancel = default)
     {
         options ??= new();
-        if (options.Page is Page.Smallest or Page.Fit or Page.Bare) return [Draw(view, options, cancel)];
+        if (options.Page is Page.Fit or Page.Bare || (options.Page == Page.Smallest && options.Like is not null)) return [Draw(view, options, cancel)];
+        if (options.Page == Page.Smallest) return DrawFolded(view, [Page.A4, Page.A3, Page.A2], [Page.A3, Page.A2], null, options, cancel);
         var (plan, request) = Planned(view, options, cancel);
         var paper = SheetSize.Of(options.Page);
         PaperSearch search = new(plan, plan.In, request, cancel);
@@ -203,16 +205,15 @@ public sealed partial class Job
     /// <summary>
     /// The job on the first of some papers that holds it on one sheet, else on as many as it takes of the first of others that holds its parts, else on one as large as it must be.
     /// </summary>
-    internal ImmutableArray<Drawing> DrawFolded(ImmutableArray<Page> whole, ImmutableArray<Page> sets, DrawingOptions options, CancellationToken cancel)
+    internal ImmutableArray<Drawing> DrawFolded(View view, ImmutableArray<Page> whole, ImmutableArray<Page> sets, Page? textPaper, DrawingOptions options, CancellationToken cancel)
     {
-        var (plan, request) = Planned(View.Pair, options, cancel);
-        // An overview has little to say that the paper of the written sheets would not hold.
-        request = request with { TextPaper = SheetSize.Of(whole[0]) };
+        var (plan, request) = Planned(view, options, cancel);
+        request = request with { TextPaper = textPaper is { } text ? SheetSize.Of(text) : null };
         PaperSearch search = new(plan, plan.In, request, cancel);
-        if (whole.Select(p => search.On(SheetSize.Of(p))).FirstOrDefault(s => s is not null) is { } one) return [new(one.Draw(), View.Pair, options.Theme)];
+        if (search.SmallestOf([.. whole.Select(SheetSize.Of)]) is { } one) return [new(one.Draw(), view, options.Theme)];
         foreach (var paper in sets)
-            if (SheetSet.Of(plan, request, SheetSize.Of(paper), cancel) is { IsEmpty: false } set) return [.. set.Select(s => new Drawing(s, View.Pair, options.Theme))];
-        return [new(search.Smallest().Draw(), View.Pair, options.Theme)];
+            if (SheetSet.Of(plan, request, SheetSize.Of(paper), cancel) is { IsEmpty: false } set) return [.. set.Select(s => new Drawing(s, view, options.Theme))];
+        return [new(search.Smallest().Draw(), view, options.Theme)];
     }
 
     /// <summary>

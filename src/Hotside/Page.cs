@@ -3,7 +3,7 @@ namespace Hotside;
 /// <summary>The paper of a drawing. It lies, unless the two views of a pair, or a single view, find room on it standing only.</summary>
 public enum Page
 {
-    /// <summary>The smallest of A4 to A0 that holds the drawing; larger than A0 where none does.</summary>
+    /// <summary>The smallest of A4 to A0 that holds the drawing; larger than A0 where none does. <see cref="Job.DrawSheets"/> takes several A3 where A2 does not hold it.</summary>
     Smallest,
 
     /// <summary>297 × 210 mm (ISO 216).</summary>

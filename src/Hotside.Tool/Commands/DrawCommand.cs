@@ -48,7 +48,9 @@ internal static class DrawCommand
             if (picture.Of(parsed, error) is not { } options) return ExitCode.InputUnreadable;
             try
             {
-                Drawing[] drawings = [.. views.SelectMany(v => read.DrawSheets(v, options))];
+                // Standard output takes one picture, of whatever size.
+                bool isOne = target is { Path: null, Format: not "pdf" } && options.Page == Page.Smallest;
+                Drawing[] drawings = [.. views.SelectMany(v => isOne ? [read.Draw(v, options)] : read.DrawSheets(v, options))];
                 if (drawings.Length > 1 && target is { Path: null, Format: not "pdf" })
                 {
                     error.WriteLine($"hotside: the drawing takes {drawings.Length} sheets of {options.Page}, and standard output one; name a file, or take --format pdf.");

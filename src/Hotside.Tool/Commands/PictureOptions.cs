@@ -12,7 +12,7 @@ internal sealed class PictureOptions
     };
 
     private readonly Option<Page> page = Choice.Of("--page",
-        "The paper; fit is as large as the drawing, bare has no frame and no lists. What does not fit on one goes on several: pages of a .pdf, files van-1.svg, van-2.svg. Default: the smallest of A4 to A0.", Page.Smallest);
+        "The paper; fit is as large as the drawing, bare has no frame and no lists. What does not fit on one goes on several: pages of a .pdf, files van-1.svg, van-2.svg. Default: the smallest of A4 to A2, else several A3.", Page.Smallest);
 
     private readonly Option<TextSize> text = Choice.Of("--text", "How large the letters are: large is read at arm's length.", TextSize.Normal);
 

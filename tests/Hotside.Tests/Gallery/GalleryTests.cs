@@ -27,6 +27,21 @@ public partial class GalleryTests
     [MemberData(nameof(Cases))]
     public void Its_committed_pair_is_what_is_drawn_today(string name) => Approve.Text(Drawn(name).Svg, "gallery", name, "pair.svg");
 
+    // What no A2 holds stands on several sheets, as the command line has it.
+    [Theory]
+    [InlineData("tractor")]
+    [InlineData("trailer")]
+    [InlineData("van")]
+    public void Its_committed_sheets_are_what_is_drawn_today(string name)
+    {
+        var sheets = Drawn(name).Job.DrawSheets();
+        Assert.True(sheets.Length > 2);
+        for (int i = 0; i < sheets.Length; i++) Approve.Text(sheets[i].ToSvg(), "gallery", name, $"sheet-{(i + 1).ToString(CultureInfo.InvariantCulture)}.svg");
+        Assert.Equal(sheets.Length, Directory.GetFiles(Repository.Path("gallery", name), "sheet-*.svg").Length);
+        Assert.All(sheets, s => Assert.True(Math.Max(s.WidthInMillimetres, s.HeightInMillimetres) <= 420));
+        Assert.Equal("", string.Join('\n', sheets.SelectMany(s => Clearance.Faults(s.Scene))));
+    }
+
     [Theory]
     [MemberData(nameof(Cases))]
     public void Its_committed_wire_list_is_what_is_written_today(string name) => Approve.Text(WireList.Of(Drawn(name).Job).ToText(), "gallery", name, "wires.txt");

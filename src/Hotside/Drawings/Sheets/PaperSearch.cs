@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Hotside.Drawings.Plans;
 using Hotside.Layouts;
 using Hotside.Symbols;
@@ -50,11 +51,14 @@ internal sealed class PaperSearch
     };
 
     /// <summary>The smallest paper of the A series that holds all, or the next if there more labels find room; where none holds it the sheet grows beyond them.</summary>
-    public Sheet Smallest()
+    public Sheet Smallest() => SmallestOf(SheetSize.Series) ?? Grown();
+
+    /// <summary>The first of some papers, from small to large, that holds all, or the next if there more labels find room; <see langword="null"/> where none holds it.</summary>
+    public Sheet? SmallestOf(ImmutableArray<SheetSize> papers)
     {
-        if (SheetSize.Series.Select(On).FirstOrDefault(s => s is not null) is not { } first) return Grown();
+        if (papers.Select(On).FirstOrDefault(s => s is not null) is not { } first) return null;
         if (first.Layout.Labels.Length == first.Plan.Input.Wires.Count(w => w.HasLabel)) return first;
-        var next = SheetSize.Series.SkipWhile(s => s.Name != first.Furniture.Size.Name).Skip(1).Select(On).FirstOrDefault();
+        var next = papers.SkipWhile(s => s.Name != first.Furniture.Size.Name).Skip(1).Select(On).FirstOrDefault();
         return next?.Layout.Labels.Length > first.Layout.Labels.Length ? next : first;
     }
 

@@ -16,8 +16,8 @@ internal static class SchematicPage
     {
         DrawingOptions options = new() { Theme = source.Options.Theme, Text = source.Options.Text, Words = source.Options.Words, FirstSheet = first };
         var drawings = source.Options.Schematics is { } page ? source.Job.DrawSheets(View.Pair, options with { Page = page }, cancel)
-            : source.Options.Page == Page.Letter ? source.Job.DrawFolded([Page.Letter, Page.Tabloid], [Page.Tabloid, Page.A2, Page.A1], options, cancel)
-            : source.Job.DrawFolded([Page.A4, Page.A3], [Page.A3, Page.A2, Page.A1], options, cancel);
+            : source.Options.Page == Page.Letter ? source.Job.DrawFolded(View.Pair, [Page.Letter, Page.Tabloid], [Page.Tabloid, Page.A2, Page.A1], Page.Letter, options, cancel)
+            : source.Job.DrawFolded(View.Pair, [Page.A4, Page.A3], [Page.A3, Page.A2, Page.A1], Page.A4, options, cancel);
         return new(Key, source.IsAltered ? "Schematics, before and after" : "Schematics", []) { Drawings = drawings };
     }
 }
