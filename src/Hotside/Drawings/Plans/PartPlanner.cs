@@ -129,11 +129,13 @@ internal sealed class PartPlanner(Alteration alteration, Study study, Lettering 
             RightAligned = left,
             Lettering = lettering,
         };
-        return (caption.Verdicts.IsEmpty ? block : style.HasSwitchTable ? block with { Signs = [.. caption.Verdicts.Select(v => v.Side).Distinct()] } : block with
+        // A filament that never comes on must not speak for the other.
+        VerdictCaption[] verdicts = [.. caption.Verdicts.OrderBy(v => v.Side == SwitchedSide.Dead ? 1 : 0)];
+        return (verdicts.Length == 0 ? block : style.HasSwitchTable ? block with { Signs = [.. verdicts.Select(v => v.Side).Distinct()] } : block with
         {
-            Side = caption.Verdicts[0].Side,
-            SideText = SideText.Badge(caption.Verdicts[0].Side, words),
-            By = string.Join("; ", Before(caption).Concat(caption.Verdicts.Select((v, i) => i == 0 || v.Side == caption.Verdicts[0].Side ? v.By : $"{SideText.Of(v.Side, words)} {v.By}")).Where(b => b.Length > 0)),
+            Side = verdicts[0].Side,
+            SideText = SideText.Badge(verdicts[0].Side, words),
+            By = string.Join("; ", Before(caption).Concat(verdicts.Select((v, i) => i == 0 || v.Side == verdicts[0].Side ? v.By : $"{SideText.Of(v.Side, words)} {v.By}")).Where(b => b.Length > 0)),
         }).Measure();
     }
 

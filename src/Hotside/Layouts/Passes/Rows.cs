@@ -116,7 +116,8 @@ internal static class Rows
             foreach (Stand stand in netlist.Stands)
             {
                 Net[] nets = [.. netsOf[stand.Id].Distinct()];
-                bool alone = nets.All(n => n.Joints.IsEmpty && n.Taps.All(t => netlist.StandOf(netlist.Taps[t]) is var s && (s == -1 || s == stand.Id)));
+                bool isFlag = stand.Boxes.Any(b => b.Box.IsFeedEnd || b.Box.IsReturnEnd);
+                bool alone = !isFlag && nets.All(n => n.Joints.IsEmpty && n.Taps.All(t => netlist.StandOf(netlist.Taps[t]) is var s && (s == -1 || s == stand.Id)));
                 if (!alone || known?.Of(stand) is not null || nets.SelectMany(n => n.Taps).Any(t => climbs[t])) continue;
                 rowOf[stand.Id] = (1 + rows) / 2;
                 foreach (Net net in nets)
