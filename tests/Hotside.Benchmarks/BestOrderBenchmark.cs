@@ -1,4 +1,5 @@
 using System.Diagnostics;
+using Hotside.Circuits;
 using Hotside.Orders;
 using Hotside.Tests.Orders;
 
