@@ -46,7 +46,8 @@ public sealed partial class Job
         Title = title;
         TitleBlock = reading?.TitleBlock ?? [];
         Alteration = alteration;
-        places = reading?.Places ?? ImmutableDictionary<string, SourceSpan>.Empty;
+        // The checks are of the altered circuit: what is replaced stands where it is said what it is then.
+        places = reading?.Places.SetItems(reading.LaterPlaces) ?? ImmutableDictionary<string, SourceSpan>.Empty;
         this.reading = reading?.Diagnostics ?? [];
         accepted = reading?.Accepted ?? [];
         written = reading?.Readings ?? [];

@@ -12,6 +12,7 @@ switch (command)
     case "growth": return GrowthBenchmark.Run(rest, Console.Out);
     case "kept": return KeptBenchmark.Run(rest, Console.Out);
     case "order": return OrderBenchmark.Run(rest, Console.Out);
+    case "best": return BestOrderBenchmark.Run(rest, Console.Out);
     case "solve": return SolveBenchmark.Run(rest, Console.Out);
     case "vehicle": return VehicleCommand.Run(rest, Console.Out);
     default:
@@ -25,6 +26,7 @@ switch (command)
               kept CASES [OUT]  how much of a drawing stays where it was when a conductor is taken out, without and with the
                               previous layout; the drawings of what is left into OUT
               order FOLDER    states that a battery would harm, as the list is written and as it is planned, of each job of a folder
+              best JOB ...    whether any order that the hard rules allow harms in fewer states than the planned one
               solve           operating points at 100, 1,000 and 10,000 conductors, beside ngspice on the same netlists
               vehicle SEED    writes the job file of a generated vehicle, to be looked at
             """);

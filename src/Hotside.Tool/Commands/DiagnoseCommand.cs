@@ -64,6 +64,8 @@ internal static class DiagnoseCommand
                 var diagnosis = read.Diagnose(complaint, parsed.GetValue(view), WordsOption.Of(parsed.GetValue(words)));
                 if (parsed.GetValue(ask)) diagnosis = new AskingTerminal(Console.In, output, parsed.GetValue(top)).Ask(diagnosis);
                 output.Write(parsed.GetValue(json) ? diagnosis.ToJson() : diagnosis.ToText(parsed.GetValue(top)));
+                // How a reading is given is the tool's affair; the library tells what.
+                if (!parsed.GetValue(json) && !parsed.GetValue(ask) && diagnosis.Next is { } next) output.WriteLine($"Then once more with: --reading \"{next.Entry}\"");
                 if (target is not null) Draw(target, read.DrawDiagnosis(diagnosis, parsed.GetValue(view), new() { Words = WordsOption.Of(parsed.GetValue(words)) }));
                 return ExitCode.Done;
             }

@@ -38,6 +38,7 @@ internal static class PackCommand
             {
                 var pack = read.Pack(new()
                 {
+                    GoOn = "To go on, type: hotside diagnose JOB --dead NAME, with a name of the first column. It tells the likeliest faults and the reading that tells most.",
                     Page = parsed.GetValue(page) == "Letter" ? Page.Letter : Page.A4, Schematics = parsed.GetValue(schematics), Text = parsed.GetValue(text) == "large" ? TextSize.Large : TextSize.Normal,
                     Words = WordsOption.Of(parsed.GetValue(words)), Theme = Theme.Named(parsed.GetRequiredValue(theme)), Only = [.. parsed.GetRequiredValue(only)],
                 });

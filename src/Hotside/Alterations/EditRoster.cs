@@ -55,7 +55,7 @@ internal sealed class EditRoster
         };
         foreach (string id in ids)
             if (before.FindPart(id) is not null || before.FindConductor(id) is not null || !news.Add(id))
-                problems.Add(spot, IdTaken.Of([id], id) with { Hint = TakenHint(id, edit) });
+                problems.Add(spot, IdTaken.Of([id], id) with { Word = id, Hint = TakenHint(id, edit) });
     }
 
     private void EnterChange(Edit edit, Spot spot)
@@ -78,7 +78,7 @@ internal sealed class EditRoster
     {
         if (!Look(id, spot, sort, done)) return;
         if (changes.TryAdd(id, (edit, spot))) return;
-        if (!problems.IsBroken(id)) problems.Add(spot, ChangedTwice.Of([id], id) with { Hint = OneLine(id, changes[id].Edit, edit) });
+        if (!problems.IsBroken(id)) problems.Add(spot, ChangedTwice.Of([id], id) with { Word = id, Hint = OneLine(id, changes[id].Edit, edit) });
     }
 
     private bool Look(string id, Spot spot, string sort, string done)
@@ -88,9 +88,9 @@ internal sealed class EditRoster
         if (problems.IsBroken(id)) return isPart || isWire;
         if (isNew) return false;
         if (!isPart && !isWire)
-            problems.Add(spot, UnknownItem.Of([id], id) with { Hint = Nearest(id, sort) });
+            problems.Add(spot, UnknownItem.Of([id], id) with { Word = id, Hint = Nearest(id, sort) });
         else if ((sort == "part" && !isPart) || (sort == "wire" && !isWire))
-            problems.Add(spot, WrongSort.Of([id], id, isPart ? "part" : "wire", sort, done));
+            problems.Add(spot, WrongSort.Of([id], id, isPart ? "part" : "wire", sort, done) with { Word = id });
         else
             return true;
         return false;

@@ -22,13 +22,15 @@ internal static class EndNames
     {
         end = written;
         if (written.Part is not { } id) return null;
-        if (find(id) is not { } part) return UnknownPart.Of([id], id) with { Hint = EditProblems.DidYouMean(id, known) ?? "fit it too, or name a part that is there" };
+        if (find(id) is not { } part) return UnknownPart.Of([id], id) with { Word = WordOf(written), Hint = EditProblems.DidYouMean(id, known) ?? "fit it too, or name a part that is there" };
         if (part.Kind.TerminalMeant(written.Terminal) is { } terminal)
         {
             end = End.At(id, terminal);
             return null;
         }
         var fault = written.Terminal.Length == 0 ? TerminalNotSaid.Of([id], id) : UnknownTerminal.Of([id], id, written.Terminal);
-        return fault with { Hint = part.Kind.TerminalHint(written.Terminal) };
+        return fault with { Word = WordOf(written), Hint = part.Kind.TerminalHint(written.Terminal) };
     }
+
+    private static string WordOf(End end) => end.Terminal.Length == 0 ? end.Part! : $"{end.Part}.{end.Terminal}";
 }

@@ -136,7 +136,7 @@ internal sealed class WiresAfter
             if (asAfter == parts.Carried(old.From)) return 0;
             if (asAfter == parts.Carried(old.To)) return 1;
         }
-        problems.Add(spot, EndNotThere.Of([old.Id], old.Id, written.ToString(), before.TextOf(old.From), before.TextOf(old.To)) with { Hint = "the first end of a pair is the one that moves, named as it was" });
+        problems.Add(spot, EndNotThere.Of([old.Id], old.Id, written.ToString(), before.TextOf(old.From), before.TextOf(old.To)) with { Word = written.ToString(), Hint = "the first end of a pair is the one that moves, named as it was" });
         return null;
     }
 

@@ -43,7 +43,10 @@ internal sealed class Bands(DiagnosisBench bench)
     }
 
     /// <summary>Whether a reading is right.</summary>
-    public bool Holds(Test test, double value) => Of(test) is var (least, most) && value >= least && value <= most;
+    public bool Holds(Test test, double value) => Holds(Of(test), value);
+
+    /// <summary>Whether a reading lies within a band.</summary>
+    public static bool Holds((double Least, double Most) band, double value) => value >= band.Least && value <= band.Most;
 
     /// <summary>The ohms of a sound circuit.</summary>
     public double SoundOhms(Test test) => Math.Pow(10, bench.Meter.Expect(test, SoundCell).Mean);

@@ -74,8 +74,9 @@ internal sealed class RowSearch
     /// <summary>The cells that a reading shows.</summary>
     public int[] ShownBy(Test test)
     {
-        if (!shown.TryGetValue(test, out int[]? cells)) shown[test] = cells = [.. counted.Where(c => Shows(test, c))];
-        return cells;
+        if (shown.TryGetValue(test, out int[]? cells)) return cells;
+        var shows = Shows(test);
+        return shown[test] = [.. counted.Where(c => shows(c))];
     }
 
     /// <summary>Whether a fault shows without a meter, in any setting.</summary>
@@ -114,20 +115,36 @@ internal sealed class RowSearch
 
     private static bool IsHarm(Fault fault) => fault.Mode.Change is FaultChange.Bridge or FaultChange.Crossed or FaultChange.Bypass;
 
-    private bool Shows(Test test, int cell)
+    // What is the same for all faults is worked out once for a reading; what a fault leaves as it is shows nothing.
+    private Predicate<int> Shows(Test test)
     {
         switch (test)
         {
             case LookTest look:
                 var watched = bench.Meter.Watched[look.Watched];
-                Span<double> states = stackalloc double[Looks.States];
-                Looks.Of(bench.Dictionary, look.Setting, cell, watched, states);
-                return states[(int)Looks.Sound(bench.Dictionary, look.Setting, watched)] < HardlySeen;
+                int sound = (int)Looks.Sound(bench.Dictionary, look.Setting, watched);
+                bool SeemsWrong(int cell)
+                {
+                    Span<double> states = stackalloc double[Looks.States];
+                    Looks.Of(bench.Dictionary, look.Setting, cell, watched, states);
+                    return states[sound] < HardlySeen;
+                }
+                bool isSoundShown = SeemsWrong(bands.SoundCell);
+                return cell => IsUnmoved(look.Setting, cell) && !Looks.IsInItself(bench.Dictionary, cell, watched) ? isSoundShown : SeemsWrong(cell);
             case VoltsTest volts:
-                if (ReferenceEquals(bench.Dictionary.At(volts.Setting, cell), bench.Dictionary.Healthy(volts.Setting))) return false;
-                return bench.Meter.Expect(test, cell) is var expected && expected.From(bench.Meter.Sound(volts)) >= Apart && !bands.Holds(test, expected.Mean);
+                var right = bench.Meter.Sound(volts);
+                Lazy<(double Least, double Most)> band = new(() => bands.Of(test));
+                return cell => !IsUnmoved(volts.Setting, cell)
+                    && bench.Meter.Expect(test, cell) is var expected && expected.From(right) >= Apart && !Bands.Holds(band.Value, expected.Mean);
+            case OhmsTest ohms:
+                var whole = bench.Meter.Expect(test, bands.SoundCell);
+                Lazy<(double Least, double Most)> within = new(() => bands.Of(test));
+                return cell => !bench.Meter.Ohms.IsAsSound(ohms.Setting, cell, ohms.Pulled)
+                    && bench.Meter.Expect(test, cell) is var read && read.From(whole) >= Apart && !Bands.Holds(within.Value, Math.Pow(10, read.Mean));
             default:
-                return bench.Meter.Expect(test, cell) is var ohms && ohms.From(bench.Meter.Expect(test, bands.SoundCell)) >= Apart && !bands.Holds(test, Math.Pow(10, ohms.Mean));
+                throw new ArgumentOutOfRangeException(nameof(test), test.GetType().Name, "No row is of this kind.");
         }
     }
+
+    private bool IsUnmoved(int setting, int cell) => ReferenceEquals(bench.Dictionary.At(setting, cell), bench.Dictionary.Healthy(setting));
 }

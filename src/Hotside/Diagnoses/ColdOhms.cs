@@ -36,6 +36,9 @@ internal sealed class ColdOhms(FaultDictionary dictionary)
         return new(Math.Log10(ohms), Math.Sqrt((Decade * Decade) + (lead * lead) + (OfParts * OfParts)));
     }
 
+    /// <summary>Whether a fault leaves the ohms of all points as they are.</summary>
+    public bool IsAsSound(int setting, int cell, int pulled) => LikeOf(setting) is var like && ReferenceEquals(All(like, cell, pulled), All(like, dictionary.SoundCell, pulled));
+
     /// <summary>A reading as it is compared: its decimal logarithm, no less than a meter shows.</summary>
     public static double Compared(double ohms) => Math.Log10(Math.Clamp(ohms, Least, Open));
 

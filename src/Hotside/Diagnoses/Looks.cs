@@ -68,6 +68,9 @@ internal static class Looks
     private static bool Floats(CellPoint point, Watched watched) =>
         (watched.Element.A >= 0 && point.Floats[watched.Element.A]) || (watched.Element.B >= 0 && point.Floats[watched.Element.B]);
 
+    /// <summary>Whether a fault lies in the thing itself, so that it may look otherwise at the same volts.</summary>
+    public static bool IsInItself(FaultDictionary dictionary, int cell, Watched watched) => watched.Variable < 0 && (IsOut(dictionary, cell, watched) || IsTurned(dictionary, cell, watched));
+
     private static bool IsOut(FaultDictionary dictionary, int cell, Watched watched) =>
         dictionary.Faults[dictionary.Cells[cell].Fault] is { Mode.Change: FaultChange.Out } fault && fault.FirstEdge == watched.Element.FirstEdge;
 

@@ -19,6 +19,9 @@ public sealed record Diagnostic(DiagnosticKind Kind, string Message)
     /// <summary>Why the job accepts it, in the words of its file; <see langword="null"/> when it does not. What is accepted stays on the list and counts for no exit code.</summary>
     public string? Accepted { get; init; }
 
+    /// <summary>The word of its line that is at fault, where it is one; the line's reader finds it.</summary>
+    internal string? Word { get; init; }
+
     /// <summary>The kind's code.</summary>
     public string Code => Kind.Code;
 

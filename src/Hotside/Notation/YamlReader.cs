@@ -37,7 +37,22 @@ internal sealed class YamlReader
         int before = problems.Count;
         YamlTraps.Look(source, problems);
         // What the traps name would only come back from the parser in its own words.
-        if (problems.Skip(before).Any(p => p.Severity >= Severity.Error)) return null;
+        var traps = problems.Skip(before).Where(p => p.Severity >= Severity.Error).ToArray();
+        if (Array.Exists(traps, t => t.Kind != YamlProblems.Tab)) return null;
+        return traps.Length == 0 ? Parsed(source, problems) : Untabbed(source, problems);
+    }
+
+    // Tabs are wrong, but hide nothing else: the rest is read as if they were blanks, unless they were more than a step each.
+    private static YamlMap? Untabbed(SourceText source, List<Diagnostic> problems)
+    {
+        List<Diagnostic> others = [];
+        var map = Parsed(source.Untabbed(), others);
+        if (map is not null) problems.AddRange(others);
+        return map;
+    }
+
+    private static YamlMap? Parsed(SourceText source, List<Diagnostic> problems)
+    {
         try
         {
             return new YamlReader(source, problems).Document();
@@ -169,7 +184,7 @@ internal sealed class YamlReader
         return span.Line == span.EndLine && span.Column == span.EndColumn ? span with { EndColumn = span.EndColumn + 1 } : span;
     }
 
-    private SourceSpan Place(in Mark start, in Mark end) => new(source.File, (int)start.Line, (int)start.Column, (int)end.Line, (int)end.Column);
+    private SourceSpan Place(in Mark start, in Mark end) => source.Span((int)start.Line, (int)start.Column, (int)end.Line, (int)end.Column);
 
     private StoppedException Stop(Diagnostic problem)
     {

@@ -73,12 +73,14 @@ internal sealed class ActFacts
             if ((act.ChangesCircuit || act.Type == WorkActType.Work) && circuit.FindPart(act.Item) is { } part)
                 foreach (string word in TradeWords.Of(part).Where(w => w != "battery" || act.Type != WorkActType.PartOut))
                     yield return word;
+            if (act.ChangesCircuit && MindsTheTurn(circuit, act.Item)) yield return "other-sign";
             yield break;
         }
         if (act.At.Part is { } id && circuit.FindPart(id) is { } at)
             foreach (string word in TradeWords.Of(at).Concat(TradeWords.Of(at, act.At.Terminal)).Where(w => w != "battery"))
                 yield return word;
         if (wire.Ends.Any(e => e.Part is { } p && circuit.FindPart(p) is { } there && TradeWords.Of(there).Contains("gauge"))) yield return "gauges";
+        if (MindsTheTurn(circuit, Far(wire, paths).Part)) yield return "to-other-sign";
         bool isGround = (ReferenceEquals(circuit, alteration.After) ? groundsAfter : groundsBefore).AreOne(wire.From, circuit.System.ReturnNode);
         if (isGround && wire.Ends.All(e => TradeWords.IsMetal(circuit, e))) yield return "strap";
         if (act.At.Part is { } post && circuit.FindPart(post) is { IsStandingSource: true } && act.Type == WorkActType.WireOn)
@@ -106,7 +108,11 @@ internal sealed class ActFacts
 
     // A wire that was live before and is put over goes on being so: it is not put on what minds the polarity before it must.
     private bool FeedsElectronics(HandAct act) =>
-        act.Partner >= 0 && before.DistanceOf(act.Other) != int.MaxValue && act.At.Part is { } id && alteration.After.FindPart(id) is { } part && TradeWords.Of(part).Contains("electronics");
+        act.Partner >= 0 && before.DistanceOf(act.Other) != int.MaxValue && MindsTheTurn(alteration.After, act.At.Part);
+
+    // Whether the other battery would destroy a part: one that minds polarity where the vehicle's becomes another. Where it stays, both do the same to it.
+    private bool MindsTheTurn(Circuit circuit, string? id) =>
+        alteration.Before.System.Ground != alteration.After.System.Ground && id is not null && circuit.FindPart(id) is { } part && TradeWords.Of(part).Contains("electronics");
 
     private ImmutableArray<string> HoldersOf(HandAct act)
     {

@@ -68,7 +68,7 @@ public static class DiagnosisReport
         text.Append(next.BlackOn.Length == 0 ? $"look at {next.RedOn}: {next.Asks}" : $"red on {next.RedOn}, black on {next.BlackOn}: {next.Asks}");
         text.Append(". It ").Append(next.Why).Append(".\n");
         foreach (string expected in next.Expected) text.Append("    ").Append(expected).Append('\n');
-        text.Append("  enter: --reading \"").Append(next.Entry).Append("\"\n");
+        text.Append("  as a reading: \"").Append(next.Entry).Append("\"\n");
     }
 
     private static string Percent(Ratio share) => share.Percent < 1 ? "< 1 %" : Numbers.Plain(share.Percent, 0) + " %";

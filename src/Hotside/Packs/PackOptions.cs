@@ -48,6 +48,10 @@ public sealed record PackOptions
             : throw new ArgumentException($"There is no page \"{wrong}\"" + Circuits.NearestName.Suggestion(wrong, PageList.Keys), nameof(value));
     } = [];
 
+    /// <summary>A sentence for the fault page that says how one goes on with a diagnosis, such as the line to type; none by default.</summary>
+    /// <exception cref="ArgumentNullException">It is <see langword="null"/>.</exception>
+    public string GoOn { get; init => field = value ?? throw new ArgumentNullException(nameof(value), "Leave GoOn out for none."); } = "";
+
     /// <summary>The letters of that size.</summary>
     internal PackLettering Lettering => Text == TextSize.Large ? PackLettering.Large : PackLettering.Normal;
 

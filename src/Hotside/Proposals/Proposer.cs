@@ -60,6 +60,7 @@ internal static class Proposer
         if (work.Scope.IsWhole) StrapStep.Run(work);
         SizeStep.Run(work);
         if (work.Scope.IsWhole) FeedFuseStep.Run(work);
+        if (work.Scope.IsWhole) DoubtStep.Run(work);
         KeepStep.Run(work);
     }
 

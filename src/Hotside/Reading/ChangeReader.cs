@@ -61,6 +61,7 @@ internal sealed partial class ChangeReader(ReadingContext context)
                 foreach (var id in line.Ids) New(id);
                 return new FitEdit(ids, part.Spec);
             case "replace" when PartReader.Read(items, line.Span, context, mayMap: true) is { } part:
+                foreach (var id in line.Ids) Anew(id);
                 return new ReplaceEdit(ids, part.Spec, line.Reversed, part.Map);
             case "reverse" when ids.Length == 1: return new ReverseEdit(only);
             case "remount" when ids.Length == 1 && items is [var how] && Mount(how) is { } mount: return new RemountEdit(only, mount);
@@ -68,7 +69,9 @@ internal sealed partial class ChangeReader(ReadingContext context)
                 New(line.Ids[0]);
                 return EndReader.Pair(items[0], context) is { } ends ? new RunEdit(new(only, ends.From, ends.To, WireReader.Read(items.Skip(1), ends, context).Wire)) : null;
             case "move" when ids.Length == 1 && !items.IsEmpty: return Move(only, items);
-            case "renew" when !items.IsEmpty: return new RenewEdit(ids, WireReader.Read(items, null, context).Wire);
+            case "renew" when !items.IsEmpty:
+                foreach (var id in line.Ids) Anew(id);
+                return new RenewEdit(ids, WireReader.Read(items, null, context).Wire);
             case "cut" when ids.Length == 1 && items is [var insert, ..] && CutShape().Match(insert.Text) is { Success: true } match: return Cut(only, insert, match);
             case "do" when line.Rest.Trim().Length > 0: return new DoEdit(only, line.Rest.Trim());
             case "fit" or "replace": return null;
@@ -108,6 +111,9 @@ internal sealed partial class ChangeReader(ReadingContext context)
 
     // Where a new id stands, unless another has it, which applying the list reports.
     private void New(LineItem id) => context.Places.TryAdd(id.Text, id.Span);
+
+    // Where it is said how it is from now on.
+    private void Anew(LineItem id) => context.LaterPlaces[id.Text] = id.Span;
 
     private Edit? Bad(ChangeLine line)
     {

@@ -51,7 +51,7 @@ internal static class EndReader
         if (part.Kind.TerminalMeant(end.Terminal) is { } terminal) return End.At(id, terminal);
         context.Report((end.Terminal.Length == 0 ? ReadingProblems.TerminalMissing.At(span, id) : ReadingProblems.UnknownTerminal.At(span, id, end.Terminal)) with
         {
-            Hint = part.Kind.TerminalHint(end.Terminal),
+            Hint = TerminalAdvice.Of(part.Kind, end.Terminal, context.Kinds),
         });
         return null;
     }

@@ -55,7 +55,7 @@ internal sealed class JobReader
             if (!isAfter) accepted = AcceptanceReader.Read(sections.Entries("accept"), id => alteration is null || IsItem(alteration.Before, id) || IsItem(alteration.After, id), context);
         }
         return new(title, block, alteration, context.Places.ToImmutableDictionary(StringComparer.Ordinal), Sorted(),
-            sections.Sources.ToImmutableDictionary(StringComparer.Ordinal)) { Accepted = accepted, Done = done, Rules = rules, Fitted = fittedBy, Readings = readings };
+            sections.Sources.ToImmutableDictionary(StringComparer.Ordinal)) { Accepted = accepted, Done = done, Rules = rules, Fitted = fittedBy, Readings = readings, LaterPlaces = context.LaterPlaces.ToImmutableDictionary(StringComparer.Ordinal) };
     }
 
     private IEnumerable<WrittenReading> Readings() =>
@@ -130,7 +130,7 @@ internal sealed class JobReader
         var result = EditList.Apply(before, title, system, groups);
         var (first, second) = Settings(SettableItems.Of(before), new(result.Parts, result.Alteration?.After.Conductors ?? before.Conductors), section);
         foreach (var (problem, group, edit) in result.Problems.Where(p => !p.Diagnostic.Items.Any(context.Unreadable.Contains)))
-            context.Report(problem with { Span = group < 0 ? section.Span with { EndLine = section.Span.Line, EndColumn = section.Span.Column + 1 } : places[group][edit] });
+            context.Report(problem with { Span = group < 0 ? section.Span with { EndLine = section.Span.Line, EndColumn = section.Span.Column + 1 } : AtWord(problem, places[group][edit]) });
         var (steps, laterSteps) = Sequences(first, second);
         if (result.Alteration?.With(first, second).With(steps, laterSteps) is { } alteration)
         {
@@ -166,6 +166,9 @@ internal sealed class JobReader
         }
     }
 
+    // The word at fault within its line of the list.
+    private SourceSpan AtWord(Diagnostic problem, SourceSpan line) => problem.Word is { } word && sections.Sources.TryGetValue(line.File, out var source) ? source.Find(word, line) ?? line : line;
+
     // A list of changes, or a map with it and who wrote it when.
     private Alteration? AsFitted(Alteration planned, YamlMap section)
     {
@@ -180,7 +183,7 @@ internal sealed class JobReader
         var (groups, places) = new ChangeReader(context).Read(node);
         var result = FittedOtherwise.Apply(planned, groups);
         foreach (var (problem, group, edit) in result.Problems.Where(p => !p.Diagnostic.Items.Any(context.Unreadable.Contains)))
-            context.Report(problem with { Span = group < 0 ? node.Span : places[group][edit] });
+            context.Report(problem with { Span = group < 0 ? node.Span : AtWord(problem, places[group][edit]) });
         if (result.Alteration is not { } fitted) return null;
         // Settings keep what is still there to be set.
         var after = planned.After.Settings.Select(s => SettingsAfter.Of(s, fitted.After.Parts, fitted.After.Conductors));

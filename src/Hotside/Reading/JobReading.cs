@@ -14,6 +14,9 @@ internal sealed record JobReading(
     ImmutableArray<Diagnostic> Diagnostics,
     ImmutableDictionary<string, SourceText> Sources)
 {
+    /// <summary>Where what is replaced or renewed is said to be as it is after.</summary>
+    public ImmutableDictionary<string, SourceSpan> LaterPlaces { get; init; } = ImmutableDictionary<string, SourceSpan>.Empty;
+
     /// <summary>What of the alteration is done, as written; <see langword="null"/> where nothing is said.</summary>
     public YamlText? Done { get; init; }
 

@@ -105,6 +105,9 @@ internal sealed partial class PartReader
 
     private string DigitHint(string text)
     {
+        // The pole that is grounded is a matter of the vehicle.
+        if (PoleShape().Match(text) is { Success: true } volts)
+            return $"write \"{volts.Groups[1].Value} V\"; which pole is grounded stands once for the vehicle: \"system: {volts.Groups[1].Value} V, negative ground\"";
         string[] units = [.. kind.Ratings.Where(r => r.IsMain).Select(r => r.Name)];
         return Numbers.TryRead(text, out _) && units.Length > 0 ? $"write {string.Join(" or ", units.Select(u => $"\"{text} {u}\""))}; a name stands in quotes"
             : "add the unit; a name that begins with a digit stands in quotes";
@@ -215,6 +218,9 @@ internal sealed partial class PartReader
         // Whether the assembly exists is known once all parts are read.
         context.Assemblies.Add((assembly, item.Span));
     }
+
+    [GeneratedRegex(@"^([0-9.]+) ?[vV](?:olts?)?[ ,]*(?:pos|neg|\+|-|[–−])", RegexOptions.IgnoreCase)]
+    private static partial Regex PoleShape();
 
     [GeneratedRegex(@"^([^\d].*?) ((?:\d+x)?[\d.,/]+(?:\.\.[\d.,]+)? ?\S+)$")]
     private static partial Regex NamedShape();

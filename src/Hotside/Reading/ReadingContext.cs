@@ -16,6 +16,9 @@ internal sealed class ReadingContext(Catalogue kinds)
     /// <summary>Where parts, wires and changed ids stand.</summary>
     public Dictionary<string, SourceSpan> Places { get; } = new(StringComparer.Ordinal);
 
+    /// <summary>Where what is replaced or renewed is said to be as it is after.</summary>
+    public Dictionary<string, SourceSpan> LaterPlaces { get; } = new(StringComparer.Ordinal);
+
     /// <summary>The before circuit's parts by id.</summary>
     public Dictionary<string, Part> Parts { get; } = new(StringComparer.Ordinal);
 

@@ -18,24 +18,23 @@ internal static class BackFeeds
         {
             var old = before.Loads.FirstOrDefault(l => l.Part.Id == load.Part.Id && l.Element.Name == load.Element.Name);
             if (old is null || Judge(old.Control, load.Control) is not var (past, combination, isBack)) continue;
-            var kind = isBack ? SwitchingFindings.BackFeed : SwitchingFindings.SecondFeed;
+            // What a diode parts already comes back to nobody.
+            string? diode = DiodeBefore(load, past, after.Circuit);
+            var kind = isBack && diode is null ? SwitchingFindings.BackFeed : SwitchingFindings.SecondFeed;
             found.Add(kind.Of([load.Part.Id, .. combination.All.Select(s => s.Variable.Part).OfType<string>().Distinct()],
                 load.Name, combination.ToString(), past.ToString()) with
             {
-                Hint = isBack ? HintOf(load, past, after.Circuit) : null,
+                Hint = diode is not null ? $"{diode} keeps the two feeds apart; mark the second feed at {past.Variable.Part ?? past.Variable.ToString()}, for who opens that relies on it"
+                    : isBack ? "find where the second feed joins the first and part them, by a diode, a relay or a switch with two poles" : null,
             });
         }
         return found.ToImmutable();
     }
 
-    // Where the second feed passes a diode already, nobody needs to be told to put one in.
-    private static string HintOf(LoadStudy load, PositionSet past, Circuit circuit)
-    {
-        string? diode = load.Paths.Select(p => p.HotWay.Concat(p.GroundWay)).Where(way => !way.Contains(past.Variable.Part))
+    // The diode on the way of the second feed, where it passes one.
+    private static string? DiodeBefore(LoadStudy load, PositionSet past, Circuit circuit) =>
+        load.Paths.Select(p => p.HotWay.Concat(p.GroundWay)).Where(way => !way.Contains(past.Variable.Part))
             .SelectMany(way => way).FirstOrDefault(id => circuit.FindPart(id) is { } part && part.Kind.Elements.Any(e => e.Type == ElementType.Diode));
-        return diode is null ? "find where the second feed joins the first and part them, by a diode, a relay or a switch with two poles"
-            : $"{diode} keeps the two feeds apart; if {load.Name} is meant to have both, mark it at {past.Variable.Part ?? past.Variable.ToString()}, for who opens that relies on it";
-    }
 
     private static (PositionSet Past, Combination By, bool IsBack)? Judge(Control before, Control after)
     {

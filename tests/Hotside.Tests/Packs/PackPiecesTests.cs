@@ -146,4 +146,36 @@ public sealed class PackPiecesTests : IDisposable
     }
 
     public void Dispose() => Directory.Delete(folder, recursive: true);
+
+    // Of a block with one feed a path tells the block alone: what dies is what pulling the one fuse parts from the battery. Ways 3 and 4 feed nothing.
+    [Fact]
+    public void The_fuse_chart_tells_what_dies_with_each_way_of_a_block()
+    {
+        var job = Job.Read("""
+            hotside: 1
+            title: A block
+            system: 12 V, negative ground, sizes in AWG
+            parts:
+              G1: battery, 12 V, 60 Ah
+              F1: fuse-block, 4 ways, 10 A
+              S1: switch, 10 A
+              E1: lamp, 12 V, 21 W, 2 on chassis
+              H1: horn, 12 V, 4 A
+              S2: push-button, 10 A
+            wires:
+              w1: G1.pos to F1.30, 12 RD, 0.3 m
+              w2: G1.neg to chassis, 2 BK, 0.4 m
+              w3: F1.1 to S1.1, 16 RD, 1 m
+              w4: S1.2 to E1.1, 16 BN, 1 m
+              w5: F1.2 to H1.1, 16 RD, 1 m
+              w6: H1.2 to S2.1, 16 YE, 1 m
+              w7: S2.2 to chassis, 16 BK, 1 m
+            alteration:
+              changes:
+                - renew w7: 14 BK
+            """).OrThrow();
+        using var json = JsonDocument.Parse(job.Pack(new() { Only = ["fuses"] }).ToJson());
+        string[] dead = [.. json.RootElement.GetProperty("fuses").EnumerateArray().Select(f => f.TryGetProperty("dead", out var d) ? string.Join(", ", d.EnumerateArray().Select(e => e.GetString()![..2])) : "")];
+        Assert.Equal(["E1", "H1", "", ""], dead);
+    }
 }

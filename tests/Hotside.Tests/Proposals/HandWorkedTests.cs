@@ -121,4 +121,52 @@ public class HandWorkedTests
         var proposal = Job.Read(job).OrThrow().Proposal(new() { To = "12 V negative" });
         Assert.All(proposal.Decisions.Where(d => d.Item[0] == 'P'), d => Assert.Equal(DecisionKind.Keep, d.Kind));
     }
+
+    // An ammeter of 40 A behind a fuse that lets 50 A through for good: the owner says what it stands; with the charge led past it nothing is to be asked.
+    [Fact]
+    public void An_ammeter_that_its_fuse_does_not_guard_is_asked_about()
+    {
+        var proposal = ProposalCases.Of("gallery/charging").Proposal;
+        Assert.Contains(proposal.Questions, q => q.Item == "P1" && q.ToString().Contains("lets 50 A through, and its scale ends at 40 A", StringComparison.Ordinal));
+        string wider = ProposalCases.TextOf("gallery/charging").Replace("ammeter, 40 A", "ammeter, 60 A", StringComparison.Ordinal);
+        Assert.DoesNotContain(Job.Read(wider).OrThrow().Proposal(new() { To = "12 V negative" }).Questions, q => q.Item == "P1");
+    }
+
+    [Fact]
+    public void A_charge_lamp_is_asked_about_where_none_was_and_nobody_has_chosen()
+    {
+        string text = ProposalCases.TextOf("gallery/charging");
+        Proposal With(params (string, string)[] options) => Job.Read(text).OrThrow().Proposal(new() { To = "12 V negative", Options = [.. options] });
+        Assert.Contains(With().Questions, q => q.ToString().Contains("shows whether it charges", StringComparison.Ordinal));
+        Assert.DoesNotContain(With(("alternator", "one-wire")).Questions, q => q.ToString().Contains("shows whether it charges", StringComparison.Ordinal));
+    }
+
+    // Two lamps of 21 W on one fuse, and one of 21 W without a feed: 1.8 A more at 12 V if it hangs there, too.
+    [Fact]
+    public void A_fuse_of_lamps_is_asked_about_while_a_lamp_has_no_feed()
+    {
+        const string text = """
+            hotside: 1
+            title: Lamps
+            system: 6 V, positive ground, sizes in AWG
+            parts:
+              G1: battery, 6 V, 60 Ah
+              F1: fuse, 20 A
+              S1: switch, 10 A
+              E1: lamp, 6 V, 21 W, 2 on chassis
+              E2: lamp, 6 V, 21 W, 2 on chassis
+              E3: lamp, 6 V, 21 W, 2 on chassis
+            wires:
+              w1: G1.neg to F1.1, 12 RD, 0.2 m
+              w2: G1.pos to chassis, 2 BK, 0.4 m
+              w3: F1.2 to S1.1, 16 RD, 1 m
+              w4: S1.2 to E1.1, 16 BN, 1 m
+              w5: S1.2 to E2.1, 16 BN, 1 m
+
+            """;
+        static IEnumerable<string> Asked(string job) => Job.Read(job).OrThrow().Proposal(new() { To = "12 V negative" }).Questions.Where(q => q.Item == "F1").Select(q => q.ToString());
+        Assert.Contains("E3", Assert.Single(Asked(text)), StringComparison.Ordinal);
+        Assert.Contains("1.8 A at 12 V", Assert.Single(Asked(text)), StringComparison.Ordinal);
+        Assert.Empty(Asked(text + "  w6: S1.2 to E3.1, 16 BN, 1 m\n"));
+    }
 }

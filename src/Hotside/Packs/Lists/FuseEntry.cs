@@ -39,8 +39,11 @@ internal sealed record FuseEntry(Part Part, string Name)
     /// <summary>The machines that it joins with a battery, and nothing else does: without it they charge nothing; ids.</summary>
     public ImmutableArray<string> Charged { get; private init; } = [];
 
+    /// <summary>Whether it is one of several in a part, and more hangs on them than can be told apart.</summary>
+    public bool IsUntold { get; private init; }
+
     /// <summary>What dies without it, as a text.</summary>
-    public string DeadText => Dead.IsEmpty ? Charged.IsEmpty ? "no load" : $"no load; {PartWords.And([.. Charged])} no longer charges" : string.Join(", ", Dead);
+    public string DeadText => Dead.IsEmpty && IsUntold ? "not told by the circuit: see which wires leave it" : Dead.IsEmpty ? Charged.IsEmpty ? "no load" : $"no load; {PartWords.And([.. Charged])} no longer charges" : string.Join(", ", Dead);
 
     /// <summary>The thinnest wire that it guards, with its size; empty when there is none of known size.</summary>
     public string Guards { get; private init; } = "";
@@ -61,8 +64,14 @@ internal sealed record FuseEntry(Part Part, string Name)
         var after = source.Alteration.After;
         string assembly = part.Assembly is { } id ? after.FindPart(id) is { } box ? source.Words.Title(box) : id : "";
         var loads = source.Job.Study.After.Loads.Where(l => !l.Element.IsInternal && !l.Paths.IsEmpty).ToArray();
-        // Of several ways in one block nothing tells which a path passes.
-        LoadStudy[] dead = isOneOfSeveral ? [] : [.. loads.Where(l => l.Paths.All(p => p.HotWay.Contains(part.Id) || p.GroundWay.Contains(part.Id)))];
+        // Of several ways in one block a path does not tell which it passes: what pulling the one parts from the battery does.
+        LoadStudy[] behind = [.. loads.Where(l => l.Paths.All(p => p.HotWay.Contains(part.Id) || p.GroundWay.Contains(part.Id)))];
+        var (all, pulled) = Joined(fuse, after);
+        var feeds = Batteries(after);
+        bool IsParted(LoadStudy load) => new[] { Nodes.NodeOf(load.Part, load.Element.From), Nodes.NodeOf(load.Part, load.Element.To) }
+            .Any(end => feeds.Any(f => all.AreOne(f, end)) && !feeds.Any(f => pulled.AreOne(f, end)));
+        LoadStudy[] dead = isOneOfSeveral ? [.. behind.Where(IsParted)] : behind;
+        bool isUntold = isOneOfSeveral && dead.Length == 0 && behind.Length > 0;
         // A relay may feed the coil of another.
         for (int before = -1; before < dead.Length;)
         {
@@ -78,6 +87,7 @@ internal sealed record FuseEntry(Part Part, string Name)
             Position = string.Join("; ", new[] { assembly, part.Place ?? "" }.Where(t => t.Length > 0)),
             Title = part.Name ?? "",
             Dead = Named(dead, loads, source.Words),
+            IsUntold = isUntold,
             Charged = ChargedThrough(fuse, after),
             Guards = fuse.Thinnest is { } wire ? $"{wire.Id}, {wire.Wire.Size}" : "",
             Numbers = source.Alteration.NumbersOf(part.Id),
@@ -88,11 +98,19 @@ internal sealed record FuseEntry(Part Part, string Name)
     // Pulling it parts machine and battery.
     private static ImmutableArray<string> ChargedThrough(FuseSizing fuse, Circuit circuit)
     {
-        Nodes Joined(bool isIn) => Nodes.Of(circuit, (part, element) => element.IsInLine && (isIn || part.Id != fuse.Part.Id || element.Name != fuse.Element.Name));
-        var (all, pulled) = (Joined(true), Joined(false));
-        var batteries = circuit.Sources.Where(s => s.Part.IsStandingSource).Select(s => s.Feed).ToArray();
+        var (all, pulled) = Joined(fuse, circuit);
+        var batteries = Batteries(circuit);
         return [.. circuit.Sources.Where(m => m.Element.IsMachine && batteries.Any(b => all.AreOne(m.Feed, b) && !pulled.AreOne(m.Feed, b))).Select(m => m.Part.Id).Distinct()];
     }
+
+    // What is one when every switch is closed, with the fuse in and pulled.
+    private static (Nodes All, Nodes Pulled) Joined(FuseSizing fuse, Circuit circuit)
+    {
+        Nodes Of(bool isIn) => Nodes.Of(circuit, (part, element) => element.IsInLine && (isIn || part.Id != fuse.Part.Id || element.Name != fuse.Element.Name));
+        return (Of(true), Of(false));
+    }
+
+    private static End[] Batteries(Circuit circuit) => [.. circuit.Sources.Where(s => s.Part.IsStandingSource).Select(s => s.Feed)];
 
     // A relay that closes only while it is pulled takes with it what it feeds.
     private static bool DiesWithRelay(LoadStudy load, LoadStudy[] dead, LoadStudy[] all, Circuit circuit) => load.Chain.Any(id =>

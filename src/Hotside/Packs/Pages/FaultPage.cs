@@ -28,7 +28,7 @@ internal static class FaultPage
                 "First reading wrong: look towards the battery, the fuse first. First right and next wrong: look between the two. Battery volts where a value is near 0: the way back is open. All right: the load itself, or its way back where that is no terminal.",
             ], lettering.Cell, width),
             Table.Of([.. columns], rows, width, lettering),
-            Prose.Paragraph("To go on, type: hotside diagnose JOB --dead NAME, with a name of the first column. It tells the likeliest faults and the reading that tells most. " + FigureText.HowComeBy, lettering.Fine, width),
+            Prose.Paragraph((source.Options.GoOn is { Length: > 0 } goOn ? goOn + " " : "") + FigureText.HowComeBy, lettering.Fine, width),
         ]) { Note = SheetText.System(source.Alteration.After.System, source.Words) };
     }
 }

@@ -30,7 +30,8 @@ internal static class SignaturePage
     {
         string system = Wording.SheetText.System(source.Alteration.After.System, source.Words).ToUpperInvariant();
         yield return "Photographs of all that is covered taken, before it was covered.";
-        if (source.Alteration.After.Sources.Any(s => s.Part.IsStandingSource)) yield return $"Label \"{system}\" at battery, charging point and filler.";
+        // Where the supply stays, the old labels are right.
+        if (source.Alteration.Before.System != source.Alteration.After.System && source.Alteration.After.Sources.Any(s => s.Part.IsStandingSource)) yield return $"Label \"{system}\" at battery, charging point and filler.";
         if (!source.Fuses.IsEmpty) yield return "Fuse chart in the lid, spare fuses in their place.";
         yield return "Old bulbs, fuses and relays out of the vehicle.";
         yield return "Readings and corrected drawings left with the vehicle; the job file given to the owner.";

@@ -89,7 +89,7 @@ internal sealed class PageFlow
         Put(title);
         for (int i = 0; i < section.Parts.Length; i++)
         {
-            if (y + Least(section, i) > height && y > title.Height + 0.001) Turn();
+            if ((y + Least(section, i) > height || LeavesNote(section, i)) && y > title.Height + 0.001) Turn();
             Flow(section.Parts[i]);
         }
     }
@@ -97,13 +97,24 @@ internal sealed class PageFlow
     // A rest that is hardly worth a page is one together with what follows.
     private static bool IsShared(Section section, Section? next) => next is { IsApart: false, IsWhole: false, Drawings.IsEmpty: true } && !section.IsApart && next.IsLying == section.IsLying;
 
+    // A few lines that close a section do not begin a page by themselves: what they belong to goes with them.
+    private bool LeavesNote(Section section, int part)
+    {
+        if (part + 2 != section.Parts.Length || section.Parts[part + 1].BeginsPage) return false;
+        double own = section.Parts[part].Height, both = own + section.Parts[part + 1].Height - section.Parts[part + 1].After;
+        return both <= WholeShare * height && y + own <= height && y + both > height + 0.001;
+    }
+
     private void Flow(FlowPart part)
     {
         if (part.BeginsPage && y > 0) Turn();
         bool isHeaded = false;
-        foreach (var row in part.Rows)
+        for (int i = 0; i < part.Rows.Length; i++)
         {
-            double needed = row.Height + (isHeaded ? 0 : part.Head.Height);
+            var row = part.Rows[i];
+            // The last row does not stand on a page alone: the one before goes with it.
+            double last = i > 1 && i + 2 == part.Rows.Length ? part.Rows[i + 1].Height : 0;
+            double needed = row.Height + last + (isHeaded ? 0 : part.Head.Height);
             if (y + needed > height + 0.001 && isHeaded)
             {
                 Turn();

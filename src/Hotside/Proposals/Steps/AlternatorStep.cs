@@ -1,4 +1,5 @@
 using Hotside.Circuits;
+using Hotside.Proposals.Rules;
 using Hotside.Sizing.Tables;
 using Hotside.Studies.Figures.Budgets;
 
@@ -42,6 +43,7 @@ internal static class AlternatorStep
                 draft.Replace(part.Id, part.Spec with { Joints = [.. part.Spec.Joints.Select(j => IsOf(j.On) ? j with { On = post } : j)] }, "what it was bolted to is out");
         draft.TakeOut(set.Machines.Concat(set.Regulators).Select(p => p.Id), reason);
         if (isExcited && kept.Length == 0) Lamp(work, id);
+        if (!isExcited && !work.Choices.IsStated("alternator")) work.Ask(id, Workbench.Said(DecisionTable.Standard["no-charge-lamp"].Question!, ("how", KeyOf(draft.Circuit) is null ? "it needs a key switch, and none is in this file" : "alternator=lamp-excited fits one")));
         work.Decide(id, DecisionKind.Fit, "the old set is out");
         work.Comment(id, "the wrong polarity destroys its diodes at once; it is never polarised, never run off the battery, and fitted with the battery cables off" + (isExcited ? "" : "; it must be revved once to wake, and senses its own stud"));
         return new(id, outlet, metres > 0 ? metres : 1.5);
@@ -87,11 +89,13 @@ internal static class AlternatorStep
         return way.Stud ?? feed;
     }
 
+    private static Part? KeyOf(Circuit circuit) => circuit.Parts.FirstOrDefault(p => p.Kind.TerminalNamed("15") is not null && p.Kind.Elements.Any(e => e.Type == ElementType.Contact));
+
     // The key's feed, a lamp, a diode against back-feed, D+.
     private static void Lamp(Workbench work, string alternator)
     {
         var draft = work.Draft;
-        var key = draft.Circuit.Parts.FirstOrDefault(p => p.Kind.TerminalNamed("15") is not null && p.Kind.Elements.Any(e => e.Type == ElementType.Contact))
+        var key = KeyOf(draft.Circuit)
             ?? throw new ArgumentException("alternator=lamp-excited needs a key switch with terminal 15 in the file; take alternator=one-wire.");
         string lamp = draft.Fit(new(draft.KindOf("charge-lamp")) { Name = "Charge lamp", Ratings = [new("V", new(draft.System.Volts.Max(), Unit.Volt)), new("W", new(2, Unit.Watt))] }, "a weaker lamp may not excite the alternator");
         string diode = draft.Fit(new(draft.KindOf("diode")) { Name = "Exciter diode", Ratings = [new("A", new(1, Unit.Ampere))] }, "D+ would else feed the key's loads back while the engine turns");
