@@ -109,7 +109,7 @@ internal static class Rows
             return false;
         }
 
-        /// <summary>A part that hangs between the two rails alone, as a battery does, stands half way down.</summary>
+        /// <summary>A part that hangs between the two rails alone, as a battery does, stands half way down; metal stands on the chassis.</summary>
         private void CentreLoners(int rows, int[] rowOf, int[] trunkOf)
         {
             ILookup<int, Net> netsOf = netlist.Taps.Where(t => t.OnTerminal).ToLookup(netlist.StandOf, t => netlist.Nets[t.Net]);
@@ -117,7 +117,7 @@ internal static class Rows
             {
                 Net[] nets = [.. netsOf[stand.Id].Distinct()];
                 bool alone = nets.All(n => n.Joints.IsEmpty && n.Taps.All(t => netlist.StandOf(netlist.Taps[t]) is var s && (s == -1 || s == stand.Id)));
-                if (!alone || known?.Of(stand) is not null || nets.SelectMany(n => n.Taps).Any(t => climbs[t])) continue;
+                if (!alone || stand.Boxes.Any(b => b.Box.IsBody) || known?.Of(stand) is not null || nets.SelectMany(n => n.Taps).Any(t => climbs[t])) continue;
                 rowOf[stand.Id] = (1 + rows) / 2;
                 foreach (Net net in nets)
                     trunkOf[net.Id] = above[net.Taps.First(t => netlist.Taps[t].OnTerminal)] ? rowOf[stand.Id] : rowOf[stand.Id] - 1;
