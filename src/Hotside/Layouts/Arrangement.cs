@@ -84,17 +84,17 @@ internal sealed class Arrangement
     // Conductors that seem to end at a strange pin run beside their net, unless they would cross it there.
     private void SetApart(Union union, Heights heights, CancellationToken cancel)
     {
-        var found = new Arranged(netlist, rows, text, Ordered);
+        var found = new Arranged(netlist, rows, text, Ordered) { Apart = apart };
         var asFound = Planned(new(), cancel);
         ImmutableHashSet<int> passing = Passers.Of(found, asFound);
-        for (int round = 0; round < MostPassers && !passing.IsEmpty && Passers.SetApart(union, heights, found, passing, input.IsOverlaid) is { } aside; round++)
+        for (int round = 0; round < MostPassers && !passing.IsEmpty && Passers.SetApart(union, heights, found, passing.Union(found.Apart), input.IsOverlaid) is { } aside; round++)
         {
             Take(aside);
-            var crossing = Passers.Crossing(netlist, Placed(Planned(new(), cancel), new(), NoGrowth, false).Layout.Wires);
+            var crossing = Passers.Crossing(netlist, Placed(Planned(new(), cancel), new(), NoGrowth, Unhung, false).Layout.Wires).Except(found.Apart);
             if (crossing.IsEmpty) return;
             passing = passing.Except(crossing);
         }
-        if (apart.IsEmpty) return;
+        if (apart.SetEquals(found.Apart)) return;
         Take(found);
         columns[KeyOf(new())] = asFound;
     }
@@ -135,21 +135,28 @@ internal sealed class Arrangement
     private Layout Finish(PlannedBlock[] blocks, LayoutOptions options, LayoutOptions asked, CancellationToken cancel)
     {
         var extra = NoGrowth;
+        var longer = new Dictionary<int, int>();
         List<int> urgent = [];
         bool atPins = memory is null;
-        (Layout Layout, int Failed, int Attempt)? best = null;
+        (Layout Layout, int Missing, int Attempt)? best = null;
         for (int attempt = 0; ; attempt++)
         {
             cancel.ThrowIfCancellationRequested();
-            var (layout, levels) = Placed(blocks, options, extra, atPins);
+            var (layout, levels) = Placed(blocks, options, extra, longer, atPins);
             var room = new TakenRoom(input, layout.Boxes, layout.Wires, layout.Rails, levels.Bottom);
             var (boxes, nameless) = NodeTexts.Of(input, layout.Boxes, layout.Rails, room, near: attempt < GrowthForOwnRun);
             var (labels, unplaced, shared) = Labels.Of(input, layout.Wires, room, attempt >= Sharing, urgent);
-            ImmutableArray<int> failed = [.. nameless, .. unplaced];
-            if (best is null || failed.Length < best.Value.Failed)
-                best = (layout with { Boxes = boxes, Labels = labels, SharedLabels = shared, Memory = Recollection.Remembered(netlist, rows, blocks, [.. Ordered.Select(o => o.Order.Places)], layout, levels, asked, options, apart) }, failed.Length, attempt);
+            // A lead to a sign of its own grows by itself until its label finds room.
+            var told = labels.Select(l => l.Wire).ToHashSet(StringComparer.Ordinal);
+            int[] lost = [.. Enumerable.Range(0, input.Wires.Length).Where(i => input.Wires[i].HasLabel && !told.Contains(input.Wires[i].Id))], leads = [.. lost.Where(netlist.Signs.Contains)];
+            foreach (int lead in leads) longer[lead] = longer.GetValueOrDefault(lead) + 1;
+            ImmutableArray<int> failed = [.. nameless, .. unplaced.Where((_, i) => !netlist.Signs.Contains(lost[i]))];
+            int missing = failed.Length + leads.Length;
+            if (best is null || missing < best.Value.Missing)
+                best = (layout with { Boxes = boxes, Labels = labels, SharedLabels = shared, Memory = Recollection.Remembered(netlist, rows, blocks, [.. Ordered.Select(o => o.Order.Places)], layout, levels, asked, options, apart) }, missing, attempt);
             // Room that helps no label would be a hole in the drawing.
-            if (failed.IsEmpty || attempt == MostGrowth || (!atPins && attempt > Math.Max(best.Value.Attempt, Sharing) + GrowthInVain)) return best.Value.Layout;
+            if (missing == 0 || attempt == MostGrowth || (!atPins && attempt > Math.Max(best.Value.Attempt, Sharing) + GrowthInVain)) return best.Value.Layout;
+            if (failed.IsEmpty) continue;
             // Labels come before branches that meet close to their pin.
             if (atPins) (atPins, attempt, best) = (false, -1, null);
             else extra = Grown(extra, failed, levels);
@@ -160,12 +167,15 @@ internal sealed class Arrangement
     // From this attempt on a label may stand where several conductors share a stretch.
     private int Sharing => input.IsOverlaid ? GrowthWhereOverlaid : GrowthForOwnRun;
 
+    private static IReadOnlyDictionary<int, int> Unhung => ImmutableDictionary<int, int>.Empty;
+
     private ImmutableArray<Growth> NoGrowth => [.. new Growth[rows.Rows + 1]];
 
-    private (Layout Layout, Levels Levels) Placed(PlannedBlock[] blocks, LayoutOptions options, ImmutableArray<Growth> extra, bool atPins)
+    private (Layout Layout, Levels Levels) Placed(PlannedBlock[] blocks, LayoutOptions options, ImmutableArray<Growth> extra, IReadOnlyDictionary<int, int> longer, bool atPins)
     {
-        var levels = Heightening.Of(rows, netlist, blocks, options, extra, atPins, KnownAt(options));
-        return (RailMounts.Of(input, Placement.Of(input, netlist, rows, sides, text, blocks, levels, options, KnownAt(options))), levels);
+        var leads = HungLead.Of(netlist, rows, sides, input, longer);
+        var levels = Heightening.Of(rows, netlist, blocks, leads, options, extra, atPins, KnownAt(options));
+        return (RailMounts.Of(input, Placement.Of(input, netlist, rows, sides, text, blocks, levels, leads, options, KnownAt(options))), levels);
     }
 
     // A channel in which a label found no room grows: above its horizontals by what is just missing, below by two modules.

@@ -17,8 +17,14 @@ internal sealed record Layout(
     /// <summary>How many labels stand where their conductor shares its way with others, though it runs alone elsewhere.</summary>
     public int SharedLabels { get; init; }
 
+    /// <summary>The conductors that end at a chassis sign of their own, not on the row.</summary>
+    public ImmutableHashSet<string> Signs { get; init; } = [];
+
     /// <summary>For each conductor of an input, in the order given, whether its first end is the hotter one.</summary>
     public static ImmutableArray<bool> FallsOf(LayoutInput input) => Heights.FallsOf(input);
+
+    /// <summary>The leads of an input that had better end at chassis signs of their own, by name; those of cases that share a body end at signs that name it.</summary>
+    public static ImmutableHashSet<string> OwnSignsOf(LayoutInput input) => OwnSigns.Of(input);
 
     /// <summary>What the layout of a circuit that differs a little needs to know of this one.</summary>
     public LayoutMemory? Memory { get; init; }

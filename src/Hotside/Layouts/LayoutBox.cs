@@ -55,6 +55,9 @@ internal sealed record LayoutBox(string Id, SeenIn Seen, int Width, int Height, 
     /// <summary>The end of the page for a line that goes on elsewhere: it belongs below what it leaves.</summary>
     public bool IsReturnEnd { get; init; }
 
+    /// <summary>Metal that cases stand on.</summary>
+    public bool IsBody { get; init; }
+
     /// <summary>The same in both views.</summary>
     public LayoutBox AllSeen() => this with { Seen = SeenIn.Both, TextWidths = new(TextWidth, TextWidth) };
 

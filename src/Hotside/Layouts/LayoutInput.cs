@@ -15,6 +15,9 @@ internal sealed record LayoutInput(ImmutableArray<LayoutBox> Boxes, ImmutableArr
     /// <summary>Loads stand right below what feeds them, not on the row of the chassis: that takes less height.</summary>
     public bool HangsHigh { get; init; }
 
+    /// <summary>The chassis is shown by signs, not by a bar: a lead may have one of its own.</summary>
+    public bool HasSigns { get; init; }
+
     /// <summary>The same with every part facing as it is given: no part is mirrored, and no connector's ways are sorted.</summary>
     public LayoutInput AsGiven() => this with { Boxes = [.. Boxes.Select(b => b with { MayMirror = false, Ways = [] })] };
 

@@ -17,6 +17,12 @@ internal sealed record LayoutWire(string Id, string Conductor, LayoutEnd From, L
     /// <summary>A lead of a joint or case: as short as may be.</summary>
     public bool Short { get; init; }
 
+    /// <summary>It ends at a chassis sign of its own below its pin, not on the chassis row.</summary>
+    public bool HasOwnSign { get; init; }
+
+    /// <summary>Its label says what its sign stands for, and stands at the sign.</summary>
+    public bool NamesSign { get; init; }
+
     /// <summary>Is there a label to place?</summary>
     public bool HasLabel => LabelWidth > 0 && LabelHeight > 0;
 }

@@ -53,7 +53,7 @@ public partial class GalleryTests
     [Theory]
     [InlineData("horn", 297, 210)]
     [InlineData("courtesy", 420, 297)]
-    [InlineData("charging", 420, 297)]
+    [InlineData("charging", 594, 420)]
     [InlineData("launch", 594, 420)]
     [InlineData("van", 1189, 841)]
     public void A_pair_takes_the_smallest_paper_beside_each_other_or_above(string name, double width, double height) =>

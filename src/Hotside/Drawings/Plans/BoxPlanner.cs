@@ -43,6 +43,7 @@ internal static class BoxPlanner
             MayTurnOver = MayTurnOver(any),
             MayMirror = part.Role == PlannedRole.Symbol && new[] { before, after }.OfType<PartView>().All(v => v.Mirror is not null),
             Ways = part.Role == PlannedRole.Symbol ? Ways(before, after) : [],
+            IsBody = metal,
             IsFeedEnd = any.Part.Kind.TakesAnyTerminal && any.Symbol.Pins[0].Side == SymbolSide.Bottom,
             IsReturnEnd = any.Part.Kind.TakesAnyTerminal && any.Symbol.Pins[0].Side == SymbolSide.Top,
             Paths = [.. metal ? [new LayoutPath(CircuitEnds.Above, CircuitEnds.Below, InnerWays.Metal)] : part.Role == PlannedRole.Symbol ? InnerWays.Of(before, after) : []],

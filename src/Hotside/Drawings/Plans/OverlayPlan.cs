@@ -24,7 +24,7 @@ internal static class OverlayPlan
         {
             Parts = parts,
             Lines = lines,
-            Input = new([.. plan.Input.Boxes.Select(b => Box(b, byBox))], [.. shown.Zip(lines, (s, line) => Wire(s.Second, line, plan))]) { IsOverlaid = true, TellsPins = true },
+            Input = new([.. plan.Input.Boxes.Select(b => Box(b, byBox))], [.. shown.Zip(lines, (s, line) => Wire(s.Second, line, plan))]) { IsOverlaid = true, TellsPins = true, HasSigns = plan.Input.HasSigns },
         };
     }
 

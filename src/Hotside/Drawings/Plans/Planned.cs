@@ -91,4 +91,7 @@ internal sealed record LineView(string Label, ChangeNumber? Number, LineStyle St
 {
     /// <summary>Whether it is marked as carrying current.</summary>
     public bool IsLive { get; init; }
+
+    /// <summary>Whether its label says what the sign at its end stands for.</summary>
+    public bool NamesSign { get; init; }
 }

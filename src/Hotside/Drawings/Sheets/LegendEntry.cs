@@ -59,6 +59,9 @@ internal sealed record LegendEntry(Piece Sample, string Text)
     /// <summary>A stud, on which wires are bolted.</summary>
     public static LegendEntry OfStud(string text) => new(new(8, 8, [new CircleShape((4, 4), 3, new(StrokeRank.Medium, ColourRole.Ink), ColourRole.Paper)]), text);
 
+    /// <summary>A sign with a name below it: what it stands for in the place of the chassis.</summary>
+    public static LegendEntry OfNamedSign(string text) => new(new(24, 9, ChassisSign.At(14, 1)), text);
+
     /// <summary>A part that another will replace.</summary>
     public static LegendEntry OfReplaced(string text) => new(new(26, 12, [.. PartLook.Apply([new RectangleShape(new(0, 0, 26, 12), 0, new(StrokeRank.Medium, ColourRole.PartInk), ColourRole.Paper)], PartStyle.ToBeReplaced)]), text);
 

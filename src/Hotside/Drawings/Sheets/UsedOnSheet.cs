@@ -28,13 +28,14 @@ internal static class UsedOnSheet
         if (parts.Any(p => p.Part.Kind.TakesAnyTerminal)) entries.Add(LegendEntry.OfFlag("goes on elsewhere"));
         if (plan.Parts.Any(p => p.Box.StartsWith("flag ", StringComparison.Ordinal))) entries.Add(LegendEntry.Flagged("2.C4", "goes on: sheet 2, zone C4", plan.Lettering));
         if (plan.Parts.Any(p => p.Role == PlannedRole.Stud && views.Any(v => p.In(v) is not null))) entries.Add(LegendEntry.OfStud("stud"));
+        if (lines.Any(l => l.NamesSign)) entries.Add(LegendEntry.OfNamedSign("joined to what it names"));
         if (parts.Any(p => p.IsReversed)) entries.Add(LegendEntry.OfReversal("leads swapped"));
         if (lines.Any(l => l.Number is not null) || plan.Alteration.Changes.Length > 0) entries.Add(LegendEntry.OfTriangle(hasList ? "line n of the change list" : "change n", plan.Lettering));
         if (plan.Figures is { } figures)
         {
             if (lines.Any(l => l.IsLive)) entries.Add(LegendEntry.OfBand(figures.LiveMeaning));
             // A short one: the room for samples is narrow.
-            if (lines.Select(l => l.Label).Where(l => l.Length > 0).MinBy(l => l.Length) is { } figure) entries.Add(LegendEntry.Written(figure, figures.Meaning, plan.Lettering));
+            if (lines.Where(l => !l.NamesSign).Select(l => l.Label).Where(l => l.Length > 0).MinBy(l => l.Length) is { } figure) entries.Add(LegendEntry.Written(figure, figures.Meaning, plan.Lettering));
         }
         else if (lines.Select(l => l.Label).FirstOrDefault(l => l.Contains(' ', StringComparison.Ordinal) && !l.Contains('→', StringComparison.Ordinal)) is { } label)
             entries.Add(LegendEntry.Written(label, SheetText.LabelMeaning(plan.Alteration, words), plan.Lettering));

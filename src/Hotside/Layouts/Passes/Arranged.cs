@@ -24,8 +24,8 @@ internal sealed record Arranged(Netlist Netlist, RowPlan Rows, ImmutableArray<Te
     /// <param name="cancel">Stops the work.</param>
     public static Arranged Of(Union union, Heights heights, LayoutMemory? memory, LayoutInput input, Arranged? like, CancellationToken cancel)
     {
-        ImmutableHashSet<int> apart = memory is null ? [] : [.. union.Lines.Where(l => memory.Apart.Contains(l.Name)).Select(l => l.Id)];
-        var netlist = Nets.Of(union, heights, apart);
+        ImmutableHashSet<int> apart = memory is null ? Passers.OfRails(union) : [.. union.Lines.Where(l => memory.Apart.Contains(l.Name)).Select(l => l.Id)];
+        var netlist = Nets.Of(union, heights, apart, OwnSigns.Hung(union, input));
         // Which conductors are one net is told by each circuit; what must keep clear of each other, by what is shown together.
         if (input.IsOverlaid) netlist = netlist.AllSeen();
         if (memory is not null) netlist = Facings.AsBefore(netlist, memory);

@@ -8,14 +8,15 @@ namespace Hotside.Layouts.Passes;
 /// </summary>
 internal static class Channels
 {
-    private const int OnEachOther = 1000;
+    private const int OnEachOther = 1000, BesideRail = 3;
 
     /// <summary>The track of each piece, from 0 downwards; and the ends that must not share a column, left one first.</summary>
     /// <param name="lattice">The block.</param>
     /// <param name="x">Where its seats stand.</param>
     /// <param name="spans">How far its pieces reach there.</param>
     /// <param name="before">The tracks of an earlier layout, −1 where there was none; they are left only where it must be.</param>
-    public static (int[] Levels, List<(End Left, End Right)> Apart) Of(Lattice lattice, int[] x, PieceSpans spans, int[]? before = null)
+    /// <param name="besideRails">Whether what shares a pin with a rail's feed is asked to go down beside the rail.</param>
+    public static (int[] Levels, List<(End Left, End Right)> Apart) Of(Lattice lattice, int[] x, PieceSpans spans, int[]? before = null, bool besideRails = true)
     {
         int[] levels = before is null ? new int[lattice.Pieces.Length] : [.. before.Select(t => Math.Max(t, 0))];
         var apart = new List<(End, End)>();
@@ -34,11 +35,13 @@ internal static class Channels
                 {
                     var over = pieces[order[j]];
                     bool tied = cost[order[i], order[j]] >= OnEachOther || cost[order[j], order[i]] >= OnEachOther;
-                    if (tied || Meet(piece, over, spans)) levels[piece.Id] = Math.Max(levels[piece.Id], levels[over.Id] + over.Splits(x).Length + 1);
+                    // Two ways to one trunk that must cross lie on each other rather: four arms never meet.
+                    if (tied || (Meet(piece, over, spans) && (piece.Net.Id != over.Net.Id || cost[order[j], order[i]] == 0))) levels[piece.Id] = Math.Max(levels[piece.Id], levels[over.Id] + over.Splits(x).Length + 1);
                     if (cost[order[j], order[i]] >= OnEachOther) apart.AddRange(Conflicts(over, piece, x));
                 }
             }
         }
+        foreach (var rail in lattice.Pieces.Where(p => p.IsRail && besideRails)) apart.AddRange(Aside(rail, lattice, x, spans));
         return (levels, apart);
     }
 
@@ -95,17 +98,34 @@ internal static class Channels
 
     private static bool Meet(Piece a, Piece b, PieceSpans spans)
     {
-        if (a.Net.Id == b.Net.Id) return false;
-        var strange = a.Net.Strange(b.Net) & a.Seen & b.Seen;
+        var strange = a.Strange(b);
         return strange != 0 && (((strange & SeenIn.Before) != 0 && spans.Touch(a, b, SeenIn.Before)) || ((strange & SeenIn.After) != 0 && spans.Touch(a, b, SeenIn.After)));
     }
+
+    // A conductor that shares a pin with what feeds a rail leaves above the rail and goes down beside its end, where it stands outermost in its row.
+    private static IEnumerable<(End Left, End Right)> Aside(Piece rail, Lattice lattice, int[] x, PieceSpans spans)
+    {
+        foreach (var piece in lattice.Pieces.Where(p => p.Channel == rail.Channel && PassesBeside(p, rail, x)))
+            foreach (var end in piece.Bottoms)
+            {
+                int at = end.X(x), low = spans.Low(rail, SeenIn.Both), high = spans.High(rail, SeenIn.Both);
+                if (at <= low - BesideRail || at >= high + BesideRail) continue;
+                if (rail.Bottoms.All(b => b.X(x) > at))
+                    foreach (var other in rail.Ends.Where(e => e.Seat != end.Seat && e.X(x) < at + BesideRail)) yield return (end, other with { Offset = other.Offset - BesideRail + 1 });
+                else if (rail.Bottoms.All(b => b.X(x) < at))
+                    foreach (var other in rail.Ends.Where(e => e.Seat != end.Seat && e.X(x) > at - BesideRail)) yield return (other with { Offset = other.Offset + BesideRail - 1 }, end);
+            }
+    }
+
+    private static bool PassesBeside(Piece piece, Piece rail, int[] x) =>
+        piece.Net.RunsApart && piece.Net.Id != rail.Net.Id && piece.Tops.Any(t => rail.Tops.Any(r => r.Seat == t.Seat && r.X(x) == t.X(x)));
 
     // What it costs to draw one piece above another.
     private static int Above(Piece a, Piece b, int[] x, PieceSpans spans)
     {
-        if (a.Net.Id == b.Net.Id) return 0;
-        int cost = 0;
-        var strange = a.Net.Strange(b.Net) & a.Seen & b.Seen;
+        // What leaves a rail's feed beside it leaves above it.
+        int cost = a.IsRail && PassesBeside(b, a, x) ? 2 : 0;
+        var strange = a.Strange(b);
         foreach (var view in Extents.Views)
         {
             if ((strange & view) == 0 || !spans.Touch(a, b, view)) continue;

@@ -54,7 +54,7 @@ internal sealed class Check
     private void EndsAt(LayoutWire wire, LayoutEnd end, (int X, int Y) at)
     {
         if (end.Kind == EndKind.Feed && at.Y != Layout.FeedY) faults.Add($"{wire.Id} does not reach the feed");
-        if (end.Kind == EndKind.Chassis && at.Y != layout.ChassisY) faults.Add($"{wire.Id} does not reach chassis");
+        if (end.Kind == EndKind.Chassis && at.Y != layout.ChassisY && !layout.Signs.Contains(wire.Id)) faults.Add($"{wire.Id} does not reach chassis");
         if (end.Kind != EndKind.Pin) return;
         int index = Enumerable.Range(0, input.Boxes.Length).First(i => input.Boxes[i].Id == end.Box);
         var (box, placed) = (input.Boxes[index], layout.Boxes[index]);

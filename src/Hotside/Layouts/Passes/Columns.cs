@@ -32,6 +32,7 @@ internal sealed class Columns
     private readonly HashSet<(int Left, int Right)> close = [];
     private HashSet<int> textLeft = [];
     private int[]? last;
+    private bool besideRails = true;
 
     private Columns(Netlist netlist, Lattice lattice, SeatOrder order, SidePins sides, ImmutableArray<TextRoom> textOf, LayoutOptions options, Recollection? known)
     {
@@ -65,7 +66,7 @@ internal sealed class Columns
 
     private ColumnPlan Solve()
     {
-        var best = Settle() ?? throw new InvalidOperationException("The columns of a block contradict each other.");
+        var best = Settle() ?? WithoutAsides() ?? throw new InvalidOperationException("The columns of a block contradict each other.");
         if (tracks is not null) return new([.. best.X], [.. best.Levels], [.. best.TextLeft]);
         for (int round = 0; round < 3; round++)
         {
@@ -81,6 +82,13 @@ internal sealed class Columns
         }
         best = ForcedStraight(best);
         return new([.. best.X], [.. best.Levels], [.. best.TextLeft]);
+    }
+
+    // What should run beside a rail runs through it where it finds no place there.
+    private State? WithoutAsides()
+    {
+        besideRails = false;
+        return Settle();
     }
 
     // One jog at a time is made as dear as can be; kept when the whole gets cheaper. A text block in the way changes sides.
@@ -177,7 +185,7 @@ internal sealed class Columns
         {
             if (SolveOnce() is not { } x) return null;
             var spans = new PieceSpans(lattice, x);
-            var (levels, conflicts) = Channels.Of(lattice, x, spans, tracks);
+            var (levels, conflicts) = Channels.Of(lattice, x, spans, tracks, besideRails);
             if (conflicts.Count == 0) return new(x, levels, [.. textLeft], Cost(x, spans, levels));
             apart.AddRange(conflicts);
         }

@@ -39,7 +39,7 @@ internal sealed class CrossingCount
                 for (int j = 0; j < i; j++)
                 {
                     int low = Math.Min(channel[i].Id, channel[j].Id), high = Math.Max(channel[i].Id, channel[j].Id);
-                    strange[(low * pieces) + high] = channel[i].Net.Strange(channel[j].Net) & channel[i].Seen & channel[j].Seen;
+                    strange[(low * pieces) + high] = channel[i].Strange(channel[j]);
                     if (strange[(low * pieces) + high] != 0) rivals.Add((low, high));
                 }
         Rivals = [.. rivals];

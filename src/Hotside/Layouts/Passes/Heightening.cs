@@ -36,23 +36,25 @@ internal sealed class Heightening
     private readonly LayoutOptions options;
     private readonly Levels? before;
     private readonly bool atPins;
+    private readonly ImmutableArray<HungLead> leads;
 
-    private Heightening(RowPlan rows, Netlist netlist, PlannedBlock[] blocks, LayoutOptions options, bool atPins, Recollection? known)
+    private Heightening(RowPlan rows, Netlist netlist, PlannedBlock[] blocks, ImmutableArray<HungLead> leads, LayoutOptions options, bool atPins, Recollection? known)
     {
         this.atPins = atPins && known is null;
-        (this.rows, this.netlist, this.blocks, this.options) = (rows, netlist, blocks, options);
+        (this.rows, this.netlist, this.blocks, this.leads, this.options) = (rows, netlist, blocks, leads, options);
         before = known?.Levels is { } then && known.Rows == rows.Rows ? then : null;
     }
 
     /// <param name="rows">What stands in which row.</param>
     /// <param name="netlist">The nets.</param>
     /// <param name="blocks">The blocks with their columns.</param>
+    /// <param name="leads">The leads that hang below pins with chassis signs of their own.</param>
     /// <param name="options">The spacing.</param>
     /// <param name="extra">What channels grow by.</param>
     /// <param name="atPins">Whether branches meet close to the pin that they share, if it lies below.</param>
     /// <param name="known">What an earlier layout remembers.</param>
-    public static Levels Of(RowPlan rows, Netlist netlist, PlannedBlock[] blocks, LayoutOptions options, ImmutableArray<Growth> extra, bool atPins, Recollection? known) =>
-        new Heightening(rows, netlist, blocks, options, atPins, known).Levels(extra);
+    public static Levels Of(RowPlan rows, Netlist netlist, PlannedBlock[] blocks, ImmutableArray<HungLead> leads, LayoutOptions options, ImmutableArray<Growth> extra, bool atPins, Recollection? known) =>
+        new Heightening(rows, netlist, blocks, leads, options, atPins, known).Levels(extra);
 
     /// <summary>How far above its symbol's centre a text block begins: it stands about the centre, but rises little above the symbol.</summary>
     public static double TextRise(double textHeight, int boxHeight) => Math.Min(textHeight / 2, (boxHeight / 2.0) + 1.8);
@@ -138,6 +140,9 @@ internal sealed class Heightening
                 && Extents.Views.Any(v => (p.Seen & v) != 0 && p.Low(b.X, v) < right && left < p.High(b.X, v))));
             if (crossed) needed = Math.Max(needed, Reach(stand, half[row], hangs) + 0.6);
         }
+        foreach (var (lead, left, right) in hangs ? LeadsOf(row) : [])
+            if (blocks.Any(b => b.Lattice.Pieces.Any(p => p.Channel == channel && p.Spans(b.X) && (p.Seen & netlist.Lines[lead.Line].Seen) != 0 && p.Low(b.X, SeenIn.Both) < right && left < p.High(b.X, SeenIn.Both))))
+                needed = Math.Max(needed, lead.Depth - half[row] + 0.6);
         return (int)Math.Ceiling(needed);
     }
 
@@ -161,9 +166,28 @@ internal sealed class Heightening
             foreach (var (lower, otherLeft, otherRight) in TextsOf(channel + 1))
                 if ((netlist.Stands[upper].Seen & netlist.Stands[lower].Seen) != 0 && left < otherRight && otherLeft < right)
                     needed = Math.Max(needed, Reach(upper, below[channel], hangs: true) + Reach(lower, above[channel + 1], hangs: false) + 1);
+        foreach (var (lead, left, right) in LeadsOf(channel))
+        {
+            int reach = lead.Depth - below[channel] + 1;
+            needed = Math.Max(needed, reach);
+            foreach (var (lower, otherLeft, otherRight) in TextsOf(channel + 1))
+                if ((netlist.Lines[lead.Line].Seen & netlist.Stands[lower].Seen) != 0 && left < otherRight && otherLeft < right)
+                    needed = Math.Max(needed, reach + Reach(lower, above[channel + 1], hangs: false));
+        }
         foreach (var (upper, _, _) in TextsOf(channel)) needed = Math.Max(needed, Reach(upper, below[channel], hangs: true) + 1);
         return (int)Math.Ceiling(needed);
     }
+
+    // The leads with signs of their own that hang below a row; those of the last row end on the chassis line.
+    private IEnumerable<(HungLead Lead, double Left, double Right)> LeadsOf(int row) =>
+        from lead in leads
+        let stand = netlist.Terminals[lead.Terminal].Stand
+        where rows.RowOf[stand] == row && row < rows.Rows
+        from block in blocks
+        from seat in block.Lattice.Seats
+        where seat.Stand == stand
+        let x = block.X[seat.Id] + lead.Column
+        select (lead, x - lead.Side, x + lead.Side);
 
     private IEnumerable<(int Stand, double Left, double Right)> TextsOf(int row) =>
         from block in blocks

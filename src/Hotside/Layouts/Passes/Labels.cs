@@ -10,7 +10,7 @@ namespace Hotside.Layouts.Passes;
 internal sealed class Labels
 {
     // Distances of a label from its line, in modules.
-    private const double FromVertical = 0.7, FromHorizontal = 0.5;
+    private const double FromVertical = 0.7, FromHorizontal = 0.5, BelowSign = 1.3, BesideSign = 1.6;
 
     // Nearer to a strange line than to its own a label would be read as that line's: beside it, and above or below it, wherever there is room.
     private static readonly (double Beside, double Above)[] FromOthers = [(0.9, 0.7), (0.9, 0.3), (0.3, 0.3), (0, 0)];
@@ -75,7 +75,7 @@ internal sealed class Labels
         }
         return label;
 
-        PlacedLabel? At(((int X, int Y) A, (int X, int Y) B)[] stretches) => FromOthers.Select(air => Candidates(wire, stretches).FirstOrDefault(l => IsFree(l, wire, air))).FirstOrDefault(l => l is not null);
+        PlacedLabel? At(((int X, int Y) A, (int X, int Y) B)[] stretches) => FromOthers.Select(air => Candidates(wire, line, stretches).FirstOrDefault(l => IsFree(l, wire, air))).FirstOrDefault(l => l is not null);
     }
 
     // With some air at the ends that do not stand at its own line.
@@ -122,9 +122,17 @@ internal sealed class Labels
 
     private static int Column(PlacedLabel label) => (int)Math.Round(label.Side == Side.Left ? label.X + label.Width + FromVertical : label.X - FromVertical);
 
-    private IEnumerable<PlacedLabel> Candidates(LayoutWire wire, IEnumerable<((int X, int Y) A, (int X, int Y) B)> along)
+    private IEnumerable<PlacedLabel> Candidates(LayoutWire wire, PlacedWire line, IEnumerable<((int X, int Y) A, (int X, int Y) B)> along)
     {
         double w = wire.LabelWidth, h = wire.LabelHeight;
+        // The name of a sign stands below it, else beside it.
+        if (wire.NamesSign)
+        {
+            var (x, y) = wire.To.Kind == EndKind.Chassis ? line.Points[^1] : line.Points[0];
+            yield return new(wire.Id, x - (w / 2), y + BelowSign, w, h, false, Side.Bottom);
+            yield return new(wire.Id, x + BesideSign, y, w, h, true, Side.Right);
+            yield return new(wire.Id, x - BesideSign - w, y, w, h, true, Side.Left);
+        }
         var runs = along.OrderByDescending(Length).ToArray();
         // The label's own height is enough for a vertical run; a horizontal one should be as long as the label.
         foreach (bool loose in new[] { false, true })

@@ -21,6 +21,9 @@ internal sealed record Piece(
 {
     public IEnumerable<End> Ends => Tops.Concat(Bottoms);
 
+    /// <summary>The views in which both must keep clear of each other. Two ways to one trunk would meet in four arms where they crossed.</summary>
+    public SeenIn Strange(Piece other) => (Net.Id == other.Net.Id ? IsTrunk || other.IsTrunk ? 0 : SeenIn.Both : Net.Strange(other.Net)) & Seen & other.Seen;
+
     /// <summary>The one top and the one bottom of a piece that merely leads on; null for any other.</summary>
     public (End Top, End Bottom)? Through { get; } = Tops.Count(e => !e.Implied) == 1 && Bottoms.Count(e => !e.Implied) == 1 ? (Tops.First(e => !e.Implied), Bottoms.First(e => !e.Implied)) : null;
 }

@@ -44,6 +44,9 @@ internal sealed record Netlist(
     ImmutableArray<Stand> Stands, ImmutableArray<Terminal> Terminals, ImmutableArray<Line> Lines, ImmutableArray<LayoutBox> Joints,
     ImmutableArray<Net> Nets, ImmutableArray<Tap> Taps)
 {
+    /// <summary>The lines that end at a chassis sign of their own.</summary>
+    public ImmutableHashSet<int> Signs { get; init; } = [];
+
     /// <summary>What the ends at a tap are called: by their conductors, which keep their names when others come and go.</summary>
     public IEnumerable<string> NamesOf(Tap tap) => tap.Ends.Select(e => Lines[e.Line].Name + (e.IsFrom ? "<" : ">"));
 

@@ -12,11 +12,12 @@ internal static class Nets
     /// <param name="union">Both circuits.</param>
     /// <param name="heights">Which end of a conductor is up.</param>
     /// <param name="apart">The conductors, by number, that run beside the nets they belong to.</param>
-    public static Netlist Of(Union union, Heights heights, IReadOnlySet<int> apart)
+    /// <param name="signs">The conductors, by number, that end at a chassis sign of their own: they are no nets.</param>
+    public static Netlist Of(Union union, Heights heights, IReadOnlySet<int> apart, ImmutableHashSet<int> signs)
     {
         HashSet<int> stands = [];
         while (JointInTheWay(union, stands, apart) is { } joint) stands.Add(joint);
-        return Build(StandUp(union, heights, stands), apart);
+        return Build(StandUp(union, heights, stands), apart, signs);
     }
 
     /// <summary>A joint that cannot be a point on one trunk: it would tie apart potentials, two rails, or a net without any tap.</summary>
@@ -63,14 +64,14 @@ internal static class Nets
             : new(EndKind.Pin, heights.At(far) > heights.OfJoint[end.Joint] ? pair.Above : pair.Below, -1);
     }
 
-    private static Netlist Build(Union union, IReadOnlySet<int> apart)
+    private static Netlist Build(Union union, IReadOnlySet<int> apart, ImmutableHashSet<int> signs)
     {
         Gathering gathering = new(union);
         gathering.JoinAtJoints();
         gathering.JoinAtTerminals(apart);
         List<Net> nets = [];
         List<Tap> taps = [];
-        foreach (IGrouping<int, Line> group in union.Lines.GroupBy(l => gathering.Find(l.Id)))
+        foreach (IGrouping<int, Line> group in union.Lines.Where(l => !signs.Contains(l.Id)).GroupBy(l => gathering.Find(l.Id)))
         {
             Line[] lines = [.. group];
             int first = taps.Count;
@@ -88,7 +89,7 @@ internal static class Nets
             SeenIn seen = lines.Aggregate((SeenIn)0, (mask, l) => mask | l.Seen);
             nets.Add(new(nets.Count, seen, [.. lines.Select(l => l.Id)], [.. Enumerable.Range(first, taps.Count - first)], joints, gathering.Electric(group.Key)) { RunsApart = lines.Length == 1 && apart.Contains(lines[0].Id) });
         }
-        return new(union.Stands, union.Terminals, union.Lines, union.Joints, [.. nets], [.. taps]);
+        return new(union.Stands, union.Terminals, union.Lines, union.Joints, [.. nets], [.. taps]) { Signs = signs };
     }
 
     /// <summary>Lines being gathered into nets, with what each set is joined to in each view.</summary>

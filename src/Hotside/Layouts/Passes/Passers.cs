@@ -26,8 +26,10 @@ internal static class Passers
 
             bool Hub(int tap) => netlist.Taps[tap].Ends.Length > 1 && !netlist.Terminals[netlist.Taps[tap].Terminal].IsSideways;
 
+            // On its way lies the branch of another pin; or it meets amid the conductor from its hub to the next of a chain.
             bool IsPassed(int tap, int line, int hub, int leaf) =>
-                tap != hub && tap != leaf && (netlist.Taps[tap].Seen & netlist.Lines[line].Seen) != 0 && IsBetween(arrives[tap], arrives[hub], arrives[leaf]) && !HangsOn(hub, tap);
+                tap != hub && tap != leaf && (netlist.Taps[tap].Seen & netlist.Lines[line].Seen) != 0 && !HangsOn(hub, tap)
+                && (IsBetween(arrives[tap], arrives[hub], arrives[leaf]) || (IsBetween(arrives[leaf], arrives[hub], arrives[tap]) && netlist.Taps[hub].Ends.Any(e => ends[e.Line] is var (a, b) && (a == tap || b == tap))));
 
             // What hangs on the same pin and on nothing else may hang on the way.
             bool HangsOn(int hub, int tap) => netlist.Taps[tap].Ends is [var end] && ends[end.Line] is var (a, b) && (a == hub || b == hub);
@@ -36,6 +38,14 @@ internal static class Passers
 
     /// <summary>All of them, by number.</summary>
     public static ImmutableHashSet<int> Of(Arranged arranged, IEnumerable<PlannedBlock> planned) => [.. planned.SelectMany(p => Of(arranged, p.Block, p.Lattice, p.X))];
+
+    /// <summary>Those that share a pin with what feeds a rail and end elsewhere: on one trunk with the rail they would be drawn through it.</summary>
+    public static ImmutableHashSet<int> OfRails(Union union)
+    {
+        var rails = union.Lines.SelectMany(l => new[] { (Line: l, Rail: l.From, Pin: l.To), (Line: l, Rail: l.To, Pin: l.From) }).Where(e => e.Rail.OnJoint && union.Joints[e.Rail.Joint].IsRail && e.Pin.OnTerminal)
+            .ToLookup(e => e.Pin.Terminal, e => e.Line.Seen);
+        return [.. union.Lines.Where(l => l.From.OnTerminal && l.To.OnTerminal && new[] { l.From, l.To }.Any(e => rails[e.Terminal].Any(seen => (seen & l.Seen) != 0))).Select(l => l.Id)];
+    }
 
     /// <summary>Those that cross what they belong to: a reader would take that for a joint.</summary>
     public static ImmutableHashSet<int> Crossing(Netlist netlist, ImmutableArray<PlacedWire> wires)
@@ -65,7 +75,7 @@ internal static class Passers
     /// <summary>The same rows and the same order with some conductors on tracks of their own; nothing where that cannot be done.</summary>
     public static Arranged? SetApart(Union union, Heights heights, Arranged before, ImmutableHashSet<int> apart, bool isOverlaid)
     {
-        var netlist = Nets.Of(union, heights, apart);
+        var netlist = Nets.Of(union, heights, apart, before.Netlist.Signs);
         if (isOverlaid) netlist = netlist.AllSeen();
         if (netlist.Stands.Length != before.Netlist.Stands.Length) return null;
         netlist = netlist with { Stands = before.Netlist.Stands, Terminals = before.Netlist.Terminals };

@@ -7,7 +7,7 @@ namespace Hotside.Layouts.Passes;
 internal static class Placement
 {
     public static Layout Of(
-        LayoutInput input, Netlist netlist, RowPlan rows, SidePins sides, ImmutableArray<TextRoom> text, PlannedBlock[] blocks, Levels levels, LayoutOptions options, Recollection? known)
+        LayoutInput input, Netlist netlist, RowPlan rows, SidePins sides, ImmutableArray<TextRoom> text, PlannedBlock[] blocks, Levels levels, ImmutableArray<HungLead> leads, LayoutOptions options, Recollection? known)
     {
         var stands = new Dictionary<int, (int X, int Y)>();
         var textLeft = new HashSet<int>();
@@ -18,12 +18,13 @@ internal static class Placement
                 if (block.Columns.TextLeft.Contains(seat.Stand)) textLeft.Add(seat.Stand);
             }
         var (joints, lines) = Routes.Of(netlist, sides, levels, options, blocks, s => stands[s], known);
-        ImmutableArray<PlacedWire> wires = [.. input.Wires.Select((w, i) => new PlacedWire(w.Id, lines[i]))];
+        var hung = leads.ToDictionary(l => l.Line, l => l.Points(netlist, rows, levels, stands[netlist.Terminals[l.Terminal].Stand]));
+        ImmutableArray<PlacedWire> wires = [.. input.Wires.Select((w, i) => new PlacedWire(w.Id, hung.TryGetValue(i, out var lead) ? lead : lines[i]))];
         ImmutableArray<PlacedBox> boxes = [.. input.Boxes.Select(Placed)];
         ImmutableArray<PlacedRail> rails = [.. Rails.Of(input, netlist, wires, joints)];
         int width = boxes.Zip(input.Boxes).Select(p => p.First.TextOnLeft ? p.First.X + p.Second.Width : (int)Math.Ceiling(Math.Max(p.First.X + p.Second.Width, p.Second.HasText ? p.First.TextX + p.Second.TextWidth : 0)))
             .Concat(wires.SelectMany(w => w.Points).Select(p => p.X)).DefaultIfEmpty(0).Max();
-        return new(boxes, wires, [], rails, [.. Dots.Of(input, netlist, wires)], width, levels.Bottom);
+        return new(boxes, wires, [], rails, [.. Dots.Of(input, netlist, wires)], width, levels.Bottom) { Signs = [.. leads.Select(l => input.Wires[l.Line].Id)] };
 
         PlacedBox Placed(LayoutBox box)
         {

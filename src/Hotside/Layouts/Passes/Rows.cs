@@ -109,15 +109,15 @@ internal static class Rows
             return false;
         }
 
-        /// <summary>A part that hangs between the two rails alone, as a battery does, stands half way down.</summary>
+        /// <summary>A part that hangs between the two rails alone, as a battery does, stands half way down; metal stands on the chassis.</summary>
         private void CentreLoners(int rows, int[] rowOf, int[] trunkOf)
         {
             ILookup<int, Net> netsOf = netlist.Taps.Where(t => t.OnTerminal).ToLookup(netlist.StandOf, t => netlist.Nets[t.Net]);
             foreach (Stand stand in netlist.Stands)
             {
                 Net[] nets = [.. netsOf[stand.Id].Distinct()];
-                bool isFlag = stand.Boxes.Any(b => b.Box.IsFeedEnd || b.Box.IsReturnEnd);
-                bool alone = !isFlag && nets.All(n => n.Joints.IsEmpty && n.Taps.All(t => netlist.StandOf(netlist.Taps[t]) is var s && (s == -1 || s == stand.Id)));
+                bool isEnd = stand.Boxes.Any(b => b.Box.IsFeedEnd || b.Box.IsReturnEnd || b.Box.IsBody);
+                bool alone = !isEnd && nets.All(n => n.Joints.IsEmpty && n.Taps.All(t => netlist.StandOf(netlist.Taps[t]) is var s && (s == -1 || s == stand.Id)));
                 if (!alone || known?.Of(stand) is not null || nets.SelectMany(n => n.Taps).Any(t => climbs[t])) continue;
                 rowOf[stand.Id] = (1 + rows) / 2;
                 foreach (Net net in nets)

@@ -16,6 +16,7 @@ internal sealed record SidePins(ImmutableArray<int> ColumnOf, ImmutableArray<int
         int[] left = new int[netlist.Stands.Length], right = new int[netlist.Stands.Length];
         Dictionary<int, bool> goesDown = [];
         foreach (Tap tap in netlist.Taps.Where(t => t.OnTerminal)) goesDown.TryAdd(tap.Terminal, rows.Above[tap.Id]);
+        foreach (int pin in netlist.Signs.Select(l => HungLead.PinOf(netlist.Lines[l])).OfType<int>()) goesDown.TryAdd(pin, true);
         foreach (IGrouping<(int Stand, Side Side), Terminal> side in netlist.Terminals
             .Where(t => t.IsSideways && goesDown.ContainsKey(t.Id)).GroupBy(t => (t.Stand, t.Side)))
         {

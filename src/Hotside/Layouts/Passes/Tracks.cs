@@ -17,6 +17,7 @@ internal static class Tracks
         if (byTrack.Crossings > FewCrossings && Improved(lattice, tracks, DepthFirst(lattice, tracks, inFile), WidthOf) is var other && other.Crossings < byTrack.Crossings) byTrack = other;
         var bySingle = Improved(lattice, singles, byTrack.Current().SelectMany(t => tracks[t].Parts), WidthOf);
         Twins.InFileOrder(lattice, bySingle, new(lattice, bySingle, WidthOf), tracks, s => netlist.Stands[s.Stand].Shape);
+        Chains.InOrder(lattice, netlist, bySingle, new(lattice, bySingle, WidthOf));
         return Ordered(lattice, bySingle);
 
         int WidthOf(Seat seat) => Tracks.WidthOf(seat, netlist, text);

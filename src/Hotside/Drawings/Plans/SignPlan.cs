@@ -1,0 +1,38 @@
+using Hotside.Drawings.Marks;
+using Hotside.Layouts;
+using Hotside.Symbols;
+
+namespace Hotside.Drawings.Plans;
+
+/// <summary>
+/// Hangs leads on chassis signs of their own, once for all ways to save room: a lead with all that hangs below its part beside it, and the cases that share a body,
+/// whose signs name it. The body's own straps stay lines.
+/// </summary>
+internal static class SignPlan
+{
+    public static DrawingPlan Of(DrawingPlan plan)
+    {
+        // The return rail of an isolated system is a bar.
+        if (plan.Parts.Any(p => p.Role == PlannedRole.ReturnRail)) return plan;
+        var hung = Layout.OwnSignsOf(plan.Input);
+        var planned = plan.Lines.Zip(plan.Input.Wires, (line, wire) => hung.Contains(wire.Id) ? Hung(line, wire, plan) : (line, wire)).ToArray();
+        return plan with { Lines = [.. planned.Select(p => p.line)], Input = plan.Input with { HasSigns = true, Wires = [.. planned.Select(p => p.wire)] } };
+    }
+
+    private static (PlannedLine line, LayoutWire wire) Hung(PlannedLine line, LayoutWire wire, DrawingPlan plan)
+    {
+        wire = wire with { HasOwnSign = true };
+        if (line.Conductor is not null) return (line, wire);
+        // A case's short lead needs no word of its own; a sign that is not the chassis does.
+        string body = wire.To.Box;
+        var label = WireLabel.Of(body, null, LabelSide.Along, plan.Lettering);
+        LineView? Named(LineView? view) => view is null ? null : view with { Label = body, NamesSign = body.Length > 0 };
+        return (line with { Before = Named(line.Before), After = Named(line.After) }, wire with
+        {
+            To = LayoutEnd.Chassis,
+            LabelWidth = label.Width / Symbol.Module,
+            LabelHeight = label.Width == 0 ? 0 : label.Height / Symbol.Module,
+            NamesSign = body.Length > 0,
+        });
+    }
+}

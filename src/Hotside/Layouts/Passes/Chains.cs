@@ -1,0 +1,102 @@
+using Hotside.Symbols;
+
+namespace Hotside.Layouts.Passes;
+
+/// <summary>
+/// Conductors that run on from one part to the next of its kind hang on one trunk as a daisy chain: its branches stand in the order of the chain, so that each stretch of the trunk is the one
+/// conductor whose label it bears. A branch changes its place with all that hangs on it, if that costs no crossing and hardly any length.
+/// </summary>
+internal sealed class Chains
+{
+    private const double Longer = 16;
+
+    /// <summary>A conductor between two branches, as strands.</summary>
+    private readonly record struct Link(int A, int B, SeenIn Seen);
+
+    private readonly Lattice lattice;
+    private readonly Netlist netlist;
+    private readonly StrandOrder order;
+    private readonly TrunkLengths lengths;
+    private readonly Dictionary<int, int> strandOfTap;
+
+    private Chains(Lattice lattice, Netlist netlist, StrandOrder order, TrunkLengths lengths)
+    {
+        (this.lattice, this.netlist, this.order, this.lengths) = (lattice, netlist, order, lengths);
+        strandOfTap = lattice.Ways.ToDictionary(w => w.Tap, w => order.StrandOf[w.Steps.IsEmpty ? w.Seat : w.Steps[^1].Seat]);
+    }
+
+    /// <summary>Puts the branches of each trunk into the order of its conductors where that costs nothing.</summary>
+    public static void InOrder(Lattice lattice, Netlist netlist, StrandOrder order, TrunkLengths lengths)
+    {
+        var chains = new Chains(lattice, netlist, order, lengths);
+        foreach (var trunk in lattice.Pieces.Where(p => p.IsTrunk && p.Tops.Length + p.Bottoms.Length > 3)) chains.Sort(trunk);
+    }
+
+    private void Sort(Piece trunk)
+    {
+        // A chain along one side of the trunk: on the other stands what feeds it.
+        var tapOf = trunk.Net.Taps.SelectMany(t => netlist.Taps[t].Ends.Select(e => (e, t))).ToDictionary(p => p.e, p => p.t);
+        var atTop = trunk.Tops.Select(e => order.StrandOf[e.Seat]).ToHashSet();
+        Link[] links =
+        [
+            .. from line in trunk.Net.Lines
+               where tapOf.ContainsKey(new(line, true)) && tapOf.ContainsKey(new(line, false))
+               let a = tapOf[new(line, true)]
+               let b = tapOf[new(line, false)]
+               where strandOfTap[a] != strandOfTap[b] && atTop.Contains(strandOfTap[a]) == atTop.Contains(strandOfTap[b]) && ShapeOf(a) is { Length: > 0 } shape && shape == ShapeOf(b)
+               select new Link(strandOfTap[a], strandOfTap[b], netlist.Lines[line].Seen),
+        ];
+        if (links.Length < 2 || Detours(links) == 0) return;
+        int[] group = Groups(trunk);
+        int[] branches = [.. links.SelectMany(l => new[] { l.A, l.B }).Select(s => group[s]).Distinct()];
+        if (branches.Length < 2) return;
+        for (bool better = true; better && Detours(links) > 0;)
+        {
+            better = false;
+            foreach (int moved in branches)
+                foreach (int beside in branches.Where(b => b != moved))
+                    better |= Try(moved, beside, true, group, links) || Try(moved, beside, false, group, links);
+        }
+    }
+
+    private string ShapeOf(int tap) => netlist.StandOf(netlist.Taps[tap]) is >= 0 and var stand ? netlist.Stands[stand].Shape : "";
+
+    // How many branches the conductors of a view pass that they do not end at.
+    private int Detours(Link[] links)
+    {
+        int detours = 0;
+        foreach (var view in Extents.Views)
+        {
+            Link[] shown = [.. links.Where(l => (l.Seen & view) != 0)];
+            int[] along = [.. shown.SelectMany(l => new[] { l.A, l.B }).Distinct().OrderBy(order.PlaceOf)];
+            detours += shown.Sum(l => Math.Abs(Array.IndexOf(along, l.A) - Array.IndexOf(along, l.B)) - 1);
+        }
+        return detours;
+    }
+
+    private bool Try(int moved, int beside, bool isAfter, int[] group, Link[] links)
+    {
+        var before = order.Save();
+        int detours = Detours(links);
+        double length = lengths.Total();
+        var ids = order.Current().Where(s => group[s] != moved).ToList();
+        int at = isAfter ? ids.FindLastIndex(s => group[s] == beside) + 1 : ids.FindIndex(s => group[s] == beside);
+        ids.InsertRange(at, order.Current().Where(s => group[s] == moved));
+        order.Rearrange([.. ids]);
+        if (order.Crossings <= before.Crossings && Detours(links) < detours && lengths.Total() <= length + Longer) return true;
+        order.Restore(before);
+        return false;
+    }
+
+    // What hangs together once the trunk is taken away.
+    private int[] Groups(Piece trunk)
+    {
+        var sets = new DisjointSets(order.Length);
+        foreach (var piece in lattice.Pieces.Where(p => p.Id != trunk.Id))
+        {
+            int[] along = [.. order.StrandsOfPiece[piece.Id]];
+            for (int i = 1; i < along.Length; i++) sets.Join(along[0], along[i]);
+        }
+        return [.. Enumerable.Range(0, order.Length).Select(sets.Find)];
+    }
+}
