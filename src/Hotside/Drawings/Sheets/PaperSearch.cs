@@ -9,6 +9,10 @@ namespace Hotside.Drawings.Sheets;
 /// <summary>Looks for a way to draw circuits on a paper at full size: type never shrinks.</summary>
 internal sealed class PaperSearch
 {
+    // Where a little of the width is missing, texts stand a module from what comes next.
+    private const double LittleMissing = 0.1;
+    private const int CloseBoxes = 1;
+
     // Narrow relays save no more of the width than this, and loads higher up no more of the height.
     private const double MostSaved = 0.25;
 
@@ -80,15 +84,18 @@ internal sealed class PaperSearch
         foreach (var candidate in styles.TakeWhile(_ => !isHopeless).Select(c => c.Value).Where(c => tried.Add(c.Arrangement)))
         {
             if (FurnitureOn(paper, candidate.Plan) is not { } furniture) return null;
-            foreach (var options in Spacings)
+            bool isNarrow = false;
+            foreach (var options in Spacings.Concat(Spacings.Select(s => s with { BoxToBox = CloseBoxes })))
             {
+                // Closer rows make nothing narrower, and closer columns nothing lower.
+                if (isNarrow != (options.BoxToBox == CloseBoxes)) continue;
                 Sheet natural = new(request, furniture, candidate.Plan, candidate.Arrangement.At(options, cancel), standing);
                 var rooms = natural.Rooms;
                 if (rooms.Hold) return natural with { Layout = Stretched(natural, candidate, options) };
                 double height = rooms.SpareHeight + Closer(natural, options);
                 isHopeless = rooms.SpareWidth < -MostSaved * furniture.Room.Width || height < -MostSaved * furniture.Room.Height;
-                // Closer rows make nothing narrower.
-                if (rooms.SpareWidth < 0 || height < 0) break;
+                if (height < 0 || rooms.SpareWidth < -LittleMissing * furniture.Room.Width || (isNarrow && rooms.SpareWidth < 0)) break;
+                isNarrow |= rooms.SpareWidth < 0;
             }
         }
         return null;
