@@ -154,8 +154,8 @@ internal sealed class Arrangement
             int missing = failed.Length + leads.Length;
             if (best is null || missing < best.Value.Missing)
                 best = (layout with { Boxes = boxes, Labels = labels, SharedLabels = shared, Memory = Recollection.Remembered(netlist, rows, blocks, [.. Ordered.Select(o => o.Order.Places)], layout, levels, asked, options, apart) }, missing, attempt);
-            // Room that helps no label would be a hole in the drawing.
-            if (missing == 0 || attempt == MostGrowth || (!atPins && attempt > Math.Max(best.Value.Attempt, Sharing) + GrowthInVain)) return best.Value.Layout;
+            // Room that helps no label would be a hole in the drawing; where things stood they should not be moved for want of a label.
+            if (missing == 0 || attempt == MostGrowth || (!atPins && memory is null && attempt > Math.Max(best.Value.Attempt, Sharing) + GrowthInVain)) return best.Value.Layout;
             if (failed.IsEmpty) continue;
             // Labels come before branches that meet close to their pin.
             if (atPins) (atPins, attempt, best) = (false, -1, null);
