@@ -7,7 +7,7 @@ namespace Hotside.Layouts.Passes;
 internal sealed class OrderSearch
 {
     // How long and how far it looks (own choice: measured on the gallery and the bench).
-    private const int Steps = 45_000, LongestRun = 10;
+    private const int Steps = 22_000, LongestRun = 10;
 
     private readonly StrandOrder order;
     private readonly TrunkLengths lengths;
