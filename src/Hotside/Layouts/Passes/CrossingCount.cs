@@ -13,12 +13,12 @@ internal sealed class CrossingCount
     // Larger than any offset inside a stand, so that strands compare before offsets.
     private const int StrandPitch = 4096, OffsetShift = 1024;
 
-    private readonly int[] place, strandOf, offset, indexInChannel, firstOfChannel, crossingsOf;
+    private readonly int[] place, strandOf, offset, channel, indexInChannel, firstOfChannel, crossingsOf;
     private readonly SeenIn[] seen;
     private readonly int[][] tops, bottoms;
     private readonly bool[] uniform, simple;
     private readonly Rivalry[] rivalries;
-    private byte[] known;
+    private readonly byte[] known;
 
     /// <summary>Two pieces of one channel, lower number first, and the views in which they can cross.</summary>
     private readonly record struct Rivalry(int A, int B, SeenIn Views);
@@ -39,14 +39,15 @@ internal sealed class CrossingCount
             uniform[piece.Id] = piece.Ends.All(e => e.Seen == piece.Seen);
             simple[piece.Id] = uniform[piece.Id] && piece.Tops.Length == 1 && piece.Bottoms.Length == 1;
         }
+        channel = [.. lattice.Pieces.Select(p => p.Channel)];
         (indexInChannel, firstOfChannel, crossingsOf) = (new int[pieces], new int[pieces], new int[pieces]);
         var rivals = new List<Rivalry>();
-        foreach (var channel in lattice.Pieces.GroupBy(p => p.Channel).Select(g => g.ToArray()))
-            for (int i = 0, first = rivals.Count; i < channel.Length; i++)
+        foreach (var together in lattice.Pieces.GroupBy(p => p.Channel).Select(g => g.ToArray()))
+            for (int i = 0, first = rivals.Count; i < together.Length; i++)
             {
-                (indexInChannel[channel[i].Id], firstOfChannel[channel[i].Id]) = (i, first);
+                (indexInChannel[together[i].Id], firstOfChannel[together[i].Id]) = (i, first);
                 for (int j = 0; j < i; j++)
-                    rivals.Add(new(Math.Min(channel[i].Id, channel[j].Id), Math.Max(channel[i].Id, channel[j].Id), channel[i].Net.Strange(channel[j].Net) & channel[i].Seen & channel[j].Seen));
+                    rivals.Add(new(Math.Min(together[i].Id, together[j].Id), Math.Max(together[i].Id, together[j].Id), together[i].Net.Strange(together[j].Net) & together[i].Seen & together[j].Seen));
             }
         rivalries = [.. rivals];
         known = new byte[rivalries.Length];
@@ -55,11 +56,12 @@ internal sealed class CrossingCount
     /// <summary>The pairs of pieces that cross now.</summary>
     public IEnumerable<(int A, int B)> Crossing => rivalries.Where((_, i) => known[i] > 0).Select(r => (r.A, r.B));
 
-    /// <summary>The number of two pieces of one channel that can cross; below 0 where they cannot.</summary>
+    /// <summary>The number of two pieces that can cross; below 0 where they cannot.</summary>
     public int PairOf(int a, int b)
     {
+        if (a == b || channel[a] != channel[b]) return -1;
         int i = Math.Max(indexInChannel[a], indexInChannel[b]), j = Math.Min(indexInChannel[a], indexInChannel[b]), pair = firstOfChannel[a] + (i * (i - 1) / 2) + j;
-        return a != b && rivalries[pair].Views != 0 ? pair : -1;
+        return rivalries[pair].Views != 0 ? pair : -1;
     }
 
     /// <summary>How many pairs there are: their numbers are below.</summary>

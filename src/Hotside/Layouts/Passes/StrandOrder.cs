@@ -13,7 +13,10 @@ internal sealed class StrandOrder
     private readonly int[] order, place, stamp;
     private readonly ulong[] rows;
     private readonly Meeting?[] meetings;
-    private readonly int[][] topPieces, bottomPieces, pieces;
+    // How far past all that it hangs on a strand is carried in search of a better place (own choice: measured on the bench).
+    private const int Beyond = 4;
+
+    private readonly int[][] topPieces, bottomPieces, pieces, near;
     private readonly (int Piece, bool AtTop)[][] lists;
     private readonly Seated?[] onSeat;
     private (int Pair, int Was)[] log = new (int, int)[64];
@@ -37,6 +40,7 @@ internal sealed class StrandOrder
         (topPieces, bottomPieces) = (Hanging(p => p.Tops), Hanging(p => p.Bottoms));
         StrandsOfPiece = [.. lattice.Pieces.Select(p => p.Ends.Select(e => StrandOf[e.Seat]).Distinct().ToImmutableArray())];
         (pieces, lists) = OnStrands();
+        near = [.. pieces.Select((on, strand) => on.SelectMany(p => StrandsOfPiece[p]).Distinct().Where(s => s != strand).ToArray())];
         for (int i = 0; i < order.Length; i++) place[order[i]] = i;
         count = new(lattice, StrandOf, place);
         stamp = new int[count.Pairs];
@@ -107,21 +111,23 @@ internal sealed class StrandOrder
     }
 
     /// <summary>
-    /// Carries a strand past all others and leaves it where the count is least, at its old place when none is better. Where none of its conductors
-    /// cross there is nothing to gain, and once none would there is no more.
+    /// Carries a strand to and fro over the places of what it hangs on, and leaves it where the count is least, at its old place when none is better.
+    /// Where none of its conductors cross there is nothing to gain, and once none would there is no more.
     /// </summary>
     public void Sift(int strand)
     {
         int gain = 0;
         foreach (int piece in pieces[strand]) gain += count.CrossingsOf(piece);
         if (gain == 0) return;
-        int home = place[strand], best = home, change = 0, least = 0, kept = 0;
+        int home = place[strand], best = home, change = 0, least = 0, kept = 0, from = home, to = home;
+        foreach (int other in near[strand]) (from, to) = (Math.Min(from, place[other]), Math.Max(to, place[other]));
+        (from, to) = (Math.Max(from - Beyond, 0), Math.Min(to + Beyond, Length - 1));
         logged = 0;
-        for (int i = home; i < Length - 1 && least > -gain; i++)
+        for (int i = home; i < to && least > -gain; i++)
             if ((change += Exchanged(i)) < least) (least, best) = (change, i + 1);
         Return(strand, home, 0);
         change = 0;
-        for (int i = home; i > 0 && least > -gain; i--)
+        for (int i = home; i > from && least > -gain; i--)
             if ((change += Exchanged(i - 1)) < least) (least, best, kept) = (change, i - 1, logged);
         Return(strand, Math.Min(best, home), kept);
         for (int i = home; i < best; i++) Exchanged(i);
