@@ -79,9 +79,9 @@ internal sealed class NetworkSimplex
         private readonly int[] incident, firstIncident;
         private readonly List<int>[] branches;
         private readonly bool[] inTree;
-        private readonly int[] parent, parentEdge, depth, mark, subtree;
+        private readonly int[] parent, parentEdge, first, last, postorder, stack, next;
         private readonly long[] cut;
-        private int cursor, tick, below;
+        private int cursor;
 
         public Tree(Constraint[] edges, int[] start)
         {
@@ -91,7 +91,8 @@ internal sealed class NetworkSimplex
             branches = Lists(count);
             (incident, firstIncident) = Incidence(edges, count);
             (inTree, cut) = (new bool[edges.Length], new long[edges.Length]);
-            (parent, parentEdge, depth, mark, subtree) = (new int[count], new int[count], new int[count], new int[count], new int[count]);
+            (parent, parentEdge, first) = (new int[count], new int[count], new int[count]);
+            (last, postorder, stack, next) = (new int[count], new int[count], new int[count], new int[count]);
         }
 
         // The constraints at each variable, one after the other in one array.
@@ -121,8 +122,8 @@ internal sealed class NetworkSimplex
         {
             GrowTightTree();
             int root = Values.Length - 1;
-            (parent[root], parentEdge[root]) = (-1, -1);
-            Walk(root);
+            (parent[root], parentEdge[root], first[root]) = (-1, -1, 1);
+            Number(root);
             CutValues();
             for (int pivots = 0; pivots < PivotLimit; pivots++)
             {
@@ -181,22 +182,26 @@ internal sealed class NetworkSimplex
             branches[edges[e].To].Add(e);
         }
 
-        /// <summary>What hangs below a variable, itself first, and how deep; all is marked with the present tick.</summary>
-        private void Walk(int top)
+        /// <summary>Postorder numbers: a variable's subtree is the numbers from its first to its last. What hangs elsewhere keeps its own.</summary>
+        private void Number(int top)
         {
-            tick++;
-            below = 0;
-            (subtree[below++], mark[top]) = (top, tick);
-            for (int k = 0; k < below; k++)
+            int depth = 0, number = first[top];
+            (stack[0], next[top]) = (top, 0);
+            while (depth >= 0)
             {
-                int at = subtree[k];
-                foreach (int e in branches[at])
+                int at = stack[depth];
+                if (next[at] == branches[at].Count)
                 {
-                    if (e == parentEdge[at]) continue;
-                    int child = Other(e, at);
-                    (parent[child], parentEdge[child], depth[child], mark[child]) = (at, e, depth[at] + 1, tick);
-                    subtree[below++] = child;
+                    postorder[number - 1] = at;
+                    last[at] = number++;
+                    depth--;
+                    continue;
                 }
+                int e = branches[at][next[at]++];
+                if (e == parentEdge[at]) continue;
+                int child = Other(e, at);
+                (parent[child], parentEdge[child], first[child], next[child]) = (at, e, number, 0);
+                stack[++depth] = child;
             }
         }
 
@@ -209,9 +214,9 @@ internal sealed class NetworkSimplex
                 sum[edge.From] += edge.Weight;
                 sum[edge.To] -= edge.Weight;
             }
-            for (int k = below - 1; k > 0; k--)
+            for (int k = 0; k < Values.Length - 1; k++)
             {
-                int at = subtree[k], e = parentEdge[at];
+                int at = postorder[k], e = parentEdge[at];
                 sum[parent[at]] += sum[at];
                 cut[e] = edges[e].From == at ? sum[at] : -sum[at];
             }
@@ -221,14 +226,13 @@ internal sealed class NetworkSimplex
         private int Leaving()
         {
             const int handful = 20;
-            int leaving = -1, found = 0, root = Values.Length - 1;
-            long worst = 0;
-            for (int k = 0; k < root && found <= handful; k++)
+            int leaving = -1, found = 0;
+            for (int k = 0; k < Values.Length - 1 && found <= handful; k++)
             {
-                int e = parentEdge[cursor];
-                cursor = cursor + 1 >= root ? 0 : cursor + 1;
-                if (cut[e] >= worst) continue;
-                (leaving, worst) = (e, cut[e]);
+                int e = parentEdge[postorder[cursor]];
+                cursor = cursor + 1 >= Values.Length - 1 ? 0 : cursor + 1;
+                if (cut[e] >= (leaving < 0 ? 0 : cut[leaving])) continue;
+                leaving = e;
                 found++;
             }
             return leaving;
@@ -238,34 +242,34 @@ internal sealed class NetworkSimplex
         {
             int child = parentEdge[edges[leaving].From] == leaving ? edges[leaving].From : edges[leaving].To;
             bool childIsFrom = child == edges[leaving].From;
-            Walk(child);
-            int entering = Entering(childIsFrom);
+            int entering = Entering(child, childIsFrom);
             if (entering < 0) return false;
             int shift = childIsFrom ? -Slack(entering) : Slack(entering);
-            for (int k = 0; shift != 0 && k < below; k++) Values[subtree[k]] += shift;
+            for (int k = first[child]; shift != 0 && k <= last[child]; k++) Values[postorder[k - 1]] += shift;
             long value = cut[leaving];
-            Update(edges[entering].From, edges[entering].To, value);
+            int top = Update(edges[entering].From, edges[entering].To, value, true);
+            Update(edges[entering].To, edges[entering].From, value, false);
             (cut[entering], cut[leaving], inTree[leaving]) = (-value, 0, false);
             branches[edges[leaving].From].Remove(leaving);
             branches[edges[leaving].To].Remove(leaving);
             AddBranch(entering);
-            int inner = childIsFrom ? edges[entering].To : edges[entering].From, outer = Other(entering, inner);
-            (parent[inner], parentEdge[inner], depth[inner]) = (outer, entering, depth[outer] + 1);
-            Walk(inner);
+            Number(top);
             return true;
         }
 
         /// <summary>The tightest constraint that holds the child's subtree back from moving the way the leaving branch pulls.</summary>
-        private int Entering(bool childIsFrom)
+        private int Entering(int child, bool childIsFrom)
         {
-            int entering = -1, least = int.MaxValue;
-            for (int k = 0; k < below; k++)
+            int entering = -1, least = int.MaxValue, from = first[child], to = last[child];
+            for (int k = from; k <= to; k++)
             {
-                int inside = subtree[k];
+                int inside = postorder[k - 1];
                 foreach (int e in At(inside))
                 {
                     ref readonly var edge = ref edges[e];
-                    if (childIsFrom != (edge.To == inside) || mark[childIsFrom ? edge.From : edge.To] == tick) continue;
+                    if (childIsFrom != (edge.To == inside)) continue;
+                    int outside = childIsFrom ? last[edge.From] : last[edge.To];
+                    if (outside >= from && outside <= to) continue;
                     int slack = Values[edge.To] - Values[edge.From] - edge.Length;
                     if (slack >= least || inTree[e]) continue;
                     (entering, least) = (e, slack);
@@ -275,20 +279,16 @@ internal sealed class NetworkSimplex
             return entering;
         }
 
-        // Along both ends' ways to where they meet.
-        private void Update(int from, int to, long value)
+        // Up to where both ends of the new branch hang; returns that.
+        private int Update(int at, int until, long value, bool down)
         {
-            while (from != to)
-                if (depth[from] >= depth[to])
-                {
-                    cut[parentEdge[from]] += from == edges[parentEdge[from]].From ? value : -value;
-                    from = parent[from];
-                }
-                else
-                {
-                    cut[parentEdge[to]] += to == edges[parentEdge[to]].From ? -value : value;
-                    to = parent[to];
-                }
+            while (!(first[at] <= last[until] && last[until] <= last[at]))
+            {
+                int e = parentEdge[at];
+                cut[e] += (at == edges[e].From) == down ? value : -value;
+                at = parent[at];
+            }
+            return at;
         }
     }
 }

@@ -7,7 +7,7 @@ namespace Hotside.Layouts.Passes;
 internal sealed class OrderSearch
 {
     // How long and how far it looks (own choice: measured on the gallery and the bench).
-    private const int Steps = 15_000, LongestRun = 10, Patience = 20, Many = 40;
+    private const int Steps = 12_000, MostShares = 3, LongestRun = 10, Patience = 20;
 
     private readonly StrandOrder order;
     private readonly TrunkLengths lengths;
@@ -37,11 +37,11 @@ internal sealed class OrderSearch
         var (best, length) = (order.Save(), lengths.Total());
         // A large order needs more than its share: what is kicked must find its way past more strands.
         double size = order.Length / 40.0;
-        long end = order.Steps + (long)(Steps * Math.Min(8, 0.2 + (size * (1 + size))));
+        long end = order.Steps + (long)(Steps * Math.Min(MostShares, 0.2 + (size * (1 + size))));
         // A small one has seen all that there is to see soon.
         int patience = Math.Min(Patience * order.Length, 40 + (24_000 / Math.Max(10, order.Length)));
         // To sift all is dear where there are many: then only what is better already is worth it.
-        int near = order.Length < Many ? 1 : -1;
+        int near = order.Length < StrandOrder.Many ? 1 : -1;
         (int A, int B)[] crossing = [.. order.Crossing()];
         for (int stale = 0; order.Steps < end && best.Crossings > 0 && stale < patience; stale++)
         {

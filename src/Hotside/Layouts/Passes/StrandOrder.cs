@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Hotside.Symbols;
 
 namespace Hotside.Layouts.Passes;
 
@@ -13,10 +14,14 @@ internal sealed class StrandOrder
     private readonly int[] order, place, stamp;
     private readonly ulong[] rows;
     private readonly Meeting?[] meetings;
+    /// <summary>From so many strands on, where a strand may go is looked for near what it hangs on only.</summary>
+    public const int Many = 60;
+
     // How far past all that it hangs on a strand is carried in search of a better place (own choice: measured on the bench).
     private const int Beyond = 4;
 
-    private readonly int[][] topPieces, bottomPieces, pieces, near;
+    private readonly int[][] pieces, near;
+    private readonly OnStrand[][] ends;
     private readonly (int Piece, bool AtTop)[][] lists;
     private readonly Seated?[] onSeat;
     private (int Pair, int Was)[] log = new (int, int)[64];
@@ -37,7 +42,10 @@ internal sealed class StrandOrder
                 rows[strand.Id] |= (ulong)lattice.Seats[seat].Seen << (2 * lattice.Seats[seat].Row);
                 StrandOf[seat] = strand.Id;
             }
-        (topPieces, bottomPieces) = (Hanging(p => p.Tops), Hanging(p => p.Bottoms));
+        ends = [.. lattice.Pieces.SelectMany(p => p.Tops.Select(e => new OnStrand(StrandOf[e.Seat], p.Channel, true, e.Seen, p.Id)).Concat(p.Bottoms.Select(e => new OnStrand(StrandOf[e.Seat], p.Channel + 1, false, e.Seen, p.Id))))
+            .GroupBy(e => e.Strand).ToDictionary(g => g.Key, g => g.Distinct().ToArray()) is var on ? strands.Select(t => on.GetValueOrDefault(t.Id, [])) : []];
+        // An end on a rail that stands in another's column has no seat in its row, but crosses like any.
+        foreach (var end in ends.SelectMany(e => e)) rows[end.Strand] |= (ulong)end.Seen << (2 * end.Row);
         StrandsOfPiece = [.. lattice.Pieces.Select(p => p.Ends.Select(e => StrandOf[e.Seat]).Distinct().ToImmutableArray())];
         (pieces, lists) = OnStrands();
         near = [.. pieces.Select((on, strand) => on.SelectMany(p => StrandsOfPiece[p]).Distinct().Where(s => s != strand).ToArray())];
@@ -111,7 +119,7 @@ internal sealed class StrandOrder
     }
 
     /// <summary>
-    /// Carries a strand to and fro over the places of what it hangs on, and leaves it where the count is least, at its old place when none is better.
+    /// Carries a strand past all others, or past those near what it hangs on, and leaves it where the count is least, at its old place when none is better.
     /// Where none of its conductors cross there is nothing to gain, and once none would there is no more.
     /// </summary>
     public void Sift(int strand)
@@ -121,7 +129,7 @@ internal sealed class StrandOrder
         if (gain == 0) return;
         int home = place[strand], best = home, change = 0, least = 0, kept = 0, from = home, to = home;
         foreach (int other in near[strand]) (from, to) = (Math.Min(from, place[other]), Math.Max(to, place[other]));
-        (from, to) = (Math.Max(from - Beyond, 0), Math.Min(to + Beyond, Length - 1));
+        (from, to) = Length < Many ? (0, Length - 1) : (Math.Max(from - Beyond, 0), Math.Min(to + Beyond, Length - 1));
         logged = 0;
         for (int i = home; i < to && least > -gain; i++)
             if ((change += Exchanged(i)) < least) (least, best) = (change, i + 1);
@@ -175,17 +183,11 @@ internal sealed class StrandOrder
         foreach (var (piece, atTop) in lists[strand]) count.Sort(piece, atTop);
     }
 
-    private int[][] Hanging(Func<Piece, ImmutableArray<End>> side)
-    {
-        var on = lattice.Pieces.SelectMany(p => side(p).Where(e => !e.Implied).Select(e => (e.Seat, p.Id))).ToLookup(t => t.Seat, t => t.Id);
-        return [.. lattice.Seats.Select(s => on[s.Id].Distinct().ToArray())];
-    }
-
-    // The pieces and the lists of ends that a strand shares with others: what a move of it can change.
+    // The pieces that end on a strand, and the lists of ends that it shares with others: what a move of it can change.
     private (int[][] Pieces, (int Piece, bool AtTop)[][] Lists) OnStrands()
     {
         var on = Strands.Select(_ => (Pieces: new List<int>(), Lists: new List<(int, bool)>())).ToArray();
-        foreach (var piece in lattice.Pieces.Where(p => StrandsOfPiece[p.Id].Length > 1))
+        foreach (var piece in lattice.Pieces)
         {
             foreach (int strand in StrandsOfPiece[piece.Id]) on[strand].Pieces.Add(piece.Id);
             foreach (bool atTop in new[] { true, false })
@@ -200,25 +202,16 @@ internal sealed class StrandOrder
     {
         var pairs = new List<int>();
         tick++;
-        foreach (int seat in Strands[left].Seats)
-            foreach (int other in Strands[right].Seats)
-            {
-                if (lattice.Seats[other].Row != lattice.Seats[seat].Row || (lattice.Seats[seat].Seen & lattice.Seats[other].Seen) == 0) continue;
-                AddRivals(topPieces[seat], topPieces[other], pairs);
-                AddRivals(bottomPieces[seat], bottomPieces[other], pairs);
-            }
-        return pairs.Count == 0 ? Meeting.None : new([.. pairs], [.. lists[left].Intersect(lists[right])]);
-    }
-
-    private void AddRivals(int[] left, int[] right, List<int> pairs)
-    {
-        foreach (int a in left)
-            foreach (int b in right)
-                if (count.PairOf(a, b) is >= 0 and var pair && stamp[pair] != tick && (StrandsOfPiece[a].Length > 1 || StrandsOfPiece[b].Length > 1))
+        foreach (var a in ends[left])
+            foreach (var b in ends[right])
+                if (a.Row == b.Row && a.AtTop == b.AtTop && (a.Seen & b.Seen) != 0 && count.PairOf(a.Piece, b.Piece) is >= 0 and var pair && stamp[pair] != tick
+                    && (StrandsOfPiece[a.Piece].Length > 1 || StrandsOfPiece[b.Piece].Length > 1))
                 {
                     stamp[pair] = tick;
                     pairs.Add(pair);
                 }
+        (int, bool)[] shared = [.. lists[left].Intersect(lists[right])];
+        return pairs.Count == 0 && shared.Length == 0 ? Meeting.None : new([.. pairs], shared);
     }
 
     // What a seat that faces otherwise can change: its own ends only, among each other.
@@ -232,6 +225,8 @@ internal sealed class StrandOrder
 
     /// <summary>An order to come back to.</summary>
     public sealed record State(int[] Ids, (byte[] Known, int[] CrossingsOf) Known, int Crossings);
+
+    private readonly record struct OnStrand(int Strand, int Row, bool AtTop, SeenIn Seen, int Piece);
 
     private sealed record Seated((int End, int Given)[] Ends, int[] Pairs, (int Piece, bool AtTop)[] Lists);
 
