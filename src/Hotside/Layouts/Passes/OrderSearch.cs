@@ -7,7 +7,8 @@ namespace Hotside.Layouts.Passes;
 internal sealed class OrderSearch
 {
     // How long and how far it looks (own choice: measured on the gallery and the bench).
-    private const int Steps = 12_000, MostShares = 3, LongestRun = 10, Patience = 20;
+    private const int Steps = 15_000, LongestRun = 10, Patience = 20;
+    private const double MostShares = 2.4;
 
     private readonly StrandOrder order;
     private readonly TrunkLengths lengths;
