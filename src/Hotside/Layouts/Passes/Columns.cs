@@ -12,7 +12,7 @@ internal sealed record ColumnPlan(ImmutableArray<int> X, ImmutableArray<int> Lev
 /// </summary>
 internal sealed class Columns
 {
-    private const int Straight = 400, AsItStood = 300, Tries = 60, WorkPerTry = 3000, LongestForced = 40, MostTurns = 3, Slip = 2;
+    private const int Straight = 400, AsItStood = 300, Tries = 60, WorkPerTry = 4500, LongestForced = 40, MostTurns = 3, Slip = 2;
 
     // Two signs of the chassis side by side do not touch.
     private const int ChassisSigns = 3;
@@ -105,6 +105,7 @@ internal sealed class Columns
                 if (pull.Distance(best.X) == 0) continue;
                 int old = pull.Factor;
                 pull.Factor = Straight;
+                last = best.X;
                 if (Settle() is { } straight && straight.Cost < best.Cost - 1e-9)
                 {
                     (best, better) = (straight, true);

@@ -76,7 +76,8 @@ internal sealed class NetworkSimplex
     {
         private const int PivotLimit = 20_000;
         private readonly Constraint[] edges;
-        private readonly List<int>[] incident, branches;
+        private readonly int[] incident, firstIncident;
+        private readonly List<int>[] branches;
         private readonly bool[] inTree;
         private readonly int[] parent, parentEdge, first, last, postorder, stack, next;
         private readonly long[] cut;
@@ -87,23 +88,42 @@ internal sealed class NetworkSimplex
             this.edges = edges;
             Values = start;
             int count = start.Length;
-            (incident, branches) = (Lists(count), Lists(count));
+            branches = Lists(count);
+            (incident, firstIncident) = Incidence(edges, count);
             (inTree, cut) = (new bool[edges.Length], new long[edges.Length]);
             (parent, parentEdge, first) = (new int[count], new int[count], new int[count]);
             (last, postorder, stack, next) = (new int[count], new int[count], new int[count], new int[count]);
+        }
+
+        // The constraints at each variable, one after the other in one array.
+        private static (int[] Incident, int[] First) Incidence(Constraint[] edges, int count)
+        {
+            int[] first = new int[count + 1], incident = new int[2 * edges.Length];
+            foreach (var edge in edges)
+            {
+                first[edge.From + 1]++;
+                first[edge.To + 1]++;
+            }
+            for (int i = 0; i < count; i++) first[i + 1] += first[i];
+            int[] next = first[..count];
             for (int e = 0; e < edges.Length; e++)
             {
-                incident[edges[e].From].Add(e);
-                incident[edges[e].To].Add(e);
+                incident[next[edges[e].From]++] = e;
+                incident[next[edges[e].To]++] = e;
             }
+            return (incident, first);
         }
+
+        private ReadOnlySpan<int> At(int variable) => incident.AsSpan(firstIncident[variable]..firstIncident[variable + 1]);
 
         public int[] Values { get; }
 
         public void Optimise()
         {
             GrowTightTree();
-            Number();
+            int root = Values.Length - 1;
+            (parent[root], parentEdge[root], first[root]) = (-1, -1, 1);
+            Number(root);
             CutValues();
             for (int pivots = 0; pivots < PivotLimit; pivots++)
             {
@@ -124,7 +144,7 @@ internal sealed class NetworkSimplex
             for (int scanned = 0; ;)
             {
                 for (; scanned < members.Count; scanned++)
-                    foreach (int e in incident[members[scanned]])
+                    foreach (int e in At(members[scanned]))
                         if (!reached[Other(e, members[scanned])] && Slack(e) == 0) Reach(e, Other(e, members[scanned]));
                 if (members.Count == Values.Length) return;
                 int nearest = Nearest(members, reached);
@@ -146,7 +166,7 @@ internal sealed class NetworkSimplex
         {
             int nearest = -1, least = int.MaxValue;
             foreach (int member in members)
-                foreach (int e in incident[member])
+                foreach (int e in At(member))
                     if (!reached[Other(e, member)] && Slack(e) < least)
                     {
                         (nearest, least) = (e, Slack(e));
@@ -162,11 +182,11 @@ internal sealed class NetworkSimplex
             branches[edges[e].To].Add(e);
         }
 
-        /// <summary>Postorder numbers: a variable's subtree is the numbers from its first to its last.</summary>
-        private void Number()
+        /// <summary>Postorder numbers: a variable's subtree is the numbers from its first to its last. What hangs elsewhere keeps its own.</summary>
+        private void Number(int top)
         {
-            int root = Values.Length - 1, depth = 0, number = 1;
-            (stack[0], next[root], parent[root], parentEdge[root], first[root]) = (root, 0, -1, -1, 1);
+            int depth = 0, number = first[top];
+            (stack[0], next[top]) = (top, 0);
             while (depth >= 0)
             {
                 int at = stack[depth];
@@ -227,36 +247,40 @@ internal sealed class NetworkSimplex
             int shift = childIsFrom ? -Slack(entering) : Slack(entering);
             for (int k = first[child]; shift != 0 && k <= last[child]; k++) Values[postorder[k - 1]] += shift;
             long value = cut[leaving];
-            Update(edges[entering].From, edges[entering].To, value, true);
+            int top = Update(edges[entering].From, edges[entering].To, value, true);
             Update(edges[entering].To, edges[entering].From, value, false);
             (cut[entering], cut[leaving], inTree[leaving]) = (-value, 0, false);
             branches[edges[leaving].From].Remove(leaving);
             branches[edges[leaving].To].Remove(leaving);
             AddBranch(entering);
-            Number();
+            Number(top);
             return true;
         }
 
         /// <summary>The tightest constraint that holds the child's subtree back from moving the way the leaving branch pulls.</summary>
         private int Entering(int child, bool childIsFrom)
         {
-            int entering = -1, least = int.MaxValue;
-            for (int k = first[child]; k <= last[child]; k++)
+            int entering = -1, least = int.MaxValue, from = first[child], to = last[child];
+            for (int k = from; k <= to; k++)
             {
                 int inside = postorder[k - 1];
-                foreach (int e in incident[inside])
+                foreach (int e in At(inside))
                 {
-                    int outside = Other(e, inside);
-                    if (inTree[e] || (last[outside] >= first[child] && last[outside] <= last[child])) continue;
-                    if (childIsFrom != (edges[e].To == inside) || Slack(e) >= least) continue;
-                    (entering, least) = (e, Slack(e));
+                    ref readonly var edge = ref edges[e];
+                    if (childIsFrom != (edge.To == inside)) continue;
+                    int outside = childIsFrom ? last[edge.From] : last[edge.To];
+                    if (outside >= from && outside <= to) continue;
+                    int slack = Values[edge.To] - Values[edge.From] - edge.Length;
+                    if (slack >= least || inTree[e]) continue;
+                    (entering, least) = (e, slack);
                     if (least == 0) return entering;
                 }
             }
             return entering;
         }
 
-        private void Update(int at, int until, long value, bool down)
+        // Up to where both ends of the new branch hang; returns that.
+        private int Update(int at, int until, long value, bool down)
         {
             while (!(first[at] <= last[until] && last[until] <= last[at]))
             {
@@ -264,6 +288,7 @@ internal sealed class NetworkSimplex
                 cut[e] += (at == edges[e].From) == down ? value : -value;
                 at = parent[at];
             }
+            return at;
         }
     }
 }

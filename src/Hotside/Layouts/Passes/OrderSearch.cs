@@ -7,7 +7,8 @@ namespace Hotside.Layouts.Passes;
 internal sealed class OrderSearch
 {
     // How long and how far it looks (own choice: measured on the gallery and the bench).
-    private const int Steps = 45_000, LongestRun = 10;
+    private const int Steps = 15_000, LongestRun = 10, Patience = 20;
+    private const double MostShares = 2.4;
 
     private readonly StrandOrder order;
     private readonly TrunkLengths lengths;
@@ -37,8 +38,11 @@ internal sealed class OrderSearch
         var (best, length) = (order.Save(), lengths.Total());
         // A large order needs more than its share: what is kicked must find its way past more strands.
         double size = order.Length / 40.0;
-        long end = order.Steps + (long)(Steps * Math.Min(8, 0.2 + (size * (1 + size))));
-        int patience = 40 + (24_000 / Math.Max(10, order.Length));
+        long end = order.Steps + (long)(Steps * Math.Min(MostShares, 0.2 + (size * (1 + size))));
+        // A small one has seen all that there is to see soon.
+        int patience = Math.Min(Patience * order.Length, 40 + (24_000 / Math.Max(10, order.Length)));
+        // To sift all is dear where there are many: then only what is better already is worth it.
+        int near = order.Length < StrandOrder.Many ? 1 : -1;
         (int A, int B)[] crossing = [.. order.Crossing()];
         for (int stale = 0; order.Steps < end && best.Crossings > 0 && stale < patience; stale++)
         {
@@ -47,7 +51,7 @@ internal sealed class OrderSearch
             order.Rearrange(random.Below(2) > 0 && crossing.Length > 0 ? KickedAtCrossing(crossing[random.Below(crossing.Length)], kicked) : KickedAnywhere(kicked));
             foreach (int strand in kicked.ToArray()) kicked.UnionWith(neighbours[strand]);
             Sift([.. inFile.Where(kicked.Contains)], 3);
-            if (order.Crossings <= best.Crossings + 1) Sift(inFile, 3);
+            if (order.Crossings <= best.Crossings + near) Sift(inFile, 3);
             if (order.Crossings > best.Crossings || (order.Crossings == best.Crossings && lengths.Total() >= length)) continue;
             if (order.Crossings < best.Crossings) stale = 0;
             (best, length) = (order.Save(), lengths.Total());
