@@ -133,7 +133,8 @@ internal sealed class Heightening
     // The text blocks of a row that lie over or under a horizontal of the channel keep it away.
     private int Clearance(int channel, int row, int[] half, bool hangs)
     {
-        double needed = hangs && blocks.Any(b => b.Lattice.Pieces.Any(p => p.Channel == channel && p.IsRail)) ? RailName : Strip;
+        // Where things stood a name that finds no room asks for it by itself.
+        double needed = hangs && before is null && blocks.Any(b => b.Lattice.Pieces.Any(p => p.Channel == channel && p.IsRail)) ? RailName : Strip;
         foreach (var (stand, left, right) in TextsOf(row))
         {
             bool crossed = blocks.Any(b => b.Lattice.Pieces.Any(p => p.Channel == channel && p.Spans(b.X) && (p.Seen & netlist.Stands[stand].Seen) != 0
