@@ -1,5 +1,4 @@
 using Hotside.Diagnostics;
-using Hotside.Studies;
 
 namespace Hotside.Checks.Polarity;
 

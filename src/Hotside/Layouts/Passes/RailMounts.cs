@@ -29,6 +29,9 @@ internal static class RailMounts
         var boxes = mounted.Where(m => !m.Box.IsPoint).Select(m => (m.Box, m.Placed)).ToArray();
         while (boxes.FirstOrDefault(b => rise.ContainsKey(b.Box.Id) && boxes.Any(o => o.Box != b.Box && AreClose(b, o))) is { Box: { } close })
             foreach (var (box, _) in boxes.Where(b => (b.Box.ReplacedIn ?? b.Box.Id) == (close.ReplacedIn ?? close.Id))) rise.Remove(box.Id);
+        // Alike parts of a row on one rail stay on one line.
+        foreach (var alike in mounted.Where(m => m.Rail is not null).GroupBy(m => (m.Rail, m.Placed.Y, m.Box.Shape)).Where(g => g.Any(m => !rise.ContainsKey(m.Box.Id))))
+            foreach (var (box, _, _) in alike) rise.Remove(box.Id);
         return rise.Count == 0 ? layout : layout with
         {
             Boxes = [.. layout.Boxes.Select(b => rise.TryGetValue(b.Id, out int up) ? b with { Y = b.Y - up, TextY = b.TextY - up } : b)],
