@@ -8,6 +8,9 @@ internal static class PartLook
 {
     private const double LargestRing = 3;
 
+    // Two dashes and the gap between them.
+    private static readonly double SmallestDashed = (2 * Dash.Going.On) + Dash.Going.Off;
+
     /// <summary>The colour of a state.</summary>
     public static ColourRole ColourOf(PartStyle state) => state switch
     {
@@ -24,14 +27,16 @@ internal static class PartLook
     {
         ColourRole fill = shape.Fill == ColourRole.PartInk ? ColourOf(state) : shape.Fill;
         Pen? pen = shape.Pen is { Colour: ColourRole.PartInk } own ? Dressed(own, state) : shape.Pen;
-        // A ring would lose its shape, and the wire its end.
-        if (pen is not null && shape is CircleShape { Radius: <= LargestRing }) pen = pen with { Dash = default };
+        // A ring would lose its shape, and the wire its end; so would any small stroke.
+        if (pen is not null && (shape is CircleShape { Radius: <= LargestRing } || IsSmall(shape.Bounds))) pen = pen with { Dash = default };
         if (shape is TextShape text) return [text with { Colour = fill, Fill = fill }];
         // What goes is dashed run by run, so that corners are ink.
         if (pen is { Dash: var dash } && dash == Dash.Going && CornersOf(shape) is { } corners)
             return [.. fill == ColourRole.None ? [] : new[] { shape with { Pen = null, Fill = fill } }, .. DashedLine.Of(corners, pen)];
         return [shape with { Pen = pen, Fill = fill }];
     }
+
+    private static bool IsSmall(Box bounds) => Math.Max(bounds.Right - bounds.Left, bounds.Bottom - bounds.Top) < SmallestDashed;
 
     private static Pen Dressed(Pen pen, PartStyle state)
     {

@@ -30,16 +30,17 @@ internal static class BoxFrame
         s.Rectangle(0, 0, boxWidth, boxHeight, 0.2);
         double high = top.IsEmpty ? 0 : band, low = bottom.IsEmpty ? 0 : band;
         middle?.Invoke(s, leftMarks + ((boxWidth - leftMarks - rightMarks) / 2), high + ((boxHeight - high - low) / 2));
-        Row(s, top, 0, step, SymbolSide.Top);
-        Row(s, bottom, boxHeight, step, SymbolSide.Bottom);
+        // Where fewer pins are above than below they stand over the first: what leads on from a feed runs straight through.
+        int first = (boxWidth - ((columns - 1) * step)) / 2;
+        Row(s, top, first, 0, step, SymbolSide.Top);
+        Row(s, bottom, first, boxHeight, step, SymbolSide.Bottom);
         Column(s, left, 0, rowStep, SymbolSide.Left);
         Column(s, right, boxWidth, rowStep, SymbolSide.Right);
         return s.Done(name);
     }
 
-    private static void Row(SymbolSketch s, ImmutableArray<SymbolTerminal> terminals, int y, int step, SymbolSide side)
+    private static void Row(SymbolSketch s, ImmutableArray<SymbolTerminal> terminals, int first, int y, int step, SymbolSide side)
     {
-        int first = (s.Width - ((terminals.Length - 1) * step)) / 2;
         for (int i = 0; i < terminals.Length; i++)
             s.Stud(terminals[i], first + (i * step), y, side);
     }
