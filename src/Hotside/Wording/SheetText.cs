@@ -76,11 +76,16 @@ internal static class SheetText
     }
 
     /// <summary>How an overlay is read, and what its symbols cannot show: which way round a source stood before.</summary>
-    public static string OverlayNote(Alteration alteration, Vocabulary words)
+    /// <param name="alteration">The alteration.</param>
+    /// <param name="goes">Whether something goes.</param>
+    /// <param name="lay">Whether the place where a moved wire lay is shown.</param>
+    /// <param name="words">Whose words.</param>
+    public static string OverlayNote(Alteration alteration, bool goes, bool lay, Vocabulary words)
     {
         var turned = alteration.After.Sources.Where(s => alteration.Before.Sources.Any(b => b.Part.Id == s.Part.Id && b.PlusIsFeed != s.PlusIsFeed));
         var notes = turned.Select(s => $"{s.Part.Id}: its {Pole(s)} pole goes to {Return(alteration.After, words)}; before, its {(s.PlusIsFeed ? "plus" : "minus")} pole was on {Return(alteration.Before, words)}.");
-        return string.Join(" ", notes.Prepend("All is drawn as it will be; what goes is dashed, where a moved wire lay is dotted."));
+        string[] styles = [.. goes ? ["what goes is dashed"] : Array.Empty<string>(), .. lay ? ["where a moved wire lay is dotted"] : Array.Empty<string>()];
+        return string.Join(" ", notes.Prepend("All is drawn as it will be" + (styles.Length > 0 ? "; " + string.Join(", ", styles) : "") + "."));
     }
 
     // The pole on the side of the return.

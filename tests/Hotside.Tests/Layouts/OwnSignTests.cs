@@ -54,7 +54,10 @@ public class OwnSignTests
         }
         // The strap that joins it to the chassis is seen.
         Assert.Contains(tractor.Plan.Input.Wires, w => w.From.Box == "engine" || w.To.Box == "engine");
-        Assert.Contains(LaidOutJob.OfGallery("gauges").Plan.Input.Wires, w => w.Id == "B2.case on engine.1" && w.To.Kind == EndKind.Pin);
+        // One alone stands on its body; two would be joined by a line like a cable.
+        var gauges = LaidOutJob.OfGallery("gauges").Plan.Input.Wires;
+        Assert.Contains(gauges, w => w.Id == "B4.case on tank.1" && w.To.Kind == EndKind.Pin);
+        Assert.All(["B2.case on engine.1", "B3.case on engine.1"], id => Assert.True(gauges.First(w => w.Id == id).NamesSign));
     }
 
     [Fact]

@@ -16,8 +16,9 @@ internal static class Rail
     /// <summary>The line alone; a new one is double, as new conductors are.</summary>
     public static ImmutableArray<Shape> Line(double firstTap, double lastTap, double y, PartStyle style = PartStyle.Kept)
     {
-        var line = Shape.Line(new(StrokeRank.Rail, PartLook.ColourOf(style)), firstTap - Overhang, y, lastTap + Overhang, y);
-        return style == PartStyle.New ? [line, line with { Pen = new(StrokeRank.Thin, ColourRole.Paper) }] : [line];
+        bool isNew = style == PartStyle.New;
+        var line = Shape.Line(new(isNew ? StrokeRank.Change : StrokeRank.Rail, PartLook.ColourOf(style)), firstTap - Overhang, y, lastTap + Overhang, y);
+        return isNew ? [line, line with { Pen = new(StrokeRank.Thin, ColourRole.Paper) }] : [line];
     }
 
     /// <summary>Name, potential and perhaps the triangle of its change; to be placed with its bottom 7 units above the rail.</summary>

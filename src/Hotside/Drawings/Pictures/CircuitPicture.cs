@@ -164,16 +164,18 @@ internal sealed class CircuitPicture
 
     private IEnumerable<SceneGroup> Dots()
     {
-        foreach (var dot in layout.Dots.Where(d => (d.Seen & view) != 0 && overlay?.IsJoint(d) != false))
+        var taps = layout.Rails.Where(r => (r.Seen & view) != 0).SelectMany(r => Taps(r).Distinct().Select(x => (X: x, Rail: r))).ToArray();
+        foreach (var dot in layout.Dots.Where(d => (d.Seen & view) != 0 && overlay?.IsJoint(d) != false && !taps.Any(t => t.X == d.X && t.Rail.Y == d.Y)))
             yield return new(Layer.Dots, [DotAt(dot.X, dot.Y)]) { Classes = ["dot"] };
         // A rail shows each of its taps.
-        foreach (var rail in layout.Rails.Where(r => (r.Seen & view) != 0))
-            foreach (var tap in Taps(rail).Distinct())
-                yield return new(Layer.Dots, [JointDot.At(x + (tap * M), y + (rail.Y * M), ColourRole.Ink)]) { Classes = ["dot"] };
+        foreach (var (at, rail) in taps)
+            yield return new(Layer.Dots, [JointDot.At(x + (at * M), y + (rail.Y * M), ColourOf(rail), onThick: ColourOf(rail) != ColourRole.Ink)]) { Classes = ["dot"] };
         if (Bus is not null)
             foreach (int tap in Ends(EndKind.Chassis).Select(e => e.X).Distinct())
                 yield return new(Layer.Dots, [JointDot.At(x + (tap * M), y + (layout.ChassisY * M), ColourRole.Ink)]) { Classes = ["dot"] };
     }
+
+    private ColourRole ColourOf(PlacedRail rail) => plan.Parts.FirstOrDefault(p => p.Box == (rail.Box ?? plan.FeedRail))?.In(view) is { } part ? PartLook.ColourOf(part.Look) : ColourRole.Ink;
 
     private IEnumerable<int> Taps(PlacedRail rail) =>
         from pair in plan.Input.Wires.Zip(layout.Wires)

@@ -17,6 +17,9 @@ internal sealed class LinePlanner
     /// <summary>Ends the name of a joint that lies at a second place.</summary>
     public const string Again = " (new)";
 
+    /// <summary>Begins the name of the place where a spare ends.</summary>
+    public const string FreeBox = "free ";
+
     private readonly Alteration alteration;
     private readonly Lettering lettering;
     private readonly LineFigures? figures;
@@ -78,7 +81,7 @@ internal sealed class LinePlanner
 
     private void FreeEnd(string conductor, bool isBefore)
     {
-        string box = "free " + conductor;
+        string box = FreeBox + conductor;
         var symbol = SymbolBook.Of("stud", [SymbolTerminal.Of(CircuitEnds.Point, SymbolSide.Any)], new() { Lettering = lettering }) with { Width = 2, Height = 2 };
         symbol = symbol with { Pins = [new(CircuitEnds.Point, 1, 0, SymbolSide.Top)], Shapes = [.. symbol.Shapes.Select(s => s.Shifted(10, 3))] };
         var part = (isBefore ? alteration.Before : alteration.After).Parts[0];

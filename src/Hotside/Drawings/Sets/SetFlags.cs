@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Hotside.Circuits;
 using Hotside.Drawings.Plans;
 using Hotside.Layouts;
 using Hotside.Symbols;
@@ -31,19 +32,22 @@ internal sealed class SetFlags(DrawingPlan plan, IReadOnlyList<Block> sheets, IR
     {
         var wire = wires[cut.Line];
         bool isOut = falls[cut.Line] == cut.KeepsFrom;
-        return new(BoxOf(cut), cut.Line, NameOf(cut.Line, cut.KeepsFrom ? wire.To : wire.From), wire.Seen, null, isOut, isOut)
+        var far = cut.KeepsFrom ? wire.To : wire.From;
+        return new(BoxOf(cut), cut.Line, NameOf(cut.Line, far, plan.Alteration.After) ?? NameOf(cut.Line, far, plan.Alteration.Before) ?? "", wire.Seen, null, isOut, isOut)
         {
+            NameBefore = NameOf(cut.Line, far, plan.Alteration.Before),
             KeepsFrom = cut.KeepsFrom, Partners = other < 0 ? [] : [(other, BoxOf(cut with { KeepsFrom = !cut.KeepsFrom }))],
         };
     }
 
     private static string BoxOf(CutLine cut) => $"flag {cut.Line} {(cut.KeepsFrom ? "from" : "to")}";
 
-    private string NameOf(string line, LayoutEnd far)
+    // The terminals of what is replaced may have other names.
+    private string? NameOf(string line, LayoutEnd far, Circuit circuit)
     {
         string? farPart = parts.GetValueOrDefault(Block.OwnerOf(far.Box))?.PartId;
         if (plan.Lines.First(l => l.Line == line) is not { Conductor: { } id } planned) return farPart ?? "";
-        var circuit = planned.After is not null ? plan.Alteration.After : plan.Alteration.Before;
+        if ((circuit == plan.Alteration.Before ? planned.Before : planned.After) is null) return null;
         return circuit.FindConductor(id) is { } conductor ? SheetFlag.NameOf(conductor, farPart, circuit) : farPart ?? "";
     }
 
@@ -78,7 +82,7 @@ internal sealed class SetFlags(DrawingPlan plan, IReadOnlyList<Block> sheets, IR
     // Nothing stands above the feed, nothing hangs below the return.
     private static bool IsPinAbove(PlannedPart shared, bool isOut) => shared.Role == PlannedRole.FeedRail || (isOut && shared.Role != PlannedRole.ReturnRail);
 
-    private static string RailBox(PlannedPart rail, int sheet) => $"flag {rail.Box} {Circuits.Numbers.Whole(sheet + 1)}";
+    private static string RailBox(PlannedPart rail, int sheet) => $"flag {rail.Box} {Numbers.Whole(sheet + 1)}";
 
     // Which circuits show it on a sheet: those of the lines that end on it there.
     private SeenIn SeenOn(PlannedPart shared, Block sheet) => EndsOn(shared, sheet).Aggregate((SeenIn)0, (all, e) => all | e.Seen);

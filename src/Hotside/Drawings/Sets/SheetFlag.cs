@@ -21,6 +21,9 @@ internal sealed record SheetFlag(string Box, string Of, string Name, SeenIn Seen
     /// <summary>For how many zones it has room.</summary>
     public int Zones { get; init; } = 1;
 
+    /// <summary>What stands before the zone in the before circuit, where that has another name for it.</summary>
+    public string? NameBefore { get; init; }
+
     /// <summary>For a cut line, whether the sheet has its first end.</summary>
     public bool KeepsFrom { get; init; }
 
@@ -28,14 +31,14 @@ internal sealed record SheetFlag(string Box, string Of, string Name, SeenIn Seen
     public ImmutableArray<(int Sheet, string Box)> Partners { get; init; } = [];
 
     /// <summary>What it says with nothing but its zones missing.</summary>
-    public string Text(IEnumerable<string> zones) => string.Join(" ", zones) is { Length: > 0 } all ? $"{Name} · {all}" : Name;
+    public string Text(SeenIn view, IEnumerable<string> zones) => (view == SeenIn.Before ? NameBefore ?? Name : Name) is var name && string.Join(" ", zones) is { Length: > 0 } all ? $"{name} · {all}" : name;
 
     /// <summary>The flag as the views show it.</summary>
     /// <param name="plan">The plan that it is added to.</param>
     /// <param name="text">What it says in a view.</param>
     public PlannedPart Planned(DrawingPlan plan, Func<SeenIn, string> text)
     {
-        string widest = Text(Enumerable.Repeat("88.M88", Zones));
+        string widest = new[] { SeenIn.Before, SeenIn.After }.Select(v => Text(v, Enumerable.Repeat("88.M88", Zones))).MaxBy(t => t.Length)!;
         var part = plan.Alteration.After.Parts.Concat(plan.Alteration.Before.Parts).First();
         PartView? In(SeenIn view) => (Seen & view) == 0 ? null
             : new(part, FlagSymbol.Of(text(view), widest, IsPinAbove, IsOut, plan.Lettering), Piece.Empty, Piece.Empty, PartStyle.Kept, false);

@@ -33,7 +33,7 @@ internal sealed record SheetPart(Block Block, ImmutableArray<SheetFlag> Flags)
         }
         var needed = wires.SelectMany(w => new[] { w.From, w.To }).Where(e => e.Kind == EndKind.Pin).Select(e => Block.OwnerOf(e.Box)).Concat(Block.Parts).ToHashSet(StringComparer.Ordinal);
         var kinds = wires.SelectMany(w => new[] { w.From.Kind, w.To.Kind }).ToHashSet();
-        PlannedPart[] flags = [.. Flags.Select(f => f.Planned(whole, _ => f.Text([])))];
+        PlannedPart[] flags = [.. Flags.Select(f => f.Planned(whole, view => f.Text(view, [])))];
         var seenHere = whole.Parts.ToDictionary(p => p.Box, SeenHere, StringComparer.Ordinal);
         return whole with
         {

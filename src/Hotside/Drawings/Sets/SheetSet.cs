@@ -139,7 +139,7 @@ internal sealed class SheetSet
         var textPaper = papers.FirstOrDefault(p => TextSheets.Of(plan, request, p, _ => AnyZone).Length <= 1, papers[^1]);
         int before = TextSheets.Of(plan, request, textPaper, _ => AnyZone).Length, all = before + sheets.Length;
         var text = TextSheets.Of(plan, request, textPaper, load => string.Join(" ", Where(load, sheets, before)));
-        var drawn = sheets.Select((s, i) => s with { Plan = parts[i].Named(s.Plan, (flag, view) => flag.Text(Zones(flag, view, sheets, before))) });
+        var drawn = sheets.Select((s, i) => s with { Plan = parts[i].Named(s.Plan, (flag, view) => flag.Text(view, Zones(flag, view, sheets, before))) });
         return [.. text.Select((t, i) => t.Draw(request.SheetText(i, all))), .. drawn.Select((s, i) => s.Numbered(request.SheetText(before + i, all)).Draw())];
     }
 

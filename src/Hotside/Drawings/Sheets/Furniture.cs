@@ -116,8 +116,10 @@ internal sealed record Furniture(SheetSize Size, double HeadTop, Box Room, Immut
     private static Piece OverlayNote(DrawingPlan plan, double width, Vocabulary words)
     {
         var rows = new TextRows(false);
-        foreach (string line in TextLines.Break(SheetText.OverlayNote(plan.Alteration, words), plan.Lettering.Small, width, 3)) rows.Text(line, plan.Lettering.Small, ColourRole.Ink, null);
+        foreach (string line in TextLines.Break(SheetText.OverlayNote(plan.Alteration, IsShown(LineStyle.TakenOut) || plan.Parts.Any(p => p.Overlay is { Look: PartStyle.TakenOut }), IsShown(LineStyle.WhereItLay), words), plan.Lettering.Small, width, 3)) rows.Text(line, plan.Lettering.Small, ColourRole.Ink, null);
         return rows.Done();
+
+        bool IsShown(LineStyle style) => plan.Lines.Any(l => l.Overlay is { } shown && shown.State == style);
     }
 
     private static Piece List(DrawingPlan plan, double width, Vocabulary words) => ChangeList.Of(SheetText.ListHead(plan.Alteration), Lines(plan, words), width, plan.Lettering);

@@ -29,6 +29,7 @@ internal static class UsedOnSheet
         if (plan.Parts.Any(p => p.Box.StartsWith("flag ", StringComparison.Ordinal))) entries.Add(LegendEntry.Flagged("2.C4", "goes on: sheet 2, zone C4", plan.Lettering));
         if (plan.Parts.Any(p => p.Role == PlannedRole.Stud && views.Any(v => p.In(v) is not null))) entries.Add(LegendEntry.OfStud("stud"));
         if (lines.Any(l => l.NamesSign)) entries.Add(LegendEntry.OfNamedSign("joined to what it names"));
+        if (plan.Parts.Any(p => p.Box.StartsWith(LinePlanner.FreeBox, StringComparison.Ordinal) && views.Any(v => p.In(v) is not null))) entries.Add(LegendEntry.OfStud("free end, insulated"));
         if (parts.Any(p => p.IsReversed)) entries.Add(LegendEntry.OfReversal("leads swapped"));
         if (lines.Any(l => l.Number is not null) || plan.Alteration.Changes.Length > 0) entries.Add(LegendEntry.OfTriangle(hasList ? "line n of the change list" : "change n", plan.Lettering));
         if (plan.Figures is { } figures)
@@ -37,7 +38,7 @@ internal static class UsedOnSheet
             // A short one: the room for samples is narrow.
             if (lines.Where(l => !l.NamesSign).Select(l => l.Label).Where(l => l.Length > 0).MinBy(l => l.Length) is { } figure) entries.Add(LegendEntry.Written(figure, figures.Meaning, plan.Lettering));
         }
-        else if (lines.Select(l => l.Label).FirstOrDefault(l => l.Contains(' ', StringComparison.Ordinal) && !l.Contains('→', StringComparison.Ordinal)) is { } label)
+        else if (lines.Select(l => l.Label).Where(l => l.Contains(' ', StringComparison.Ordinal) && !l.Contains('→', StringComparison.Ordinal) && !l.Contains(':', StringComparison.Ordinal)).MinBy(l => l.Length) is { } label)
             entries.Add(LegendEntry.Written(label, SheetText.LabelMeaning(plan.Alteration, words), plan.Lettering));
         var shown = plan.Parts.Select(p => p.PartId).ToHashSet(StringComparer.Ordinal);
         var sides = views.SelectMany(v => v switch { SeenIn.Before => plan.Study.Before.Loads, SeenIn.After => plan.Study.After.Loads, _ => OverlayLoads(plan) }).Where(l => !l.Element.IsInternal && shown.Contains(l.Part.Id)).Select(l => l.Side).ToHashSet();

@@ -8,7 +8,7 @@ namespace Hotside.Layouts.Passes;
 /// </summary>
 internal static class NodeTexts
 {
-    private const double BesideDot = 0.7, UnderDot = 0.6, OverRail = 0.6, Step = 0.5, Near = 2, Furthest = 6;
+    private const double BesideDot = 0.7, UnderDot = 0.6, OverRail = 0.6, Step = 0.5, Air = 0.5, Near = 2, Furthest = 6;
 
     /// <param name="input">What is laid out.</param>
     /// <param name="boxes">Where its boxes stand.</param>
@@ -25,7 +25,8 @@ internal static class NodeTexts
             var box = input.Boxes[i];
             if (!box.IsPoint || !box.HasText) continue;
             var places = box.IsRail ? Along(box, boxes[i], rails) : Around(box, boxes[i], near ? Near : Furthest);
-            var free = places.Where(p => room.IsFree(p.X, p.Y, box.TextWidth, box.TextHeight, box.Seen)).Take(1).ToArray();
+            // With air beside it wherever there is room.
+            var free = new[] { Air, 0 }.Select(air => places.Where(p => room.IsFree(p.X - air, p.Y, box.TextWidth + (2 * air), box.TextHeight, box.Seen)).Take(1).ToArray()).FirstOrDefault(f => f.Length > 0, []);
             var (x, y) = free.Length > 0 ? free[0] : places.First();
             if (free.Length == 0) failed.Add(boxes[i].Y);
             placed[i] = boxes[i] with { TextX = x, TextY = y };

@@ -8,8 +8,8 @@ namespace Hotside.Layouts.Passes;
 /// </summary>
 internal static class OwnSigns
 {
-    // Half a sign with air beside it; and as many cases stand on a body drawn below them.
-    private const int Pitch = 2, FewOnBody = 2, Rounds = 4;
+    // Half a sign with air beside it; and as many cases stand on a body drawn below them: more would be joined by a line like a cable.
+    private const int Pitch = 2, FewOnBody = 1, Rounds = 4;
 
     /// <summary>Those leads, by name.</summary>
     public static ImmutableHashSet<string> Of(LayoutInput input)
