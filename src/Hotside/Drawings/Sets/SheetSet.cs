@@ -33,7 +33,8 @@ internal sealed class SheetSet
         (this.plan, this.paper, this.cancel) = (plan, paper, cancel);
         this.request = request with { IsInSet = true };
         widths = plan.Input.Boxes.Where(b => !b.IsPoint).GroupBy(b => Block.OwnerOf(b.Id)).ToDictionary(g => g.Key, g => g.Max(b => b.Width + (int)b.TextWidth), StringComparer.Ordinal);
-        falls = plan.Lines.Zip(Layout.FallsOf(plan.Input)).ToDictionary(p => p.First.Line, p => p.Second, StringComparer.Ordinal);
+        var flow = FlowOfLines.Of(plan);
+        falls = plan.Lines.Zip(Layout.FallsOf(plan.Input)).ToDictionary(p => p.First.Line, p => flow.TryGetValue(p.First.Line, out bool known) ? known : p.Second, StringComparer.Ordinal);
     }
 
     /// <summary>The sheets; none where not even a part with its text finds room.</summary>
