@@ -93,7 +93,7 @@ internal sealed class StudyJson
         if (load.Braked is { } braked) Control("braked", braked);
         if (load.IsInRace) json.WriteBoolean("race", true);
         if (load.Sneaks is { } sneaks) Control("sneaks", sneaks);
-        if (!load.FedFrom.IsEmpty) json.Texts("fedFrom", load.FedFrom);
+        if (!load.FedFrom.IsEmpty) json.Texts("fedFrom", load.FedFrom.Select(e => e.ToString()));
         if (load.DeadBecause is { } why) json.WriteString("deadBecause", why);
         if (load.IsApproximate) json.WriteBoolean("approximate", true);
     }

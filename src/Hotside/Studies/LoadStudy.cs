@@ -68,7 +68,7 @@ public sealed record LoadStudy(Part Part, Element Element, SwitchedSide Side, Co
     public string? DeadBecause { get; init; }
 
     /// <summary>For a load that is fed from elsewhere only, the terminals of what lies elsewhere through which it may be fed, such as <c>A1.58</c>.</summary>
-    public ImmutableArray<string> FedFrom { get; init; } = [];
+    public ImmutableArray<End> FedFrom { get; init; } = [];
 
     /// <summary>Whether nothing in the file ever feeds it.</summary>
     internal bool IsNeverFed => Side is SwitchedSide.Dead or SwitchedSide.Elsewhere;

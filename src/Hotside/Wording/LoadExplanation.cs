@@ -30,7 +30,7 @@ internal sealed class LoadExplanation(LoadStudy load, CircuitStudy study, Vocabu
                 yield return $"{Name} never comes on: {(load.IsTurnedRound ? "it lets current through one way only and is connected the other way round" : load.DeadBecause)}. That does not make it safe: its terminals may be {words.Hot}.";
                 yield break;
             case SwitchedSide.Elsewhere:
-                yield return $"{Name} is fed from elsewhere, through {PartWords.And([.. load.FedFrom])}: what switches it, and on which side, is not in this file.";
+                yield return $"{Name} is fed from elsewhere, through {PartWords.And([.. load.FedFrom.Select(e => e.ToString())])}: what switches it, and on which side, is not in this file.";
                 yield break;
             case SwitchedSide.InSeries:
                 yield return $"{Name} is in series: its current also passes {PartWords.And([.. load.InSeriesWith])}, so it gets what they leave of the volts"

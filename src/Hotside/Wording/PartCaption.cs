@@ -114,7 +114,7 @@ internal sealed record VerdictCaption(SwitchedSide Side, string By)
         if (load.Side == SwitchedSide.InSeries) return load.InSeriesWith.IsEmpty ? "" : "with " + string.Join(", ", load.InSeriesWith);
         if (load.Side == SwitchedSide.Dead) return load.DeadBecause ?? "";
         // By the name that its flag has.
-        if (load.Side == SwitchedSide.Elsewhere) return "from " + string.Join(" or ", load.FedFrom.Select(from => circuit.FindPart(from.Split('.')[0]) is { } part ? $"{from[(part.Id.Length + 1)..]} · {part.Title}" : from));
+        if (load.Side == SwitchedSide.Elsewhere) return "from " + string.Join(" or ", load.FedFrom.Select(from => $"{from.Terminal} · {circuit.FindPart(from.Part!)!.Title}"));
         string[] by = [.. load.Chain.Take(1).Concat(RelaysOnWay(load, circuit)).Concat(load.SwitchedBy).Distinct()];
         return by.Length == 0 || load.Side == SwitchedSide.Unswitched ? "" : "by " + Joined(by, load);
     }

@@ -92,7 +92,7 @@ internal sealed class PartPlanner(Alteration alteration, Study study, Lettering 
     {
         if (part is null || !circuit.ConductorsAt(End.At(part.Id, terminal)).Any()) return null;
         string text = $"{terminal} · {words.Title(part)}";
-        bool feeds = study.Before.Loads.Concat(study.After.Loads).Any(l => l.FedFrom.Contains($"{part.Id}.{terminal}"));
+        bool feeds = study.Before.Loads.Concat(study.After.Loads).Any(l => l.FedFrom.Contains(End.At(part.Id, terminal)));
         var symbol = FlagSymbol.Of(text, text, isPinAbove: !feeds, isOut: !feeds, lettering);
         return new(part, symbol, Piece.Empty, Piece.Empty, Look.Kept, false);
     }

@@ -18,7 +18,7 @@ internal static class SymbolOfPart
             LeastPitch = leastPitch,
             HotTerminal = Hot(part, circuit, reversed),
             TerminalMarks = reversed && part.Kind.Elements.All(e => !e.IsSource),
-            Inside = part.Kind.TakesAnyTerminal ? part.Title : part.Kind.Symbol == "reducer" ? Volts(part, "own") : ofKind.Inside,
+            Inside = part.Kind.Symbol == "reducer" ? Volts(part, "own") : ofKind.Inside,
             InsideToo = part.Kind.Symbol == "reducer" ? Volts(part, "drop") : null,
         };
         return SymbolBook.Of(part.Kind.Symbol, terminals, options);

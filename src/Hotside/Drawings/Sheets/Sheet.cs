@@ -17,7 +17,7 @@ internal sealed record Sheet(SheetRequest Request, Furniture Furniture, DrawingP
     /// <summary>Where the origins of the views stand on a sheet that this one resembles; empty where it resembles none.</summary>
     public ImmutableArray<(double X, double Y)> Kept { get; init; } = [];
 
-    /// <summary>Where the origins of the views' layout stand: where they stood, if that is still within their rooms.</summary>
+    /// <summary>Where the origins of the views' layout stand: where they stood if that is still within their rooms.</summary>
     public ImmutableArray<(double X, double Y)> Origins
     {
         get

@@ -102,7 +102,7 @@ internal sealed class CrossingCount
         var (a, b, views) = rivalries[pair];
         was = known[pair];
         int crossings = simple[a] && simple[b] ? OfSimple(a, b) * BitOperations.PopCount((uint)views)
-            : uniform[a] && uniform[b] ? OfUniform(a, b) * BitOperations.PopCount((uint)views)
+            : uniform[a] && uniform[b] ? In(a, b, SeenIn.Both) * BitOperations.PopCount((uint)views)
             : ((views & SeenIn.Before) != 0 ? In(a, b, SeenIn.Before) : 0) + ((views & SeenIn.After) != 0 ? In(a, b, SeenIn.After) : 0);
         if (crossings == was) return was;
         crossings = Math.Min(crossings, byte.MaxValue);
@@ -134,40 +134,12 @@ internal sealed class CrossingCount
         return (above < 0 && below > 0) || (above > 0 && below < 0) ? 1 : 0;
     }
 
-    private int OfUniform(int a, int b)
-    {
-        var walk = new Walked();
-        Walk(tops[a], tops[b], true, ref walk);
-        Walk(bottoms[a], bottoms[b], false, ref walk);
-        return walk.Crossings;
-    }
-
     private int In(int a, int b, SeenIn view)
     {
         var walk = new Walked();
         Walk(tops[a], tops[b], view, true, ref walk);
         Walk(bottoms[a], bottoms[b], view, false, ref walk);
         return walk.Crossings;
-    }
-
-    private void Walk(int[] a, int[] b, bool rightwards, ref Walked walk)
-    {
-        int step = rightwards ? 1 : -1, i = rightwards ? 0 : a.Length - 1, j = rightwards ? 0 : b.Length - 1;
-        while (true)
-        {
-            bool hasA = (uint)i < (uint)a.Length, hasB = (uint)j < (uint)b.Length;
-            if (!hasA && !hasB) return;
-            int difference = hasA && hasB ? Key(a[i]) - Key(b[j]) : 0;
-            if (hasA && hasB && difference == 0)
-            {
-                (i, j) = (i + step, j + step);
-                continue;
-            }
-            bool first = !hasB || (hasA && difference < 0 == rightwards);
-            walk.Come(first ? 1 : 2);
-            if (first) i += step;
-            else j += step;
-        }
     }
 
     private void Walk(int[] a, int[] b, SeenIn view, bool rightwards, ref Walked walk)

@@ -121,7 +121,7 @@ internal sealed class ExcerptSearch(CircuitStudy study)
             return;
         }
         foreach (var end in new[] { first, second })
-            foreach (var join in graph.Way(end, e => IsPole(e) || load.FedFrom.Contains(e.ToString()), load.Part.Id) ?? graph.At(end).Where(j => j.Part is null)) Show(join);
+            foreach (var join in graph.Way(end, e => IsPole(e) || load.FedFrom.Contains(e), load.Part.Id) ?? graph.At(end).Where(j => j.Part is null)) Show(join);
         heads.UnionWith(circuit.Sources.Where(s => ends.Contains(s.Feed)).Select(s => s.Part.Id));
     }
 

@@ -7,7 +7,7 @@ namespace Hotside.Studies.Switching;
 internal static class FromElsewhere
 {
     /// <summary>The terminals elsewhere that may feed it, in the order of the file; empty when there are none.</summary>
-    public static ImmutableArray<string> Of(ContactGraph graph, Branch load)
+    public static ImmutableArray<End> Of(ContactGraph graph, Branch load)
     {
         var outside = graph.Circuit.Parts.Where(p => p.Kind.TakesAnyTerminal).Select(p => p.Id).ToHashSet(StringComparer.Ordinal);
         if (outside.Count == 0 || load.Source == load.Target) return [];
@@ -17,6 +17,6 @@ internal static class FromElsewhere
         var feeding = reached.Select(points => ends.Where(e => points.Contains(graph.PointOf(e))).ToArray()).ToArray();
         if (!reached.Zip(feeding).All(side => side.Second.Length > 0 || side.First.Overlaps(poles))) return [];
         // What reaches a pole at an end as well is fed from there, if at all: the other end is the one that leads away.
-        return [.. ends.Where(e => reached.Zip(feeding).Any(side => side.Second.Contains(e) && !side.First.Overlaps(poles))).Select(e => e.ToString())];
+        return [.. ends.Where(e => reached.Zip(feeding).Any(side => side.Second.Contains(e) && !side.First.Overlaps(poles)))];
     }
 }
