@@ -21,6 +21,9 @@ internal sealed record LayoutInput(ImmutableArray<LayoutBox> Boxes, ImmutableArr
     /// <summary>The same with every part facing as it is given: no part is mirrored, and no connector's ways are sorted.</summary>
     public LayoutInput AsGiven() => this with { Boxes = [.. Boxes.Select(b => b with { MayMirror = false, Ways = [] })] };
 
+    /// <summary>The same with the ends of the page beside what they hang on, not below it.</summary>
+    public LayoutInput WithEndsHigh() => this with { Boxes = [.. Boxes.Select(b => b.IsReturnEnd ? b with { IsReturnEnd = false, IsFeedEnd = true } : b)] };
+
     /// <summary>The same with everything in both views.</summary>
     public LayoutInput AllSeen() => this with { Boxes = [.. Boxes.Select(b => b.AllSeen())], Wires = [.. Wires.Select(w => w with { Seen = SeenIn.Both })] };
 }

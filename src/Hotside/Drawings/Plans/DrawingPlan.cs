@@ -18,7 +18,7 @@ internal sealed record DrawingPlan(
     public PlanStyle Style { get; private init; }
 
     /// <summary>What is laid out in its style.</summary>
-    public LayoutInput Laid => (Style.FacesAsGiven ? Input.AsGiven() : Input) with { HangsHigh = Style.HangsHigh };
+    public LayoutInput Laid => (Style.FacesAsGiven ? Input.AsGiven() : Style.EndsHigh ? Input.WithEndsHigh() : Input) with { HangsHigh = Style.HangsHigh };
 
     /// <summary>The same in another style, for a drawing that finds no room otherwise.</summary>
     public DrawingPlan In(PlanStyle style) =>

@@ -45,8 +45,7 @@ internal static class ChangeList
         double baseline = 11 * lettering.Factor, first = 15 * lettering.Factor;
         var shapes = ImmutableArray.CreateBuilder<Shape>();
         shapes.Add(TextShape.Of(line.Number.Text, lettering.SmallBold, numbers, baseline, Anchor.End, line.Number.Colour));
-        var sample = line.Line is { } drawn ? LegendEntry.Line(drawn, Sample) : LegendEntry.Tick;
-        shapes.AddRange(sample.At(numbers + Gap + ((Sample - sample.Width) / 2), baseline - (style.CapHeight / 2) - (sample.Height / 2)));
+        if (line.Line is { } drawn) shapes.AddRange(LegendEntry.Line(drawn, Sample).At(numbers + Gap, baseline - (style.CapHeight / 2) - 2));
         ImmutableArray<string> texts = TextLines.Break(line.Text, style, width - before, MostLines);
         for (int i = 0; i < texts.Length; i++)
         {

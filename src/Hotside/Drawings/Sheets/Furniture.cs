@@ -41,7 +41,7 @@ internal sealed record Furniture(SheetSize Size, double HeadTop, Box Room, Immut
         var groups = ImmutableArray.CreateBuilder<SceneGroup>();
         groups.AddRange(Frame(frame, plan.Lettering, request));
         double y = frame.Frame.Bottom - TitleBlock.Height;
-        var (legend, legendTop) = LegendOf(UsedOnSheet.Entries(plan, views, words, listIsElsewhere: request.IsInSet), frame, y, plan.Lettering);
+        var (legend, legendTop) = LegendOf(UsedOnSheet.Entries(plan, views, words), frame, y, plan.Lettering);
         groups.Add(new(Layer.Notes, legend.At(inside.Left, legendTop)) { Id = "legend", Classes = ["legend"] });
         y = Math.Min(y, legendTop) - Gap;
         foreach (var (piece, id) in request.IsInSet ? [] : new[] { (Warnings(plan, inside.Width, words), "cautions"), (List(plan, inside.Width, words), "changes"), (Table(plan, inside.Width, words, where), "loads") })

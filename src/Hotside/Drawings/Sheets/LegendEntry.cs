@@ -72,9 +72,6 @@ internal sealed record LegendEntry(Piece Sample, string Text)
         return new(new(40, 8, [new RectangleShape(new(0, 0, 40, 8), 0, new(StrokeRank.Medium, ColourRole.Ink), ColourRole.Paper), .. hatch]), text);
     }
 
-    /// <summary>What is to be looked after, with nothing drawn for it.</summary>
-    public static LegendEntry OfTick(string text) => new(Tick, text);
-
     /// <summary>The flag of a wire that goes on elsewhere.</summary>
     public static LegendEntry OfFlag(string text) => new(
         new(34, 12, [Shape.Polygon(new(StrokeRank.Thin, ColourRole.Ink), ColourRole.Paper, (0, 0), (28, 0), (34, 6), (28, 12), (0, 12))]), text);
@@ -99,9 +96,6 @@ internal sealed record LegendEntry(Piece Sample, string Text)
             ]),
             text);
     }
-
-    /// <summary>A box to tick.</summary>
-    public static Piece Tick => new(8, 8, [new RectangleShape(new(0, 0, 8, 8), 0, new(StrokeRank.Thin, ColourRole.Ink), ColourRole.Paper)]);
 
     /// <summary>A sample of a conductor's line.</summary>
     public static Piece Line(LineStyle state, double width) => new(width, 4, ConductorLine.Of([(0, 2), (width, 2)], state));

@@ -42,7 +42,8 @@ internal sealed class PaperSearch
         bool mayHaveTable = !request.IsInSet && SwitchRow.Of(plan.Study, request.Words).Length >= ManyLoads;
         PlanStyle high = new(HangsHigh: true);
         // From the one that shows most to the one that takes least.
-        PlanStyle[] styles = [new(), new(HasCloseRelays: true), high, high with { FacesAsGiven = true }, .. mayHaveTable ? new PlanStyle[] { new(HasSwitchTable: true), new(HasCloseRelays: true, HasSwitchTable: true), high with { HasSwitchTable = true } } : []];
+        PlanStyle[] ends = plan.Input.Boxes.Any(b => b.IsReturnEnd) ? [new(EndsHigh: true), new(EndsHigh: true, HasCloseRelays: true)] : [];
+        PlanStyle[] styles = [new(), new(HasCloseRelays: true), .. ends, high, high with { FacesAsGiven = true }, .. mayHaveTable ? new PlanStyle[] { new(HasSwitchTable: true), new(HasCloseRelays: true, HasSwitchTable: true), high with { HasSwitchTable = true } } : []];
         candidates = [.. styles.Select(s => KeyValuePair.Create(s, new Lazy<Candidate>(() => CandidateIn(s))))];
     }
 
@@ -72,16 +73,17 @@ internal sealed class PaperSearch
     public Sheet? On(SheetSize size)
     {
         // Badges in words come first, however they must stand.
-        var inWords = candidates.Where(c => !c.Key.HasSwitchTable).Select(c => c.Value);
-        var inTable = candidates.Where(c => c.Key.HasSwitchTable && size.Width * size.Height >= LeastForTable).Select(c => c.Value);
+        var inWords = candidates.Where(c => !c.Key.HasSwitchTable);
+        var inTable = candidates.Where(c => c.Key.HasSwitchTable && size.Width * size.Height >= LeastForTable);
         return Ways(size).Select(w => On(w.Paper, w.Standing, inWords)).FirstOrDefault(s => s is not null) ?? Ways(size).Select(w => On(w.Paper, w.Standing, inTable)).FirstOrDefault(s => s is not null);
     }
 
-    private Sheet? On(SheetSize paper, Standing standing, IEnumerable<Lazy<Candidate>> styles)
+    private Sheet? On(SheetSize paper, Standing standing, IEnumerable<KeyValuePair<PlanStyle, Lazy<Candidate>>> styles)
     {
         bool isHopeless = false;
         var tried = new HashSet<Arrangement>();
-        foreach (var candidate in styles.TakeWhile(_ => !isHopeless).Select(c => c.Value).Where(c => tried.Add(c.Arrangement)))
+        // What goes on elsewhere takes a column of its own that none of the other ways saves.
+        foreach (var candidate in styles.Where(s => !isHopeless || s.Key.EndsHigh).Select(s => s.Value.Value).Where(c => tried.Add(c.Arrangement)))
         {
             if (FurnitureOn(paper, candidate.Plan) is not { } furniture) return null;
             bool isNarrow = false;

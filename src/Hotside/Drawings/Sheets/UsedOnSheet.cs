@@ -9,7 +9,7 @@ namespace Hotside.Drawings.Sheets;
 /// <summary>The legend's entries: all that the shown views use, and nothing else.</summary>
 internal static class UsedOnSheet
 {
-    public static ImmutableArray<LegendEntry> Entries(DrawingPlan plan, IReadOnlyCollection<SeenIn> views, Vocabulary words, bool hasList = true, bool listIsElsewhere = false)
+    public static ImmutableArray<LegendEntry> Entries(DrawingPlan plan, IReadOnlyCollection<SeenIn> views, Vocabulary words, bool hasList = true)
     {
         var lines = views.SelectMany(v => plan.Lines.Select(l => l.In(v))).OfType<LineView>().ToArray();
         var parts = views.SelectMany(v => plan.Parts.Select(p => p.In(v))).OfType<PartView>().ToArray();
@@ -24,7 +24,6 @@ internal static class UsedOnSheet
             if (states.Contains(state)) entries.Add(LegendEntry.Of(state, text));
         if (parts.Any(p => p.Look == PartStyle.ToBeReplaced && !p.Symbol.Shapes.IsEmpty)) entries.Add(LegendEntry.OfReplaced("part to be replaced"));
         if (plan.Parts.Any(p => p.Role == PlannedRole.Symbol && views.Any(v => p.In(v) is { } shown && PlannedRoles.IsMetal(shown.Part)))) entries.Add(LegendEntry.OfMetal("metal on which cases stand"));
-        if (hasList && !listIsElsewhere && plan.Alteration.Changes.Any(c => ChangeLook.LineOf(c) is null)) entries.Add(LegendEntry.OfTick("test or mind, change nothing"));
         if (parts.Any(p => p.Part.Kind.TakesAnyTerminal)) entries.Add(LegendEntry.OfFlag("goes on elsewhere"));
         if (plan.Parts.Any(p => p.Box.StartsWith("flag ", StringComparison.Ordinal))) entries.Add(LegendEntry.Flagged("2.C4", "goes on: sheet 2, zone C4", plan.Lettering));
         if (plan.Parts.Any(p => p.Role == PlannedRole.Stud && views.Any(v => p.In(v) is not null))) entries.Add(LegendEntry.OfStud("stud"));
