@@ -14,10 +14,13 @@ internal static class Rail
     private const double Substitute = 0.12;
 
     /// <summary>The line alone; a new one is double, as new conductors are.</summary>
-    public static ImmutableArray<Shape> Line(double firstTap, double lastTap, double y, PartStyle style = PartStyle.Kept)
+    public static ImmutableArray<Shape> Line(double firstTap, double lastTap, double y, PartStyle style = PartStyle.Kept) => Between((firstTap - Overhang, y), (lastTap + Overhang, y), style);
+
+    /// <summary>A line of the same look between two points.</summary>
+    public static ImmutableArray<Shape> Between(Point from, Point to, PartStyle style)
     {
         bool isNew = style == PartStyle.New;
-        var line = Shape.Line(new(isNew ? StrokeRank.Change : StrokeRank.Rail, PartLook.ColourOf(style)), firstTap - Overhang, y, lastTap + Overhang, y);
+        var line = Shape.Line(new(isNew ? StrokeRank.Change : StrokeRank.Rail, PartLook.ColourOf(style)), from.X, from.Y, to.X, to.Y);
         return isNew ? [line, line with { Pen = new(StrokeRank.Thin, ColourRole.Paper) }] : [line];
     }
 

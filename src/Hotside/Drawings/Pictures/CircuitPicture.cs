@@ -106,7 +106,7 @@ internal sealed class CircuitPicture
     private IEnumerable<SceneGroup> Wires()
     {
         var shown = plan.Input.Wires.Zip(layout.Wires).Select(p => (Line: lines[p.First.Id], Placed: p.Second)).Where(l => l.Line.In(view) is not null).ToArray();
-        var stretches = OwnStretches.Of([.. shown.Select(l => (l.Placed.Points, l.Line.In(view)!.State))], layout.Rails.Where(r => (r.Seen & view) != 0));
+        var stretches = OwnStretches.Of([.. shown.Select(l => (l.Placed.Points, l.Line.In(view)!.State))], layout.Rails.Where(r => (r.Seen & view) != 0).Select(r => ImmutableArray.Create((r.X1, r.Y), (r.X2, r.Y))).Concat(parts.Keys.SelectMany(b => BarsOf(b))));
         // What goes is painted first: what stays and what comes lies over it.
         foreach (var ((line, placed), own) in shown.Zip(stretches).OrderBy(p => overlay is not null && p.First.Line.After is null ? 0 : 1))
         {
@@ -152,6 +152,10 @@ internal sealed class CircuitPicture
         return shapes.ToImmutable();
     }
 
+    // What a joint looks like where its wires meet in several places.
+    private ImmutableArray<ImmutableArray<(int X, int Y)>> BarsOf(string box) => parts[box].Role is not (PlannedRole.Splice or PlannedRole.Stud) ? [] : JointBars.Of(
+        [.. plan.Input.Wires.Zip(layout.Wires).Where(w => (w.First.From.Box == box || w.First.To.Box == box) && lines[w.First.Id].In(view) is { State: not Look.WhereItLay }).Select(w => w.Second.Points)]);
+
     private ImmutableArray<Shape> NodeShapes(PlannedPart planned, PlacedBox placed, PartView part)
     {
         double atX = x + (placed.X * M), atY = y + (placed.Y * M);
@@ -159,7 +163,8 @@ internal sealed class CircuitPicture
         Shape sign = planned.Role == PlannedRole.Stud
             ? new CircleShape((atX, atY), 3, new(StrokeRank.Medium, ColourRole.Ink), ColourRole.Paper)
             : JointDot.At(atX, atY, colour);
-        return [sign, .. part.Text.At(x + (placed.TextX * M), y + (placed.TextY * M))];
+        var bars = BarsOf(planned.Box).SelectMany(b => Rail.Between((x + (b[0].X * M), y + (b[0].Y * M)), (x + (b[1].X * M), y + (b[1].Y * M)), part.Look));
+        return [.. bars, sign, .. part.Text.At(x + (placed.TextX * M), y + (placed.TextY * M))];
     }
 
     private IEnumerable<SceneGroup> Dots()

@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
 using Hotside.Drawings.Marks;
-using Hotside.Layouts;
 
 namespace Hotside.Drawings.Pictures;
 
@@ -15,19 +14,19 @@ internal static class OwnStretches
 
     /// <summary>The stretches that each line shows of itself; all of it where nothing else would be left.</summary>
     /// <param name="lines">Points and look of each line.</param>
-    /// <param name="rails">The rails, whose bars stand for what runs along them.</param>
-    public static ImmutableArray<ImmutableArray<ImmutableArray<(int X, int Y)>>> Of(ImmutableArray<(ImmutableArray<(int X, int Y)> Points, LineStyle Style)> lines, IEnumerable<PlacedRail> rails)
+    /// <param name="bars">Rails and joints that are drawn as bars: these stand for what runs along them.</param>
+    public static ImmutableArray<ImmutableArray<ImmutableArray<(int X, int Y)>>> Of(ImmutableArray<(ImmutableArray<(int X, int Y)> Points, LineStyle Style)> lines, IEnumerable<ImmutableArray<(int X, int Y)>> bars)
     {
-        var bars = rails.SelectMany(r => Steps([(r.X1, r.Y), (r.X2, r.Y)])).Select(s => Key(s.From, s.To)).ToHashSet();
+        var barred = bars.SelectMany(b => LineSteps.Of(b)).ToHashSet();
         var shown = new Dictionary<(int X, int Y, bool Down), int>();
         for (int line = 0; line < lines.Length; line++)
-            foreach (var (from, to) in Steps(lines[line].Points))
+            foreach (var (from, to) in LineSteps.Walk(lines[line].Points))
             {
-                var key = Key(from, to);
+                var key = LineSteps.Key(from, to);
                 if (!shown.TryGetValue(key, out int other) || Rank(lines[line].Style) < Rank(lines[other].Style)) shown[key] = line;
             }
         bool IsOwn(int line, (int X, int Y, bool Down) step) =>
-            !bars.Contains(step) && (shown[step] == line || (lines[line].Style == lines[shown[step]].Style && !ConductorLine.IsDashed(lines[line].Style)));
+            !barred.Contains(step) && (shown[step] == line || (lines[line].Style == lines[shown[step]].Style && !ConductorLine.IsDashed(lines[line].Style)));
         return [.. lines.Select((l, line) => Own(l.Points, step => IsOwn(line, step)))];
     }
 
@@ -37,9 +36,9 @@ internal static class OwnStretches
     {
         var stretches = new List<List<(int X, int Y)>>();
         bool open = false;
-        foreach (var (from, to) in Steps(points))
+        foreach (var (from, to) in LineSteps.Walk(points))
         {
-            bool own = isOwn(Key(from, to));
+            bool own = isOwn(LineSteps.Key(from, to));
             if (own && !open) stretches.Add([from]);
             if (own) Extend(stretches[^1], to);
             open = own;
@@ -52,15 +51,4 @@ internal static class OwnStretches
         if (line.Count > 1 && ((line[^2].X == line[^1].X && line[^1].X == to.X) || (line[^2].Y == line[^1].Y && line[^1].Y == to.Y))) line[^1] = to;
         else line.Add(to);
     }
-
-    private static IEnumerable<((int X, int Y) From, (int X, int Y) To)> Steps(ImmutableArray<(int X, int Y)> points)
-    {
-        for (int i = 1; i < points.Length; i++)
-        {
-            int dx = Math.Sign(points[i].X - points[i - 1].X), dy = Math.Sign(points[i].Y - points[i - 1].Y);
-            for (var at = points[i - 1]; at != points[i]; at = (at.X + dx, at.Y + dy)) yield return (at, (at.X + dx, at.Y + dy));
-        }
-    }
-
-    private static (int X, int Y, bool Down) Key((int X, int Y) a, (int X, int Y) b) => (Math.Min(a.X, b.X), Math.Min(a.Y, b.Y), a.X == b.X);
 }
