@@ -4,14 +4,16 @@ namespace Hotside.Layouts.Passes;
 
 /// <summary>
 /// Conductors that run on from one part to the next of its kind hang on one trunk as a daisy chain: its branches stand in the order of the chain, so that each stretch of the trunk is the one
-/// conductor whose label it bears. A branch changes its place with all that hangs on it, if that costs no crossing and hardly any length.
+/// conductor whose label it bears. Of other trunks, too, no stretch should be of conductors that share no pin. A branch changes its place with all that hangs on it, if that costs no crossing
+/// and hardly any length.
 /// </summary>
 internal sealed class Chains
 {
     private const double Longer = 16;
 
     /// <summary>A conductor between two branches, as strands.</summary>
-    private readonly record struct Link(int A, int B, SeenIn Seen);
+    /// <param name="InChain">Between alike parts on one side of the trunk: on the other stands what feeds it.</param>
+    private readonly record struct Link((int Tap, int Strand) A, (int Tap, int Strand) B, SeenIn Seen, bool InChain);
 
     private readonly Lattice lattice;
     private readonly Netlist netlist;
@@ -34,7 +36,6 @@ internal sealed class Chains
 
     private void Sort(Piece trunk)
     {
-        // A chain along one side of the trunk: on the other stands what feeds it.
         var tapOf = trunk.Net.Taps.SelectMany(t => netlist.Taps[t].Ends.Select(e => (e, t))).ToDictionary(p => p.e, p => p.t);
         var atTop = trunk.Tops.Select(e => order.StrandOf[e.Seat]).ToHashSet();
         Link[] links =
@@ -43,12 +44,13 @@ internal sealed class Chains
                where tapOf.ContainsKey(new(line, true)) && tapOf.ContainsKey(new(line, false))
                let a = tapOf[new(line, true)]
                let b = tapOf[new(line, false)]
-               where strandOfTap[a] != strandOfTap[b] && atTop.Contains(strandOfTap[a]) == atTop.Contains(strandOfTap[b]) && ShapeOf(a) is { Length: > 0 } shape && shape == ShapeOf(b)
-               select new Link(strandOfTap[a], strandOfTap[b], netlist.Lines[line].Seen),
+               where strandOfTap[a] != strandOfTap[b]
+               let inChain = atTop.Contains(strandOfTap[a]) == atTop.Contains(strandOfTap[b]) && ShapeOf(a) is { Length: > 0 } shape && shape == ShapeOf(b)
+               select new Link((a, strandOfTap[a]), (b, strandOfTap[b]), netlist.Lines[line].Seen, inChain),
         ];
         if (links.Length < 2 || Detours(links) == 0) return;
         int[] group = Groups(trunk);
-        int[] branches = [.. links.SelectMany(l => new[] { l.A, l.B }).Select(s => group[s]).Distinct()];
+        int[] branches = [.. links.SelectMany(Strands).Select(s => group[s]).Distinct()];
         if (branches.Length < 2) return;
         for (bool better = true; better && Detours(links) > 0;)
         {
@@ -61,18 +63,26 @@ internal sealed class Chains
 
     private string ShapeOf(int tap) => netlist.StandOf(netlist.Taps[tap]) is >= 0 and var stand ? netlist.Stands[stand].Shape : "";
 
-    // How many branches the conductors of a view pass that they do not end at.
+    // How many branches the conductors of a chain pass that they do not end at, and how many stretches are of conductors that share no pin.
     private int Detours(Link[] links)
     {
         int detours = 0;
         foreach (var view in Extents.Views)
         {
-            Link[] shown = [.. links.Where(l => (l.Seen & view) != 0)];
-            int[] along = [.. shown.SelectMany(l => new[] { l.A, l.B }).Distinct().OrderBy(order.PlaceOf)];
-            detours += shown.Sum(l => Math.Abs(Array.IndexOf(along, l.A) - Array.IndexOf(along, l.B)) - 1);
+            Link[] shown = [.. links.Where(l => (l.Seen & view) != 0)], chain = [.. shown.Where(l => l.InChain)];
+            int[] along = [.. chain.SelectMany(Strands).Distinct().OrderBy(order.PlaceOf)];
+            detours += chain.Sum(l => Math.Abs(Array.IndexOf(along, l.A.Strand) - Array.IndexOf(along, l.B.Strand)) - 1);
+            detours += shown.SelectMany(Strands).Distinct().Count(s => IsMixed([.. shown.Where(l => IsOver(l, order.PlaceOf(s)))]));
         }
         return detours;
     }
+
+    // Whether it lies on the stretch that begins at a place.
+    private bool IsOver(Link link, int place) => Math.Min(order.PlaceOf(link.A.Strand), order.PlaceOf(link.B.Strand)) <= place && place < Math.Max(order.PlaceOf(link.A.Strand), order.PlaceOf(link.B.Strand));
+
+    private static bool IsMixed(Link[] links) => links.Length > 1 && !new[] { links[0].A.Tap, links[0].B.Tap }.Any(t => links.All(l => l.A.Tap == t || l.B.Tap == t));
+
+    private static int[] Strands(Link link) => [link.A.Strand, link.B.Strand];
 
     private bool Try(int moved, int beside, bool isAfter, int[] group, Link[] links)
     {

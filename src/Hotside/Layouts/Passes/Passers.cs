@@ -39,6 +39,35 @@ internal static class Passers
     /// <summary>All of them, by number.</summary>
     public static ImmutableHashSet<int> Of(Arranged arranged, IEnumerable<PlannedBlock> planned) => [.. planned.SelectMany(p => Of(arranged, p.Block, p.Lattice, p.X))];
 
+    /// <summary>
+    /// Those by which a drawing would tell more if they ran apart: they lie on a stretch with others and not all of these end at one pin or joint, or they go straight on where another
+    /// comes that they do not belong to.
+    /// </summary>
+    public static ImmutableHashSet<int> Lost(Netlist netlist, ImmutableArray<PlacedWire> wires)
+    {
+        var lost = ImmutableHashSet.CreateBuilder<int>();
+        foreach (var view in Extents.Views)
+            foreach (var net in netlist.Nets.Where(n => n is { RunsApart: false, Lines.Length: > 1 }))
+            {
+                var on = net.Lines.Where(l => (netlist.Lines[l].Seen & view) != 0).SelectMany(l => Steps(wires[l].Points).Distinct().Select(s => (s, l))).ToLookup(p => p.s, p => p.l);
+                foreach (var step in on)
+                    if (step.Skip(1).Any() && !Ends(step.First()).Any(e => step.All(l => Ends(l).Contains(e)))) lost.UnionWith(step.Where(IsLeaf));
+                foreach (var (x, y, down) in on.Select(s => s.Key))
+                    if (down && on.Contains((x, y - 1, true)) && on.Contains((x, y, false)) != on.Contains((x - 1, y, false)) && !on[(x, y, true)].Intersect(on[(x, y - 1, true)]).Any())
+                        lost.UnionWith(on[(x, y, true)].Concat(on[(x, y - 1, true)]).Where(IsLeaf));
+            }
+        return lost.ToImmutable();
+
+        LineEnd[] Ends(int line) => [netlist.Lines[line].From, netlist.Lines[line].To];
+
+        // It alone ends at one of its pins, and its other pin has more and takes them from above or below.
+        bool IsLeaf(int line) => Ends(line) is [{ OnTerminal: true } a, { OnTerminal: true } b] && ((LinesOn(a) == 1 && IsHub(b)) || (LinesOn(b) == 1 && IsHub(a)));
+
+        int LinesOn(LineEnd end) => netlist.Taps.Where(t => t.Terminal == end.Terminal).Sum(t => t.Ends.Length);
+
+        bool IsHub(LineEnd end) => LinesOn(end) > 1 && !netlist.Terminals[end.Terminal].IsSideways;
+    }
+
     /// <summary>Those that share a pin with what feeds a rail and end elsewhere: on one trunk with the rail they would be drawn through it.</summary>
     public static ImmutableHashSet<int> OfRails(Union union)
     {
