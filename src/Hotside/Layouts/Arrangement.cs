@@ -81,23 +81,36 @@ internal sealed class Arrangement
         columns.Clear();
     }
 
-    // Conductors that seem to end at a strange pin run beside their net, unless they would cross it there.
+    // Conductors that seem to end at a strange pin run beside their net, unless they would cross it there: first all together, then one by one what is left.
     private void SetApart(Union union, Heights heights, CancellationToken cancel)
     {
         var found = new Arranged(netlist, rows, text, Ordered) { Apart = apart };
         var asFound = Planned(new(), cancel);
-        ImmutableHashSet<int> passing = Passers.Of(found, asFound);
-        for (int round = 0; round < MostPassers && !passing.IsEmpty && Passers.SetApart(union, heights, found, passing.Union(found.Apart), input.IsOverlaid) is { } aside; round++)
+        var (kept, keptAs) = (found, asFound);
+        ImmutableHashSet<int> passing = Passers.Of(found, asFound).Union(Passers.Lost(netlist, WiresOf(asFound)));
+        if (passing.IsEmpty) return;
+        for (int round = 0; round < MostPassers && !passing.IsEmpty && Aside(passing) is { IsEmpty: false } crossing; round++) passing = passing.Except(crossing);
+        int[] left = [.. Passers.Lost(netlist, WiresOf(keptAs)).Order().Take(MostPassers)];
+        foreach (int line in left.Where(l => Passers.Lost(netlist, WiresOf(keptAs)).Contains(l))) Aside(kept.Apart.Add(line));
+
+        // What crosses then; where nothing does it stays so.
+        ImmutableHashSet<int>? Aside(ImmutableHashSet<int> lines)
         {
+            if (Passers.SetApart(union, heights, found, lines.Union(found.Apart), input.IsOverlaid) is not { } aside) return null;
             Take(aside);
-            var crossing = Passers.Crossing(netlist, Placed(Planned(new(), cancel), new(), NoGrowth, Unhung, false).Layout.Wires).Except(found.Apart);
-            if (crossing.IsEmpty) return;
-            passing = passing.Except(crossing);
+            var planned = Planned(new(), cancel);
+            var crossing = Passers.Crossing(netlist, WiresOf(planned)).Except(found.Apart);
+            if (crossing.IsEmpty) (kept, keptAs) = (aside, planned);
+            else
+            {
+                Take(kept);
+                columns[KeyOf(new())] = keptAs;
+            }
+            return crossing;
         }
-        if (apart.SetEquals(found.Apart)) return;
-        Take(found);
-        columns[KeyOf(new())] = asFound;
     }
+
+    private ImmutableArray<PlacedWire> WiresOf(PlannedBlock[] planned) => Placed(planned, new(), NoGrowth, Unhung, false).Layout.Wires;
 
     private Layout Spaced(LayoutOptions options, LayoutOptions asked, CancellationToken cancel)
     {
@@ -145,7 +158,7 @@ internal sealed class Arrangement
             var (layout, levels) = Placed(blocks, options, extra, longer, atPins);
             var room = new TakenRoom(input, layout.Boxes, layout.Wires, layout.Rails, levels.Bottom);
             var (boxes, nameless) = NodeTexts.Of(input, layout.Boxes, layout.Rails, room, near: attempt < GrowthForOwnRun);
-            var (labels, unplaced, shared) = Labels.Of(input, layout.Wires, room, attempt >= Sharing, urgent);
+            var (labels, longLines, unplaced, shared) = Labels.Of(input, layout.Wires, room, attempt >= Sharing, urgent);
             // A lead to a sign of its own grows by itself until its label finds room.
             var told = labels.Select(l => l.Wire).ToHashSet(StringComparer.Ordinal);
             int[] lost = [.. Enumerable.Range(0, input.Wires.Length).Where(i => input.Wires[i].HasLabel && !told.Contains(input.Wires[i].Id))], leads = [.. lost.Where(netlist.Signs.Contains)];
@@ -153,7 +166,7 @@ internal sealed class Arrangement
             ImmutableArray<int> failed = [.. nameless, .. unplaced.Where((_, i) => !netlist.Signs.Contains(lost[i]))];
             int missing = failed.Length + leads.Length;
             if (best is null || missing < best.Value.Missing)
-                best = (layout with { Boxes = boxes, Labels = labels, SharedLabels = shared, Memory = Recollection.Remembered(netlist, rows, blocks, [.. Ordered.Select(o => o.Order.Places)], layout, levels, asked, options, apart) }, missing, attempt);
+                best = (layout with { Boxes = boxes, Labels = labels, LongLines = longLines, SharedLabels = shared, Memory = Recollection.Remembered(netlist, rows, blocks, [.. Ordered.Select(o => o.Order.Places)], layout, levels, asked, options, apart) }, missing, attempt);
             // Room that helps no label would be a hole in the drawing; where things stood they should not be moved for want of a label.
             if (missing == 0 || attempt == MostGrowth || (!atPins && memory is null && attempt > Math.Max(best.Value.Attempt, Sharing) + GrowthInVain)) return best.Value.Layout;
             if (failed.IsEmpty) continue;

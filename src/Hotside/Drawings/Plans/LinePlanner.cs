@@ -127,6 +127,7 @@ internal sealed class LinePlanner
             LabelHeight = labels.Max(l => l.Width == 0 ? 0 : l.Height) / Symbol.Module,
             LabelFoot = new[] { old, fresh }.OfType<LineView>().Max(v => WireLabel.Foot(v.Number, lettering)) / Symbol.Module,
             Short = conductor is null,
+            IfLong = conductor is null && labels.All(l => l.Width > 0) && new[] { old, fresh }.OfType<LineView>().All(v => v.Label.Length == 0),
         });
     }
 
@@ -156,7 +157,11 @@ internal sealed class LinePlanner
         string Unused(string name) => planned.Any(p => p.Name == name) ? name + Again : name;
         foreach (var (name, ends, seen, of) in planned)
         {
-            var view = new LineView(of.Terminal == "case" && figures is null ? "case" : "", null, LookOfLead(alteration.StateOf(of.Part!), seen), name);
+            var look = LookOfLead(alteration.StateOf(of.Part!), seen);
+            string label = of.Terminal == "case" && figures is null ? "case" : "";
+            // Far from its part a lead says by which change it comes or goes.
+            var number = label.Length == 0 && look != Look.Kept && alteration.LabelsOf(of.Part!) is { Length: > 0 } numbers ? new ChangeNumber(numbers, ConductorLine.ColourOf(look)) : null;
+            var view = new LineView(label, number, look, name);
             LineView? In(SeenIn which) => (seen & which) == 0 ? null : view with { IsLive = figures?.IsLive(of, which == SeenIn.Before) == true };
             Add(name, null, ends, In(SeenIn.Before), In(SeenIn.After));
         }

@@ -43,7 +43,10 @@ internal static class MachineSymbols
         s.Path(Pen.Medium, (x + 0.9, y - 0.6), (x + 2.4, y - 1.7), (x + 2.4, y + 1.7), (x + 0.9, y + 0.6));
     });
 
-    /// <summary>A direct-current generator; its field leaves to the left, and is joined to the armature or inside to the case.</summary>
+    // As far from the armature as the regulator's terminals lie apart, so that both wires run straight.
+    private const int FieldBeside = 4;
+
+    /// <summary>A direct-current generator; its field leaves beside the armature, and is joined to it or inside to the case.</summary>
     private static Symbol? Generator(string name, TerminalSet terminals, SymbolOptions options)
     {
         SymbolTerminal? armature = terminals.Take("A", "D+", "ARM", "61") ?? terminals.TakeAt(SymbolSide.Top);
@@ -51,18 +54,18 @@ internal static class MachineSymbols
         SymbolTerminal? lower = terminals.Take("case", "31", "D-", "-") ?? terminals.TakeNext();
         if (armature is null)
             return null;
-        int winding = field is null ? 0 : Math.Max(2, TwoPinFrame.RoomFor(options, field)), x = field is null ? 2 : winding + 3;
-        var s = new SymbolSketch(x + Math.Max(2, TwoPinFrame.RoomFor(options, armature, lower) + (field is null ? 0 : 1)), lower is null ? 7 : 6, options.Lettering);
+        int beside = field is null ? 0 : Math.Max(1, TwoPinFrame.RoomFor(options, field)), x = field is null ? 2 : beside + FieldBeside;
+        var s = new SymbolSketch(x + Math.Max(2, TwoPinFrame.RoomFor(options, armature, lower)), lower is null ? 7 : 6, options.Lettering);
         Rotor(s, x, 3, 3);
         s.Letter("G", x, 3.25, s.Lettering.BodyBold);
         s.Line(Pen.Thin, x - 0.6, 3.65, x + 0.6, 3.65);
         s.Line(Pen.Thin with { Dash = new Dash(3, 1.5) }, x - 0.6, 3.95, x + 0.6, 3.95);
-        Mark(s, armature, x, 0, SymbolSide.Top, field is null ? 0.4 : 0.6);
+        Mark(s, armature, x, 0, SymbolSide.Top);
         if (field is not null)
         {
-            s.Pin(field, 0, 3, SymbolSide.Left);
-            s.Mark(field.Label, 0.3, 2.65);
-            Field(s, winding, x, name == "generator" ? -1 : 1);
+            s.Pin(field, beside, 0, SymbolSide.Top);
+            s.Mark(field.Label, beside - 0.4, 0.3 + (s.Lettering.Small.CapHeight / Symbol.Module), Anchor.End);
+            Field(s, beside, x, toCase: name != "generator");
         }
 
         if (lower is null)
@@ -72,11 +75,13 @@ internal static class MachineSymbols
         return s.Done(name);
     }
 
-    // Three arcs from the terminal's height up to the armature's lead, or down to the case's.
-    private static void Field(SymbolSketch s, double x, double axis, int down)
+    // Three arcs: from the terminal across to the armature's lead, or down and across to the case's.
+    private static void Field(SymbolSketch s, double x, double axis, bool toCase)
     {
-        double end = 3 + (down * 2.2);
-        s.Curve(Pen.Medium, (0, 3), [new CurveStep((x, 3)), .. Enumerable.Range(1, 3).Select(i => new CurveStep((x, 3 + (down * 0.6 * i)), 0.3, down > 0)), new CurveStep((x, end)), new CurveStep((axis, end))]);
+        double end = toCase ? 5.2 : 0.8, first = toCase ? 2.1 : x + 1.1;
+        s.Curve(Pen.Medium, (x, 0), toCase
+            ? [new CurveStep((x, first)), .. Enumerable.Range(1, 3).Select(i => new CurveStep((x, first + (0.6 * i)), 0.3, true)), new CurveStep((x, end)), new CurveStep((axis, end))]
+            : [new CurveStep((x, end)), new CurveStep((first, end)), .. Enumerable.Range(1, 3).Select(i => new CurveStep((first + (0.6 * i), end), 0.3, true)), new CurveStep((axis, end))]);
         s.Dot(axis, end, 0.24);
     }
 
