@@ -11,6 +11,9 @@ internal sealed record SymbolTerminal(string Name, SymbolSide Side, string Label
     /// <summary>Other marks that the trade uses for it, by which a symbol may know it.</summary>
     public ImmutableArray<string> Also { get; init; } = [];
 
+    /// <summary>Whether a wire with a label comes to it, which needs room beside the wires of its neighbours.</summary>
+    public bool HasLabel { get; init; }
+
     /// <summary>A terminal stamped with its own name.</summary>
     public static SymbolTerminal Of(string name, SymbolSide side, params string[] also) => new(name, side, name) { Also = [.. also] };
 

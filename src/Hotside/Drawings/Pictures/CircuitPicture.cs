@@ -67,6 +67,9 @@ internal sealed class CircuitPicture
             double railY = y + (rail.Y * M), first = x + ((rail.X1 + 1) * M), last = x + ((rail.X2 - 1) * M);
             yield return Group(Layer.Boxes, planned, part, [.. Rail.Line(first, last, railY, part.Look), .. rail.Box is null ? FeedName(planned, part, first, railY) : Name(rail.Box, part)]);
         }
+        foreach (var planned in plan.Parts.Where(p => p.In(view) is not null))
+            if (BarsOf(planned.Box) is { IsEmpty: false } bars)
+                yield return new(Layer.Boxes, [.. bars.SelectMany(b => Rail.Between((x + (b[0].X * M), y + (b[0].Y * M)), (x + (b[1].X * M), y + (b[1].Y * M)), planned.In(view)!.Look))]) { Classes = ["joint"], Data = [("ref", planned.PartId)] };
         if (Bus is { } bus)
         {
             double[] ends = [.. Ends(EndKind.Chassis).Select(e => x + (e.X * M))];
@@ -163,8 +166,7 @@ internal sealed class CircuitPicture
         Shape sign = planned.Role == PlannedRole.Stud
             ? new CircleShape((atX, atY), 3, new(StrokeRank.Medium, ColourRole.Ink), ColourRole.Paper)
             : JointDot.At(atX, atY, colour);
-        var bars = BarsOf(planned.Box).SelectMany(b => Rail.Between((x + (b[0].X * M), y + (b[0].Y * M)), (x + (b[1].X * M), y + (b[1].Y * M)), part.Look));
-        return [.. bars, sign, .. part.Text.At(x + (placed.TextX * M), y + (placed.TextY * M))];
+        return [sign, .. part.Text.At(x + (placed.TextX * M), y + (placed.TextY * M))];
     }
 
     private IEnumerable<SceneGroup> Dots()

@@ -51,6 +51,10 @@ internal sealed class PartPlanner(Alteration alteration, Study study, Lettering 
         : alteration.After.System.Return?.Part == part.Id || alteration.Before.System.Return?.Part == part.Id ? PlannedRole.ReturnRail
         : PlannedRoles.Of(part);
 
+    // In either circuit, so that a part that stays keeps its size.
+    private HashSet<string> Labelled(string part) =>
+        [.. alteration.Before.Conductors.Concat(alteration.After.Conductors).Where(c => c.Wire.Label.Length > 0 || !alteration.NumbersOf(c.Id).IsEmpty).SelectMany(c => c.Ends).Where(e => e.Part == part).Select(e => e.Terminal)];
+
     private PartView? View(Part? part, bool isBefore)
     {
         if (part is null) return null;
@@ -59,7 +63,7 @@ internal sealed class PartPlanner(Alteration alteration, Study study, Lettering 
         bool reversed = change is Change.Reversed or Change.ReplacedReversed && !isBefore;
         bool isSymbol = PlannedRoles.Of(part) == PlannedRole.Symbol;
         var (order, pitch) = isSymbol ? WayOrder.Of(part.Id, alteration, isBefore, lettering) : (null, 0);
-        var symbol = isSymbol ? SymbolOfPart.Of(part, circuit, reversed, lettering, SpreadOf(part.Id), leastPitch: pitch, order: order) : new("", 0, 0, [], []);
+        var symbol = isSymbol ? SymbolOfPart.Of(part, circuit, reversed, lettering, SpreadOf(part.Id), leastPitch: pitch, order: order, labelled: Labelled(part.Id)) : new("", 0, 0, [], []);
         if (RoleOf(part) == PlannedRole.Rail && Rail.Label(words.Rail(part), "", NumberOf(part.Id), lettering) is var name) return new(part, symbol, name, name, LookOf(change, isBefore), false);
         return new(part, symbol, Text(part, isBefore, false), Text(part, isBefore, true), LookOf(change, isBefore), change == Change.Reversed)
         {

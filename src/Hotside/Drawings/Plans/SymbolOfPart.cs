@@ -7,9 +7,9 @@ namespace Hotside.Drawings.Plans;
 /// <summary>Chooses and draws the symbol of a part as it stands in a circuit.</summary>
 internal static class SymbolOfPart
 {
-    public static Symbol Of(Part part, Circuit circuit, bool reversed, Lettering lettering, int spread, bool coilAtLeft = false, int leastPitch = 0, IReadOnlyList<string>? order = null)
+    public static Symbol Of(Part part, Circuit circuit, bool reversed, Lettering lettering, int spread, bool coilAtLeft = false, int leastPitch = 0, IReadOnlyList<string>? order = null, IReadOnlySet<string>? labelled = null)
     {
-        var terminals = Terminals(part, circuit).OrderBy(t => order is null ? 0 : PlaceOf(t.Name, order)).ToArray();
+        var terminals = Terminals(part, circuit).Select(t => t with { HasLabel = labelled?.Contains(t.Name) == true }).OrderBy(t => order is null ? 0 : PlaceOf(t.Name, order)).ToArray();
         var ofKind = SymbolOfKind.Options(part.Kind, lettering);
         var options = ofKind with
         {

@@ -6,6 +6,9 @@ namespace Hotside.Symbols.Parts;
 /// <summary>A box with pins on its sides, their marks inside, and room for something in its middle; at least 4 by 4 modules.</summary>
 internal static class BoxFrame
 {
+    // Between two wires a label and the triangle of its change find room.
+    private const int RoomForLabel = 8;
+
     /// <summary>Draws the box.</summary>
     /// <param name="name">Name of the symbol.</param>
     /// <param name="terminals">All terminals, each on the side it wishes; one without a wish goes below.</param>
@@ -21,9 +24,10 @@ internal static class BoxFrame
         double cap = options.Lettering.Small.CapHeight / Symbol.Module, band = cap + 0.75;
         double leftMarks = Marks(left, options), rightMarks = Marks(right, options);
         int room = (int)Math.Ceiling(Math.Max(Widest(top, options), Widest(bottom, options)) + 0.9), step = Math.Max(2, room);
-        int columns = Math.Max(top.Length, bottom.Length), rows = Math.Max(left.Length, right.Length);
+        int[] over = Columns(top, step), under = Columns(bottom, step);
+        int span = Math.Max(over.LastOrDefault(), under.LastOrDefault()), rows = Math.Max(left.Length, right.Length);
         int rowStep = 2 + (int)Math.Floor(cap);
-        int boxWidth = Math.Max(4, Math.Max((int)Math.Ceiling(leftMarks + rightMarks + width + 0.8), ((columns - 1) * step) + (2 * room)));
+        int boxWidth = Math.Max(4, Math.Max((int)Math.Ceiling(leftMarks + rightMarks + width + 0.8), span + (2 * room)));
         int boxHeight = Math.Max(4, Math.Max((int)Math.Ceiling((top.IsEmpty ? 0.5 : band) + height + (bottom.IsEmpty ? 0.5 : band)), rows == 0 ? 0 : 5 + ((rows - 1) * rowStep)));
 
         var s = new SymbolSketch(boxWidth, boxHeight, options.Lettering);
@@ -31,18 +35,30 @@ internal static class BoxFrame
         double high = top.IsEmpty ? 0 : band, low = bottom.IsEmpty ? 0 : band;
         middle?.Invoke(s, leftMarks + ((boxWidth - leftMarks - rightMarks) / 2), high + ((boxHeight - high - low) / 2));
         // Where fewer pins are above than below they stand over the first: what leads on from a feed runs straight through.
-        int first = (boxWidth - ((columns - 1) * step)) / 2;
-        Row(s, top, first, 0, step, SymbolSide.Top);
-        Row(s, bottom, first, boxHeight, step, SymbolSide.Bottom);
+        int first = (boxWidth - span) / 2;
+        Row(s, top, first, over, 0, SymbolSide.Top);
+        Row(s, bottom, first, under, boxHeight, SymbolSide.Bottom);
         Column(s, left, 0, rowStep, SymbolSide.Left);
         Column(s, right, boxWidth, rowStep, SymbolSide.Right);
         return s.Done(name);
     }
 
-    private static void Row(SymbolSketch s, ImmutableArray<SymbolTerminal> terminals, int first, int y, int step, SymbolSide side)
+    // Labels stand left of the first wire, right of the last, and between those in the middle.
+    private static int[] Columns(ImmutableArray<SymbolTerminal> terminals, int step)
+    {
+        var columns = new int[terminals.Length];
+        for (int i = 1; i < columns.Length; i++)
+        {
+            bool isAmid = terminals[i - 1].HasLabel && terminals[i].HasLabel && terminals.Take(i - 1).Any(t => t.HasLabel);
+            columns[i] = columns[i - 1] + (isAmid ? Math.Max(step, RoomForLabel) : step);
+        }
+        return columns;
+    }
+
+    private static void Row(SymbolSketch s, ImmutableArray<SymbolTerminal> terminals, int first, int[] columns, int y, SymbolSide side)
     {
         for (int i = 0; i < terminals.Length; i++)
-            s.Stud(terminals[i], first + (i * step), y, side);
+            s.Stud(terminals[i], first + columns[i], y, side);
     }
 
     private static void Column(SymbolSketch s, ImmutableArray<SymbolTerminal> terminals, int x, int step, SymbolSide side)
