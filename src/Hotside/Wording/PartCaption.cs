@@ -71,9 +71,15 @@ internal sealed record VerdictCaption(SwitchedSide Side, string Names, string By
     {
         var all = loads.ToArray();
         var captions = all.Select(l => (Load: l, Line: ByLine(l, study))).GroupBy(c => (c.Load.Side, Switches(c.Load, study.Circuit)))
-            .Select(g => Joined(g.ToArray(), study.Circuit) with { Switched = Through(g.First().Load, study.Circuit) }).OrderBy(c => c.Side switch { SwitchedSide.InSeries => 1, SwitchedSide.Dead => 2, _ => 0 });
+            .Select(g => Joined(g.ToArray(), study.Circuit) with { Switched = Through(g.First().Load, study.Circuit) }).OrderBy(c => Rank(c.Side));
         return [.. captions];
     }
+
+    /// <summary>The side on the badge of a part.</summary>
+    /// <param name="loads">The part's loads.</param>
+    public static SwitchedSide BadgeOf(IEnumerable<LoadStudy> loads) => loads.Select(l => l.Side).MinBy(Rank);
+
+    private static int Rank(SwitchedSide side) => side switch { SwitchedSide.InSeries => 1, SwitchedSide.Dead => 2, _ => 0 };
 
     /// <summary>By what a single load is switched, without its own name.</summary>
     public static string ByOf(LoadStudy load, CircuitStudy study) => Of([load], study)[0].By;

@@ -86,6 +86,8 @@ public sealed class VerdictCaptionTests
         Assert.Equal(["G3", "H2"], load.InSeriesWith);
         Assert.Equal([true, false], load.Strings.OrderBy(s => s.With[0] == "G3").Select(s => s.IsBackFed));
         Assert.Equal("with G3's D+, by S1", VerdictCaption.Of([load], study).Single().By);
+        // The way of a machine that stands begins at the battery.
+        Assert.StartsWith("G1", string.Join(' ', load.Paths[0].HotWay), StringComparison.Ordinal);
     }
 
     [Fact]
@@ -103,7 +105,18 @@ public sealed class VerdictCaptionTests
         return [.. captions.Select(c => c.Beside(captions[0], Vocabulary.Of(Words.American)))];
     }
 
-    private static CircuitStudy Read(string parts, string wires) => Job.Read($"""
+    // A badge that no part has is not explained.
+    [Fact]
+    public void The_legend_has_the_badges_that_are_there()
+    {
+        const string meaning = "fed through another load", winding = "K1: starter-solenoid, 12 V|S1: switch|M1: starter, 12 V, 100 A", wires = "G1.pos to K1.30|G1.pos to S1.1|S1.2 to K1.50|K1.M to M1.1";
+        Assert.DoesNotContain(meaning, Made(winding, wires).Draw(View.After).ToSvg(), StringComparison.Ordinal);
+        Assert.Contains(meaning, Made(winding + "|E1: lamp, 12 V, 5 W|E2: lamp, 12 V, 5 W", wires + "|G1.pos to E1.1|E1.2 to E2.1|E2.2 to chassis").Draw(View.After).ToSvg(), StringComparison.Ordinal);
+    }
+
+    private static CircuitStudy Read(string parts, string wires) => Made(parts, wires).Study.After;
+
+    private static Job Made(string parts, string wires) => Job.Read($"""
         hotside: 1
         title: Captions
         system: 12 V, negative ground
@@ -113,5 +126,5 @@ public sealed class VerdictCaptionTests
         wires:
           w0: G1.neg to chassis
         {string.Join('\n', wires.Split('|').Select((w, i) => $"  w{i + 1}: {w}"))}
-        """).OrThrow().Study.After;
+        """).OrThrow();
 }
