@@ -33,6 +33,7 @@ internal sealed class Arrangement
         this.arranged = arranged;
         this.input = input.IsOverlaid ? input.AllSeen() : input;
         Take(arranged);
+        if (memory is null) PutBack(union, heights, input, cancel);
         if (input.TellsPins && memory is null) SetApart(union, heights, cancel);
     }
 
@@ -79,6 +80,18 @@ internal sealed class Arrangement
         sides = SidePins.Of(netlist, rows);
         layouts.Clear();
         columns.Clear();
+    }
+
+    // Where something lay, across what it was joined to, four arms would meet: there it ends on the trunk.
+    private void PutBack(Union union, Heights heights, LayoutInput asGiven, CancellationToken cancel)
+    {
+        var old = OldPlaces.Of(asGiven);
+        for (ImmutableHashSet<int> kept = []; !old.Except(kept).IsEmpty;)
+        {
+            var crossing = Passers.Crossing(netlist, WiresOf(Planned(new(), cancel))).Intersect(old);
+            if (crossing.IsEmpty) return;
+            Take(Arranged.Of(union, heights, null, asGiven, null, cancel, kept = kept.Union(crossing)));
+        }
     }
 
     // Conductors that seem to end at a strange pin run beside their net, unless they would cross it there: first all together, then one by one what is left.

@@ -25,6 +25,9 @@ public sealed record LoadStudy(Part Part, Element Element, SwitchedSide Side, Co
     /// <summary>For a load in series, through what it is fed when: <see cref="InSeriesWith"/> by combinations.</summary>
     public ImmutableArray<LoadString> Strings { get; init; } = [];
 
+    /// <summary>The strings that it is meant to be fed through: not those that a running machine drives backwards through it, where a battery feeds it otherwise.</summary>
+    internal ImmutableArray<LoadString> MeantStrings => Strings.Any(s => !s.IsBackFed) ? [.. Strings.Where(s => !s.IsBackFed)] : Strings;
+
     /// <summary>For a load in series, the side on which its string is switched, where that could be worked out; else <see langword="null"/>.</summary>
     public SwitchedSide? StringSide { get; init; }
 
@@ -102,7 +105,14 @@ public sealed record LoadPath(ImmutableArray<string> Hot, ImmutableArray<string>
 /// <summary>Through what a load in series is fed in some combinations.</summary>
 /// <param name="With">The other loads, in the order of the file.</param>
 /// <param name="When">The combinations.</param>
-public sealed record LoadString(ImmutableArray<string> With, Control When);
+public sealed record LoadString(ImmutableArray<string> With, Control When)
+{
+    /// <summary>Whether nothing but machines that run feeds it.</summary>
+    internal bool IsBackFed { get; init; }
+
+    /// <summary>The ways of the current in these combinations.</summary>
+    internal ImmutableArray<LoadPath> Paths { get; init; } = [];
+}
 
 /// <summary>A relay that keeps itself.</summary>
 /// <param name="Relay">The relay's id.</param>

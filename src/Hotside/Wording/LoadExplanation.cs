@@ -33,7 +33,7 @@ internal sealed class LoadExplanation(LoadStudy load, CircuitStudy study, Vocabu
                 yield return $"{Name} is fed from elsewhere, through {PartWords.And([.. load.FedFrom.Select(e => e.ToString())])}: what switches it, and on which side, is not in this file.";
                 yield break;
             case SwitchedSide.InSeries:
-                yield return $"{Name} is in series: its current also passes {PartWords.And([.. load.InSeriesWith])}, so it gets what they leave of the volts"
+                yield return $"{Name} is in series: its current also passes {PartWords.And([.. load.MeantStrings.SelectMany(s => s.With).Distinct()])}, so it gets what they leave of the volts"
                     + (load.StringSide is { } side ? $"; the string is {SideText.Of(side, words)}." : ".");
                 break;
             case SwitchedSide.Unswitched:
@@ -52,7 +52,8 @@ internal sealed class LoadExplanation(LoadStudy load, CircuitStudy study, Vocabu
         }
         if (load.Control.IsAlways || load.Control.Any.IsEmpty) yield break;
         if (load.Side == SwitchedSide.InSeries && load.Strings.Length > 1)
-            foreach (var part in load.Strings) yield return $"It comes on, through {PartWords.And([.. part.With])}, when {PartWords.Clause(part.When, circuit, words)}.";
+            foreach (var part in load.MeantStrings.Concat(load.Strings.Except(load.MeantStrings)))
+                yield return $"{(load.MeantStrings.Contains(part) ? "It comes on" : "A running machine also feeds it backwards")}, through {PartWords.And([.. part.With])}, when {PartWords.Clause(part.When, circuit, words)}.";
         else if (load.Side != SwitchedSide.Unswitched || load.Control.Any.Length > 0)
             yield return $"It comes on when {PartWords.Clause(load.Control, circuit, words)}.";
     }

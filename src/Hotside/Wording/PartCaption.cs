@@ -59,22 +59,41 @@ internal sealed record PartCaption(string Reference, string Name, string Rating,
 
 /// <summary>A verdict as it is printed: the badge and the line below it.</summary>
 /// <param name="Side">The side.</param>
+/// <param name="Names">Which loads of its part it is of; empty where it is of all.</param>
 /// <param name="By">By what, and what that carries; may be empty.</param>
-internal sealed record VerdictCaption(SwitchedSide Side, string By)
+internal sealed record VerdictCaption(SwitchedSide Side, string Names, string By)
 {
+    /// <summary>By what, without what that carries.</summary>
+    private string Switched { get; init; } = "";
+
+    /// <summary>The verdicts of a part's loads, alike ones together. The first has the badge: a winding that is fed by itself operates a solenoid, a filament that never comes on must not speak for the other.</summary>
     public static ImmutableArray<VerdictCaption> Of(IEnumerable<LoadStudy> loads, CircuitStudy study)
     {
         var all = loads.ToArray();
         var captions = all.Select(l => (Load: l, Line: ByLine(l, study))).GroupBy(c => (c.Load.Side, Switches(c.Load, study.Circuit)))
-            .Select(g => new VerdictCaption(g.Key.Side, Joined(g.ToArray(), study.Circuit)));
+            .Select(g => Joined(g.ToArray(), study.Circuit) with { Switched = Through(g.First().Load, study.Circuit) }).OrderBy(c => Rank(c.Side));
         return [.. captions];
     }
 
+    /// <summary>The side on the badge of a part.</summary>
+    /// <param name="loads">The part's loads.</param>
+    public static SwitchedSide BadgeOf(IEnumerable<LoadStudy> loads) => loads.Select(l => l.Side).MinBy(Rank);
+
+    private static int Rank(SwitchedSide side) => side switch { SwitchedSide.InSeries => 1, SwitchedSide.Dead => 2, _ => 0 };
+
     /// <summary>By what a single load is switched, without its own name.</summary>
-    public static string ByOf(LoadStudy load, CircuitStudy study)
+    public static string ByOf(LoadStudy load, CircuitStudy study) => Of([load], study)[0].By;
+
+    /// <summary>What the line below a badge says of it: <c>coil by S1</c>; of a verdict that the badge does not tell, the side too: <c>tail: never on, no way to a feed</c>.</summary>
+    /// <param name="badge">The verdict of the badge.</param>
+    /// <param name="words">Whose words.</param>
+    public string Beside(VerdictCaption badge, Vocabulary words)
     {
-        string by = Of([load], study)[0].By;
-        return by == load.Element.Name ? "" : by.StartsWith(load.Element.Name + " ", StringComparison.Ordinal) ? by[(load.Element.Name.Length + 1)..] : by;
+        if (Side == badge.Side) return $"{Names} {By}".Trim();
+        // What switches both is said once.
+        string by = Switched.Length > 0 && By.EndsWith(", " + Switched, StringComparison.Ordinal) && Switched == badge.Switched ? By[..^(Switched.Length + 2)] : By;
+        string side = SideText.Of(Side, words), told = Side == SwitchedSide.Dead ? $"{side}, {by}" : $"{side} {by}";
+        return (Names.Length == 0 ? told : $"{Names}: {told}").TrimEnd(' ', ',');
     }
 
     /// <summary>Amperes that a load draws at its rating; <see langword="null"/> when nothing states it.</summary>
@@ -96,27 +115,32 @@ internal sealed record VerdictCaption(SwitchedSide Side, string By)
         return (isShared ? "at most " : "") + QuantityWords.Amperes(amperes);
     }
 
-    private static string Joined((LoadStudy Load, string Line)[] group, Circuit circuit)
+    private static VerdictCaption Joined((LoadStudy Load, string Line)[] group, Circuit circuit)
     {
         // Named where the part has others, shown or not.
         bool areNamed = group[0].Load.Part.Kind.Elements.Count(e => e is { IsConsumer: true, IsInternal: false }) > group.Length || group.All(g => g.Load.Element.Type == ElementType.Coil);
-        string names = areNamed ? string.Join(", ", group.Select(g => g.Load.Element.Name)) + " " : "";
-        if (group[0].Line.Length == 0) return names.Trim();
-        if (group.Select(g => g.Line).Distinct().Count() == 1) return names + group[0].Line;
+        var side = group[0].Load.Side;
+        string names = areNamed ? string.Join(", ", group.Select(g => g.Load.Element.Name)) : "";
+        if (group.Select(g => g.Line).Distinct().Count() == 1) return new(side, names, group[0].Line);
         // Loads of one part that differ in nothing but their current share a line.
         string by = Switches(group[0].Load, circuit);
-        if (by.Length == 0 || group[0].Load.Side == SwitchedSide.InSeries || group[0].Load.IsNeverFed || group.Any(g => Amperes(g.Load) is null)) return names + by;
-        return $"{by}: {string.Join(", ", group.Select(g => $"{g.Load.Element.Name} {AmperesText(g.Load, circuit)}"))}";
+        return by.Length == 0 || side == SwitchedSide.InSeries || group[0].Load.IsNeverFed || group.Any(g => Amperes(g.Load) is null) ? new(side, names, by)
+            : new(side, "", $"{by}: {string.Join(", ", group.Select(g => $"{g.Load.Element.Name} {AmperesText(g.Load, circuit)}"))}");
     }
 
     private static string Switches(LoadStudy load, Circuit circuit)
     {
-        if (load.Side == SwitchedSide.InSeries) return load.InSeriesWith.IsEmpty ? "" : "with " + string.Join(", ", load.InSeriesWith);
+        if (load.Side == SwitchedSide.InSeries) return StringText.Of(load, circuit, of => Through(of, circuit));
         if (load.Side == SwitchedSide.Dead) return load.DeadBecause ?? "";
         // By the name that its flag has.
         if (load.Side == SwitchedSide.Elsewhere) return "from " + string.Join(" or ", load.FedFrom.Select(from => $"{from.Terminal} · {circuit.FindPart(from.Part!)!.Title}"));
+        return load.Side == SwitchedSide.Unswitched ? "" : Through(load, circuit);
+    }
+
+    private static string Through(LoadStudy load, Circuit circuit)
+    {
         string[] by = [.. load.Chain.Take(1).Concat(RelaysOnWay(load, circuit)).Concat(load.SwitchedBy).Distinct()];
-        return by.Length == 0 || load.Side == SwitchedSide.Unswitched ? "" : "by " + Joined(by, load);
+        return by.Length == 0 ? "" : "by " + Joined(by, load);
     }
 
     // The contacts that its own current passes: one relay may stand on its hot side, another on its ground side.
@@ -135,12 +159,25 @@ internal sealed record VerdictCaption(SwitchedSide Side, string By)
     // "And" where its current passes all of them, "or" where it passes one of them at a time.
     private static string Joined(string[] by, LoadStudy load)
     {
-        HashSet<string>[] ways = [.. load.Paths.Select(p => by.Intersect(p.HotWay.Concat(p.GroundWay)).ToHashSet(StringComparer.Ordinal))];
+        string own = load.Part.Id;
+        HashSet<string>[] ways = [.. load.Paths.Select(p => Passed(p))];
         string[] always = [.. by.Where(s => ways.All(w => w.Contains(s)))], others = [.. by.Except(always)];
-        if (ways.Length == 0 || !by.All(s => ways.Any(w => w.Contains(s))) || (others.Length > 0 && ways.Any(w => w.Intersect(others).Count() != 1))) return string.Join(", ", by);
-        string any = string.Join(" or ", others);
-        return string.Join(" and ", others.Length == 0 ? always : always.Length == 0 ? [any] : [.. always, others.Length == 1 ? any : $"({any})"]);
+        if (ways.Length == 0 || !by.All(s => ways.Any(w => w.Contains(s))) || (others.Length > 0 && ways.Any(w => w.Intersect(others).Count() != 1))) return string.Join(", ", by.Select(Named));
+        string any = Listed([.. others.OrderBy(s => s == own).Select(Named)], "or");
+        return others.Length == 0 ? Listed([.. always.Select(Named)], "and") : always.Length == 0 ? any : Listed([.. always.Select(Named), others.Length == 1 ? any : $"({any})"], "and");
+
+        // A way that passes the load and no other switch passes the load's own, if it has one.
+        HashSet<string> Passed(LoadPath path)
+        {
+            var passed = by.Intersect(path.HotWay.Concat(path.GroundWay)).Where(s => s != own).ToHashSet(StringComparer.Ordinal);
+            if (by.Contains(own) && (passed.Count == 0 || load.Paths.All(p => by.Intersect(p.HotWay.Concat(p.GroundWay)).Any(s => s != own)))) passed.Add(own);
+            return passed;
+        }
+
+        string Named(string id) => id == own ? "its own switch" : id;
     }
+
+    private static string Listed(string[] names, string word) => names.Length < 3 ? string.Join($" {word} ", names) : $"{string.Join(", ", names[..^1])} {word} {names[^1]}";
 
     private static string ByLine(LoadStudy load, CircuitStudy study)
     {

@@ -69,11 +69,8 @@ internal static class SheetText
     public static string Potential(SourcePoles source) => QuantityWords.Volts(source.PlusIsFeed ? source.Volts : -source.Volts);
 
     /// <summary>The potential of a feed before and after; once where it stays.</summary>
-    public static string Potentials(SourcePoles? before, SourcePoles? after)
-    {
-        string was = before is null ? "" : Potential(before), will = after is null ? "" : Potential(after);
-        return was == will ? will : string.Join(", ", new[] { was.Length > 0 ? "before " + was : "", will.Length > 0 ? "after " + will : "" }.Where(t => t.Length > 0));
-    }
+    public static string Potentials(string before, string after) =>
+        before == after ? after : string.Join(", ", new[] { before.Length > 0 ? "before " + before : "", after.Length > 0 ? "after " + after : "" }.Where(t => t.Length > 0));
 
     /// <summary>How an overlay is read, and what its symbols cannot show: which way round a source stood before.</summary>
     /// <param name="alteration">The alteration.</param>
@@ -115,6 +112,7 @@ internal static class SheetText
         {
             SwitchedSide.Unswitched => "is always fed",
             SwitchedSide.Dead => "never comes on:",
+            SwitchedSide.Elsewhere when by.Length > 0 => "is fed",
             var other => "is " + SideText.Of(other, words),
         };
         return by.Length == 0 ? side : side + " " + by;

@@ -34,7 +34,7 @@ public class PasserTests
     {
         LineEnd feed = new(EndKind.Feed, -1, -1), chassis = new(EndKind.Chassis, -1, -1);
         Net Alone(int id) => new(id, SeenIn.Before, [id], [], [], (id, -1)) { RunsApart = id == 0 };
-        var netlist = new Netlist([], [], [new(0, "w1", SeenIn.Before, feed, chassis), new(1, "w2", SeenIn.Before, feed, chassis)], [], [Alone(0), Alone(1)], []).AllSeen();
+        var netlist = new Netlist([], [], [new(0, "w1", SeenIn.Before, feed, chassis), new(1, "w2", SeenIn.Before, feed, chassis)], [], [Alone(0), Alone(1)], []).Overlaid();
         Assert.Empty(Passers.Crossing(netlist, [new("w1", [(5, 0), (5, 10)]), new("w2", [(0, 5), (10, 5)])]));
     }
 

@@ -94,9 +94,10 @@ internal sealed class CircuitPicture
         return [.. part.Text.At(x + (placed.TextX * M), y + (placed.TextY * M))];
     }
 
-    private string Potential() => SheetText.Potentials(Source(view == SeenIn.Both ? plan.Alteration.Before : circuit), Source(circuit));
+    private string Potential() => SheetText.Potentials(PotentialIn(view == SeenIn.Both ? plan.Alteration.Before : circuit), PotentialIn(circuit));
 
-    private static SourcePoles? Source(Circuit circuit) => circuit.Sources.FirstOrDefault(s => s.Element.When is null);
+    private string PotentialIn(Circuit of) =>
+        RailPotential.Of(plan.FeedRail!, of) is { Length: > 0 } behind ? behind : of.Sources.FirstOrDefault(s => s.Element.When is null) is { } source ? SheetText.Potential(source) : "";
 
     private IEnumerable<(int X, int Y, LineView View)> Ends(EndKind kind) =>
         from pair in plan.Input.Wires.Zip(layout.Wires)

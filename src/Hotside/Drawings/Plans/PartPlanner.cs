@@ -64,7 +64,7 @@ internal sealed class PartPlanner(Alteration alteration, Study study, Lettering 
         bool isSymbol = PlannedRoles.Of(part) == PlannedRole.Symbol;
         var (order, pitch) = isSymbol ? WayOrder.Of(part.Id, alteration, isBefore, lettering) : (null, 0);
         var symbol = isSymbol ? SymbolOfPart.Of(part, circuit, reversed, lettering, SpreadOf(part.Id), leastPitch: pitch, order: order, labelled: Labelled(part.Id)) : new("", 0, 0, [], []);
-        if (RoleOf(part) == PlannedRole.Rail && Rail.Label(words.Rail(part), "", NumberOf(part.Id), lettering) is var name) return new(part, symbol, name, name, LookOf(change, isBefore), false);
+        if (RoleOf(part) == PlannedRole.Rail && Rail.Label(words.Rail(part), RailPotential.Of(part.Id, circuit), NumberOf(part.Id), lettering) is var name) return new(part, symbol, name, name, LookOf(change, isBefore), false);
         return new(part, symbol, Text(part, isBefore, false), Text(part, isBefore, true), LookOf(change, isBefore), change == Change.Reversed)
         {
             Mirror = isSymbol ? SymbolMirror.Of(symbol, part, circuit, reversed, lettering, SpreadOf(part.Id)) : null,
@@ -133,13 +133,11 @@ internal sealed class PartPlanner(Alteration alteration, Study study, Lettering 
             RightAligned = left,
             Lettering = lettering,
         };
-        // A filament that never comes on must not speak for the other.
-        VerdictCaption[] verdicts = [.. caption.Verdicts.OrderBy(v => v.Side == SwitchedSide.Dead ? 1 : 0)];
-        return (verdicts.Length == 0 ? block : style.HasSwitchTable ? block with { Signs = [.. verdicts.Select(v => v.Side).Distinct()] } : block with
+        return (caption.Verdicts.IsEmpty ? block : style.HasSwitchTable ? block with { Signs = [.. caption.Verdicts.Select(v => v.Side).Distinct()] } : block with
         {
-            Side = verdicts[0].Side,
-            SideText = SideText.Badge(verdicts[0].Side, words),
-            By = string.Join("; ", Before(caption).Concat(verdicts.Select((v, i) => i == 0 || v.Side == verdicts[0].Side ? v.By : $"{SideText.Of(v.Side, words)} {v.By}")).Where(b => b.Length > 0)),
+            Side = caption.Verdicts[0].Side,
+            SideText = SideText.Badge(caption.Verdicts[0].Side, words),
+            By = string.Join("; ", Before(caption).Concat(caption.Verdicts.Select(v => v.Beside(caption.Verdicts[0], words))).Where(b => b.Length > 0)),
         }).Measure();
     }
 

@@ -9,7 +9,10 @@ internal static class SymbolOfKind
 {
     /// <summary>The terminals that the data names.</summary>
     public static IEnumerable<SymbolTerminal> Terminals(PartKind kind) =>
-        kind.Terminals.Select(t => new SymbolTerminal(t.Name, SideOf(t.Side), t.Name) { Also = t.Aliases });
+        kind.Terminals.Select(t => new SymbolTerminal(t.Name, SideOf(t.Side), Mark(t.Name)) { Also = t.Aliases });
+
+    // What ends a pole's mark is a minus, not a hyphen.
+    private static string Mark(string terminal) => terminal.EndsWith('-') ? terminal[..^1] + "\u2212" : terminal;
 
     /// <summary>What is drawn inside.</summary>
     public static SymbolOptions Options(PartKind kind, Lettering lettering) => new()

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Hotside.Drawings.Marks;
 using Hotside.Drawings.Plans;
+using Hotside.Studies;
 using Hotside.Symbols;
 using Hotside.Wording;
 
@@ -39,16 +40,27 @@ internal static class UsedOnSheet
         }
         else if (lines.Select(l => l.Label).Where(l => l.Contains(' ', StringComparison.Ordinal) && !l.Contains('→', StringComparison.Ordinal) && !l.Contains(':', StringComparison.Ordinal)).MinBy(l => l.Length) is { } label)
             entries.Add(LegendEntry.Written(label, SheetText.LabelMeaning(plan.Alteration, words), plan.Lettering));
-        var shown = plan.Parts.Select(p => p.PartId).ToHashSet(StringComparer.Ordinal);
-        var sides = views.SelectMany(v => v switch { SeenIn.Before => plan.Study.Before.Loads, SeenIn.After => plan.Study.After.Loads, _ => OverlayLoads(plan) }).Where(l => !l.Element.IsInternal && shown.Contains(l.Part.Id)).Select(l => l.Side).ToHashSet();
+        var sides = views.SelectMany(v => SidesIn(plan, v)).ToHashSet();
         foreach (var side in SideText.Order)
             if (sides.Contains(side)) entries.Add(LegendEntry.Of(side, SideText.Legend(side, words)));
         return entries.ToImmutable();
     }
 
-    // An overlay has the badges of what will be, and of what goes.
-    private static IEnumerable<Studies.LoadStudy> OverlayLoads(DrawingPlan plan) =>
-        plan.Study.After.Loads.Concat(plan.Study.Before.Loads.Where(l => plan.Parts.Any(p => p.PartId == l.Part.Id && (p.After is null || !BoxPlanner.Share(p)))));
+    private static IEnumerable<SwitchedSide> SidesIn(DrawingPlan plan, SeenIn view) => view switch
+    {
+        SeenIn.Before => SidesOf(plan, plan.Study.Before, _ => true),
+        SeenIn.After => SidesOf(plan, plan.Study.After, _ => true),
+        // An overlay has the badges of what will be, and of what goes.
+        _ => SidesOf(plan, plan.Study.After, _ => true).Concat(SidesOf(plan, plan.Study.Before, p => p.After is null || !BoxPlanner.Share(p))),
+    };
+
+    // A part has one badge, and of its other loads the line below tells; signs beside a reference are of all.
+    private static IEnumerable<SwitchedSide> SidesOf(DrawingPlan plan, CircuitStudy study, Predicate<PlannedPart> isShown)
+    {
+        var shown = plan.Parts.Where(p => isShown(p)).Select(p => p.PartId).ToHashSet(StringComparer.Ordinal);
+        var loads = study.Loads.Where(l => !l.Element.IsInternal && shown.Contains(l.Part.Id)).ToArray();
+        return plan.Style.HasSwitchTable ? loads.Select(l => l.Side) : loads.GroupBy(l => l.Part.Id).Select(VerdictCaption.BadgeOf);
+    }
 
     private static LineStyle StateOf(PartStyle look) => look switch
     {

@@ -22,12 +22,13 @@ internal sealed record Arranged(Netlist Netlist, RowPlan Rows, ImmutableArray<Te
     /// <param name="input">What is laid out.</param>
     /// <param name="like">The same circuits arranged otherwise: where their rows are the same, so is what was found for them.</param>
     /// <param name="cancel">Stops the work.</param>
-    public static Arranged Of(Union union, Heights heights, LayoutMemory? memory, LayoutInput input, Arranged? like, CancellationToken cancel)
+    /// <param name="kept">Old places that stay on the trunks they belong to, by number.</param>
+    public static Arranged Of(Union union, Heights heights, LayoutMemory? memory, LayoutInput input, Arranged? like, CancellationToken cancel, ImmutableHashSet<int>? kept = null)
     {
-        ImmutableHashSet<int> apart = memory is null ? Passers.OfRails(union) : [.. union.Lines.Where(l => memory.Apart.Contains(l.Name)).Select(l => l.Id)];
+        ImmutableHashSet<int> apart = memory is null ? Passers.OfRails(union).Union(OldPlaces.Of(input).Except(kept ?? [])) : [.. union.Lines.Where(l => memory.Apart.Contains(l.Name)).Select(l => l.Id)];
         var netlist = Nets.Of(union, heights, apart, OwnSigns.Hung(union, input));
         // Which conductors are one net is told by each circuit; what must keep clear of each other, by what is shown together.
-        if (input.IsOverlaid) netlist = netlist.AllSeen();
+        if (input.IsOverlaid) netlist = netlist.Overlaid();
         if (memory is not null) netlist = Facings.AsBefore(netlist, memory);
         var known = memory is null ? null : new Recollection(memory, netlist);
         var rows = Passes.Rows.Of(netlist, Directions.Of(netlist, heights, known), known, input.HangsHigh);

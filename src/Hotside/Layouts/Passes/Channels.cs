@@ -8,7 +8,7 @@ namespace Hotside.Layouts.Passes;
 /// </summary>
 internal static class Channels
 {
-    private const int OnEachOther = 1000, BesideRail = 3;
+    private const int OnEachOther = 1000, BesideRail = 3, EndsApart = 6;
 
     /// <summary>The track of each piece, from 0 downwards; and the ends that must not share a column, left one first.</summary>
     /// <param name="lattice">The block.</param>
@@ -40,6 +40,7 @@ internal static class Channels
                     if (cost[order[j], order[i]] >= OnEachOther) apart.AddRange(Conflicts(over, piece, x));
                 }
             }
+            if (before is null) Lower(pieces, lattice, levels, spans);
         }
         foreach (var rail in lattice.Pieces.Where(p => p.IsRail && besideRails)) apart.AddRange(Aside(rail, lattice, x, spans));
         return (levels, apart);
@@ -94,6 +95,18 @@ internal static class Channels
             if (!changed) break;
         }
         return [.. order];
+    }
+
+    // Where something lay, it is seen to end at its pin when it lies below what else leads there, as low as nothing is in its way; two that end close to each other at one height look like one.
+    private static void Lower(Piece[] pieces, Lattice lattice, int[] levels, PieceSpans spans)
+    {
+        foreach (var old in pieces.Where(p => p.Net is { RunsApart: true, Circuits: SeenIn.Before } && p.Bottoms.Any(b => lattice.Seats[b.Seat].IsStand)).OrderByDescending(p => levels[p.Id]).ThenBy(p => p.Id))
+        {
+            var others = pieces.Where(p => p.Id != old.Id).ToArray();
+            int lowest = others.Where(p => levels[p.Id] > levels[old.Id] && Meet(p, old, spans)).Select(p => levels[p.Id] - 1).Append(pieces.Max(p => levels[p.Id])).Min();
+            for (int level = lowest; level > levels[old.Id]; level--)
+                if (others.All(p => levels[p.Id] != level || spans.Low(p, SeenIn.Before) > spans.High(old, SeenIn.Before) + EndsApart || spans.High(p, SeenIn.Before) < spans.Low(old, SeenIn.Before) - EndsApart)) levels[old.Id] = level;
+        }
     }
 
     private static bool Meet(Piece a, Piece b, PieceSpans spans)

@@ -53,16 +53,25 @@ internal sealed record Netlist(
     /// <summary>The stand of a tap, or −1 on a rail.</summary>
     public int StandOf(Tap tap) => tap.OnTerminal ? Terminals[tap.Terminal].Stand : -1;
 
-    /// <summary>The same with everything in both views; nets remember which circuits have them.</summary>
-    public Netlist AllSeen() => this with
+    /// <summary>
+    /// The same with everything over each other; nets remember which circuits have them. What is there no more stays in one view, in which all else is, too: it keeps clear of everything, and
+    /// what it crosses counts half.
+    /// </summary>
+    public Netlist Overlaid()
     {
-        Stands = [.. Stands.Select(s => s with { Seen = SeenIn.Both, Boxes = [.. s.Boxes.Select(b => b with { Box = b.Box.AllSeen() })] })],
-        Terminals = [.. Terminals.Select(t => t with { Seen = SeenIn.Both })],
-        Lines = [.. Lines.Select(l => l with { Seen = SeenIn.Both })],
-        Joints = [.. Joints.Select(j => j.AllSeen())],
-        Nets = [.. Nets.Select(n => n with { Seen = SeenIn.Both, Circuits = n.Seen })],
-        Taps = [.. Taps.Select(t => t with { Seen = SeenIn.Both })],
-    };
+        var gone = Nets.Where(n => n.Seen == SeenIn.Before).SelectMany(n => n.Lines).ToHashSet();
+        return this with
+        {
+            Stands = [.. Stands.Select(s => s with { Seen = SeenIn.Both, Boxes = [.. s.Boxes.Select(b => b with { Box = b.Box.AllSeen() })] })],
+            Terminals = [.. Terminals.Select(t => t with { Seen = SeenIn.Both })],
+            Lines = [.. Lines.Select(l => l with { Seen = Shown(gone.Contains(l.Id)) })],
+            Joints = [.. Joints.Select(j => j.AllSeen())],
+            Nets = [.. Nets.Select(n => n with { Seen = Shown(n.Seen == SeenIn.Before), Circuits = n.Seen })],
+            Taps = [.. Taps.Select(t => t with { Seen = Shown(Nets[t.Net].Seen == SeenIn.Before) })],
+        };
+
+        static SeenIn Shown(bool isGone) => isGone ? SeenIn.Before : SeenIn.Both;
+    }
 
     public bool HasRail(Net net) => net.Joints.Any(j => Joints[j].IsRail);
 }

@@ -105,7 +105,7 @@ internal static class Passers
     public static Arranged? SetApart(Union union, Heights heights, Arranged before, ImmutableHashSet<int> apart, bool isOverlaid)
     {
         var netlist = Nets.Of(union, heights, apart, before.Netlist.Signs);
-        if (isOverlaid) netlist = netlist.AllSeen();
+        if (isOverlaid) netlist = netlist.Overlaid();
         if (netlist.Stands.Length != before.Netlist.Stands.Length) return null;
         netlist = netlist with { Stands = before.Netlist.Stands, Terminals = before.Netlist.Terminals };
         var tapOf = before.Netlist.Taps.SelectMany(t => t.Ends.Select(e => (e, t.Id))).ToDictionary(p => p.e, p => p.Id);

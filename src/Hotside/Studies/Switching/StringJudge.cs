@@ -18,7 +18,7 @@ internal static class StringJudge
         if (isMomentary) fed = settling.Passing(along) & !regime.Short;
         if (fed.IsNever) return null;
         List<Branch> others = [];
-        Dictionary<string, (ImmutableArray<string> With, Condition When)> strings = [];
+        Dictionary<string, (ImmutableArray<string> With, Condition When, List<Route> Routes)> strings = [];
         List<Route> routes = [];
         foreach (var states in study.ExamplesOf(fed, regime.Short))
         {
@@ -30,20 +30,32 @@ internal static class StringJudge
             others.AddRange(with);
             var names = Names(with, feed.Load);
             string key = string.Join(',', names);
-            strings[key] = (names, strings.TryGetValue(key, out var more) ? more.When | states : states);
-            if (study.Routes.Of(feed.Load, state, [found.Supply], null, throughConsumers: true) is { } route) routes.Add(route);
+            strings[key] = strings.TryGetValue(key, out var more) ? more with { When = more.When | states } : (names, states, []);
+            if (study.Routes.Of(feed.Load, state, [found.Supply], null, throughConsumers: true) is not { } route) continue;
+            routes.Add(route);
+            strings[key].Routes.Add(route);
         }
         var until = isMomentary ? settling.EndedBy(along, fed) : null;
         return new(feed.Load.Part, feed.Load.Element, SwitchedSide.InSeries, study.Writer.Write(fed, regime.Short))
         {
             InSeriesWith = Names(others, feed.Load),
-            Strings = [.. strings.OrderBy(s => s.Key, StringComparer.Ordinal).Select(s => new LoadString(s.Value.With, study.Writer.Write(s.Value.When, regime.Short)))],
+            Strings = [.. strings.OrderBy(s => s.Key, StringComparer.Ordinal).Select(s => StringOf(study, feed.Load, s.Value.With, s.Value.When, s.Value.Routes))],
             StringSide = study.StringSideOf(feed.Load, regime, isMomentary),
             SwitchedBy = Chains.SwitchesOf(routes),
             Chain = [.. Chains.RelaysOf(routes)],
             Until = until is { } end ? new(end.Relay.Variable.Part, end.Relay.Variable.Actuator.Name, end.Relay.Variable.Actuator.Positions[end.Position]) : null,
             IsApproximate = regime.Feeding.IsGivenUp(feed.Load) || regime.Feeding.IsStringGivenUp(feed.Load) || study.IsDoubtful(along),
             Paths = study.Routes.PathsOf(feed.Load, routes),
+        };
+    }
+
+    private static LoadString StringOf(SwitchingStudy study, Branch load, ImmutableArray<string> with, Condition when, List<Route> routes)
+    {
+        var paths = study.Routes.PathsOf(load, routes);
+        return new(with, study.Writer.Write(when, study.Whole.Short))
+        {
+            Paths = paths,
+IsBackFed = paths.Any() && paths.All(p => study.Graph.Circuit.FindPart(p.HotWay[0]) is { IsStandingSource: false } source && source.Kind.Elements.Any(e => e.IsSource)),
         };
     }
 

@@ -77,8 +77,8 @@ internal sealed class Supplies
                 groups.Add((potential, []));
         foreach (var (point, known) in levels.OrderBy(l => l.Key))
         foreach (var (potential, when) in known)
-        foreach (var end in EndsAt(point))
-            groups.First(g => AreEqual(g.Potential, potential)).Poles.Add(new(point, when, end));
+        foreach (var (end, gives) in EndsAt(point))
+            groups.First(g => AreEqual(g.Potential, potential)).Poles.Add(new(point, when & gives, end));
         for (int hot = 1; hot < groups.Count; hot++)
         for (int cold = 0; cold < hot; cold++)
             yield return new([.. groups[hot].Poles], [.. groups[cold].Poles],
@@ -89,8 +89,9 @@ internal sealed class Supplies
         IEnumerable<double> Levels(double group) => levels.Values.SelectMany(l => l.Select(x => x.Potential)).Where(p => AreEqual(group, p));
     }
 
-    private IEnumerable<End> EndsAt(int point) =>
-        point == graph.Return ? [graph.Circuit.System.ReturnNode] : sources.Where(s => s.Hot == point).Select(s => s.Poles.Feed);
+    // A machine that stands feeds nothing, though a battery holds its terminal.
+    private IEnumerable<(End End, Condition Gives)> EndsAt(int point) =>
+        point == graph.Return ? [(graph.Circuit.System.ReturnNode, graph.Positions.Space.AlwaysHolds)] : sources.Where(s => s.Hot == point).Select(s => (s.Poles.Feed, s.Gives));
 
     private IEnumerable<Supply> AcrossPosts()
     {
@@ -98,7 +99,7 @@ internal sealed class Supplies
         {
             if (hot == cold || (levels.TryGetValue(cold, out var known) && known.Any(l => l.When.IsAlways))) continue;
             var others = levels.Where(l => l.Key != hot && l.Key != cold).OrderBy(l => l.Key)
-                .SelectMany(l => l.Value.SelectMany(x => EndsAt(l.Key).Select(end => new Pole(l.Key, x.When, end))));
+                .SelectMany(l => l.Value.SelectMany(x => EndsAt(l.Key).Select(e => new Pole(l.Key, x.When & e.Gives, e.End))));
             yield return new([new(hot, gives, poles.Feed)], [new(cold, graph.Positions.Space.AlwaysHolds, poles.Return)], [.. others], poles.PlusIsFeed) { Volts = poles.Volts, IsAcrossPosts = true };
         }
     }
