@@ -3,6 +3,8 @@ using Hotside.Circuits;
 using Hotside.Drawings.Plans;
 using Hotside.Layouts;
 using Hotside.Symbols;
+using Hotside.Symbols.Shapes;
+using Hotside.Wording;
 
 namespace Hotside.Drawings.Sets;
 
@@ -58,14 +60,21 @@ internal sealed class SetFlags(DrawingPlan plan, IReadOnlyList<Block> sheets, IR
 
     private static string BoxOf(CutLine cut) => $"flag {cut.Line} {(cut.KeepsFrom ? "from" : "to")}";
 
-    // The terminals of what is replaced may have other names.
+    // The terminals of what is replaced may have other names. One that is not drawn is not named: the flag there shows on which side of the part the line lies.
     private string? NameOf(string line, LayoutEnd far, Circuit circuit)
     {
-        string? farPart = parts.GetValueOrDefault(Block.OwnerOf(far.Box))?.PartId;
-        if (plan.Lines.First(l => l.Line == line) is not { Conductor: { } id } planned) return farPart ?? "";
-        if ((circuit == plan.Alteration.Before ? planned.Before : planned.After) is null) return null;
-        return circuit.FindConductor(id) is { } conductor ? SheetFlag.NameOf(conductor, farPart, circuit) : farPart ?? "";
+        var farPart = parts.GetValueOrDefault(Block.OwnerOf(far.Box));
+        if (plan.Lines.First(l => l.Line == line) is not { Conductor: { } id } planned) return farPart?.PartId ?? "";
+        bool isBefore = circuit == plan.Alteration.Before;
+        if ((isBefore ? planned.Before : planned.After) is null) return null;
+        if (circuit.FindConductor(id) is not { } conductor) return farPart?.PartId ?? "";
+        var end = conductor.From.Part == farPart?.PartId ? conductor.From : conductor.To;
+        return farPart?.In(isBefore ? SeenIn.Before : SeenIn.After) is { } view && !IsDrawn(end.Terminal, view.Symbol) ? farPart.PartId : EndWords.Of(end, circuit);
     }
+
+    // What has no symbol, or ends in a flag, names itself.
+    private static bool IsDrawn(string terminal, Symbol symbol) =>
+        symbol.Shapes.IsEmpty || symbol.Name == "flag" || symbol.Shapes.OfType<TextShape>().Any(t => t.Text == terminal);
 
     // A rail goes out where it is fed, metal comes in where its strap is.
     private void AddShared(PlannedPart shared, List<SheetFlag>[] flags)

@@ -1,11 +1,9 @@
 using System.Collections.Immutable;
-using Hotside.Circuits;
 using Hotside.Drawings.Marks;
 using Hotside.Drawings.Plans;
 using Hotside.Layouts;
 using Hotside.Symbols;
 using Hotside.Symbols.Shapes;
-using Hotside.Wording;
 
 namespace Hotside.Drawings.Sets;
 
@@ -69,8 +67,4 @@ internal sealed record SheetFlag(string Box, string Of, string Name, SeenIn Seen
 
     /// <summary>The end of a line on it.</summary>
     public LayoutEnd Pin => LayoutEnd.At(Box, CircuitEnds.Point);
-
-    /// <summary>What a flag of a line says: the terminal to which it goes on, as the list names it.</summary>
-    public static string NameOf(Conductor conductor, string? farPart, Circuit circuit) =>
-        EndWords.Of(conductor.From.Part == farPart ? conductor.From : conductor.To, circuit);
 }

@@ -95,11 +95,19 @@ internal sealed class SheetSet
     {
         // Text stands on the smallest paper that holds it on one sheet; how many there are does not depend on the zones that they name.
         SheetSize[] papers = request.TextPaper is { } asked ? [asked] : [.. SheetSize.Series.Where(s => s.Width < paper.Width && s.Height < paper.Height), paper];
-        var textPaper = papers.FirstOrDefault(p => TextSheets.Of(plan, request, p, _ => AnyZone).Length <= 1, papers[^1]);
-        int before = TextSheets.Of(plan, request, textPaper, _ => AnyZone).Length, all = before + sheets.Length;
-        var text = TextSheets.Of(plan, request, textPaper, load => string.Join(" ", Where(load, sheets, before)));
+        var textPaper = papers.FirstOrDefault(p => TextSheets.Of(plan, request, p, Contents(parts, 1), _ => AnyZone).Length <= 1, papers[^1]);
+        int before = TextSheets.Of(plan, request, textPaper, Contents(parts, 1), _ => AnyZone).Length, all = before + sheets.Length;
+        var text = TextSheets.Of(plan, request, textPaper, Contents(parts, before), load => string.Join(" ", Where(load, sheets, before)));
         var drawn = sheets.Select((s, i) => s with { Plan = parts[i].Named(s.Plan, (flag, view) => Zones(flag, view, sheets, before)) });
         return [.. text.Select((t, i) => t.Draw(request.SheetText(i, all))), .. drawn.Select((s, i) => s.Numbered(request.SheetText(before + i, all)).Draw())];
+    }
+
+    // Sources and loads, in the order of the file: what a reader looks for.
+    private ImmutableArray<(string Sheet, string What)> Contents(SheetPart[] parts, int before)
+    {
+        var meant = plan.Study.Before.Loads.Concat(plan.Study.After.Loads).Where(l => !l.Element.IsInternal).Select(l => l.Part.Id).ToHashSet(StringComparer.Ordinal);
+        return [.. parts.Select((sheet, i) => (Numbers.Whole(request.NumberOf(before + i)), string.Join("; ", plan.Parts.Where(p => p.PartId.Length > 0 && sheet.Block.Parts.Contains(p.Box)).Select(p => (p.After ?? p.Before)!.Part)
+            .Where(p => meant.Contains(p.Id) || p.Kind.Elements.Any(e => e.IsSource)).Select(p => $"{p.Id} {request.Words.Title(p)}"))))];
     }
 
     private IEnumerable<string> Zones(SheetFlag flag, SeenIn view, Sheet[] sheets, int before) =>
