@@ -33,13 +33,15 @@ internal sealed class BlockPacking(DrawingPlan plan, Func<Block, bool> fits, Fun
         return [.. sheets.OrderBy(PlaceOf)];
     }
 
+    private bool HasSource(Block block) => block.Parts.Any(sources.Contains);
+
     private int PlaceOf(Block block) => block.Parts.Select(p => places.GetValueOrDefault(p)).DefaultIfEmpty(int.MaxValue).Min();
 
     // Sheet by sheet; a block that is too large for a sheet of its own is halved.
     private List<Block>? Filled()
     {
         // What gives current stands together, in front.
-        List<Block> sheets = [], rest = [.. Block.Of(plan).OrderBy(b => b.Parts.Any(sources.Contains) ? 0 : 1)];
+        List<Block> sheets = [], rest = [.. Block.Of(plan).OrderBy(b => HasSource(b) ? 0 : 1)];
         while (rest.Count > 0)
         {
             var sheet = Filled(rest);
@@ -130,7 +132,7 @@ internal sealed class BlockPacking(DrawingPlan plan, Func<Block, bool> fits, Fun
         }
     }
 
-    // The evener first; the sheet that takes must stay the smaller one.
+    // The evener first; the sheet that takes must stay the smaller one. What gives current stays where it is.
     private IEnumerable<(Block From, Block Piece, Block Remainder)> Moves(List<Block> sheets, Block least)
     {
         int size = sizeOf(least);
@@ -139,6 +141,7 @@ internal sealed class BlockPacking(DrawingPlan plan, Func<Block, bool> fits, Fun
                let pieces = sheet.Pieces(plan)
                where pieces.Length > 1
                from piece in pieces
+               where !HasSource(piece)
                let rest = pieces.Where(p => p != piece).Aggregate(Block.Empty, (all, p) => all.And(p))
                where size + sizeOf(piece) <= sizeOf(rest) && FlagsOf(least.And(piece), rest) <= FlagsOf(least, sheet)
                orderby Math.Abs(sizeOf(rest) - size - sizeOf(piece)), PlaceOf(piece)

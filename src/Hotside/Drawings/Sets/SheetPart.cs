@@ -11,8 +11,13 @@ namespace Hotside.Drawings.Sets;
 /// <param name="Flags">The flags.</param>
 internal sealed record SheetPart(Block Block, ImmutableArray<SheetFlag> Flags)
 {
+    /// <summary>Whether connectors are as wide as their flags want them.</summary>
+    public bool HasWideWays { get; init; }
+
     /// <summary>The plan of the sheet.</summary>
-    public DrawingPlan Of(DrawingPlan whole)
+    public DrawingPlan Of(DrawingPlan whole) => HasWideWays ? WideWays.Of(Narrow(whole), Flags) : Narrow(whole);
+
+    private DrawingPlan Narrow(DrawingPlan whole)
     {
         var own = Block.Lines.ToHashSet(StringComparer.Ordinal);
         var cuts = Flags.Where(f => f.End is null).ToDictionary(f => f.Of, StringComparer.Ordinal);

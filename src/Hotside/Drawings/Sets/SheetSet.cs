@@ -60,7 +60,7 @@ internal sealed class SheetSet
             {
                 var flags = new SetFlags(plan, blocks, falls, 1, widestZone).All();
                 SheetPart[] parts = [.. blocks.Zip(flags, (b, f) => new SheetPart(b, f))];
-                Sheet?[] sheets = [.. parts.Select(p => On(p))];
+                Sheet?[] sheets = [.. parts.Select(p => (p.Flags.Any(f => f.IsStacked) ? On(p with { HasWideWays = true }) : null) ?? On(p))];
                 if (sheets.All(s => s is not null)) return Drawn(parts, [.. sheets.OfType<Sheet>()]);
                 // What its own flags make larger than was thought is cut once more.
                 int large = Array.IndexOf(sheets, null);
@@ -107,7 +107,7 @@ internal sealed class SheetSet
     {
         var meant = plan.Study.Before.Loads.Concat(plan.Study.After.Loads).Where(l => !l.Element.IsInternal).Select(l => l.Part.Id).ToHashSet(StringComparer.Ordinal);
         return [.. parts.Select((sheet, i) => (Numbers.Whole(request.NumberOf(before + i)), string.Join("; ", plan.Parts.Where(p => p.PartId.Length > 0 && sheet.Block.Parts.Contains(p.Box)).Select(p => (p.After ?? p.Before)!.Part)
-            .Where(p => meant.Contains(p.Id) || p.Kind.Elements.Any(e => e.IsSource)).Select(p => $"{p.Id} {request.Words.Title(p)}"))))];
+            .Where(p => meant.Contains(p.Id) || p.Kind.Letter == "G").Select(p => $"{p.Id} {request.Words.Title(p)}"))))];
     }
 
     private IEnumerable<string> Zones(SheetFlag flag, SeenIn view, Sheet[] sheets, int before) =>
