@@ -11,6 +11,16 @@ namespace Hotside.Wording;
 /// <param name="After">On which side after; <see langword="null"/> where it is not there.</param>
 internal sealed record SwitchRow(string Load, string Name, SwitchVerdict? Before, SwitchVerdict? After)
 {
+    /// <summary>Whether its part is there before, though it may be no load then.</summary>
+    public bool IsThereBefore { get; private init; }
+
+    /// <summary>Whether its part is there after, though it may be no load then.</summary>
+    public bool IsThereAfter { get; private init; }
+
+    /// <summary>What stands in the place of a verdict that is not there.</summary>
+    /// <param name="isBefore">In which circuit.</param>
+    public string Absence(bool isBefore) => (isBefore ? IsThereBefore : IsThereAfter) ? "no load of its own" : "not there";
+
     /// <summary>A line for each load of either circuit, in the order of the file.</summary>
     public static ImmutableArray<SwitchRow> Of(Study study, Vocabulary words)
     {
@@ -19,7 +29,11 @@ internal sealed record SwitchRow(string Load, string Name, SwitchVerdict? Before
         return [.. names.Select(name =>
         {
             LoadStudy? old = study.Before.Loads.FirstOrDefault(l => l.Name == name), fresh = study.After.Loads.FirstOrDefault(l => l.Name == name);
-            return new SwitchRow(name, words.Title((fresh ?? old)!.Part), isAltered ? SwitchVerdict.Of(old, study.Before) : null, SwitchVerdict.Of(fresh, study.After));
+            var part = (fresh ?? old)!.Part;
+            return new SwitchRow(name, words.Title(part), isAltered ? SwitchVerdict.Of(old, study.Before) : null, SwitchVerdict.Of(fresh, study.After))
+            {
+                IsThereBefore = study.Before.Circuit.FindPart(part.Id) is not null, IsThereAfter = study.After.Circuit.FindPart(part.Id) is not null,
+            };
         })];
     }
 }

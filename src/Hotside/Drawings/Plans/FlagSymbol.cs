@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Hotside.Symbols;
 using Hotside.Symbols.Shapes;
 using Hotside.Symbols.Texts;
@@ -15,10 +16,18 @@ internal static class FlagSymbol
     /// <param name="isPinAbove">Whether the line comes from above.</param>
     /// <param name="isOut">Whether it goes out.</param>
     /// <param name="lettering">Lettering.</param>
-    public static Symbol Of(string text, string widest, bool isPinAbove, bool isOut, Lettering lettering)
+    public static Symbol Of(string text, string widest, bool isPinAbove, bool isOut, Lettering lettering) => Of([text], [widest], isPinAbove, isOut, lettering);
+
+    /// <summary>The flag with its lines below each other, for which it needs less width.</summary>
+    /// <param name="lines">What it says.</param>
+    /// <param name="widest">The widest text that each line must have room for.</param>
+    /// <param name="isPinAbove">Whether the line comes from above.</param>
+    /// <param name="isOut">Whether it goes out.</param>
+    /// <param name="lettering">Lettering.</param>
+    public static Symbol Of(ImmutableArray<string> lines, ImmutableArray<string> widest, bool isPinAbove, bool isOut, Lettering lettering)
     {
         TextStyle style = lettering.SmallBold;
-        double body = Body * lettering.Factor;
+        double pitch = style.Pitch / Symbol.Module, body = (Body * lettering.Factor) + (pitch * (widest.Length - 1));
         int half = HalfWidth(widest, lettering), height = (int)Math.Ceiling(body + Tip);
         // Drawn hanging from its pin; mirrored where it stands on it.
         double Y(double down) => isPinAbove ? down : height - down;
@@ -26,11 +35,12 @@ internal static class FlagSymbol
         var s = new SymbolSketch(2 * half, height, lettering);
         if (isOut) s.Polygon(Pen.Thin, ColourRole.Paper, (0, Y(top)), (2 * half, Y(top)), (2 * half, Y(bottom)), (half, Y(bottom + Tip)), (0, Y(bottom)));
         else s.Polygon(Pen.Thin, ColourRole.Paper, (half, Y(0)), (2 * half, Y(top)), (2 * half, Y(bottom)), (0, Y(bottom)), (0, Y(top)));
-        s.Letter(TextMeasure.Shorten(text, style, (2 * half * Symbol.Module) - 6), half, Y((top + bottom) / 2) + (style.CapHeight / 2 / Symbol.Module), style);
+        double first = Y((top + bottom) / 2) + (style.CapHeight / 2 / Symbol.Module) - (pitch * (lines.Length - 1) / 2);
+        for (int i = 0; i < lines.Length; i++) s.Letter(TextMeasure.Shorten(lines[i], style, (2 * half * Symbol.Module) - 6), half, first + (pitch * i), style);
         s.Pin(SymbolTerminal.Of(CircuitEnds.Point, isPinAbove ? SymbolSide.Top : SymbolSide.Bottom), half, isPinAbove ? 0 : height, isPinAbove ? SymbolSide.Top : SymbolSide.Bottom);
         return s.Done("flag");
     }
 
-    private static int HalfWidth(string text, Lettering lettering) =>
-        Math.Max(2, (int)Math.Ceiling(((TextMeasure.Width(text, lettering.SmallBold) / Symbol.Module) + 1) / 2));
+    private static int HalfWidth(ImmutableArray<string> texts, Lettering lettering) =>
+        Math.Max(2, (int)Math.Ceiling(((TextMeasure.Widest(texts, lettering.SmallBold) / Symbol.Module) + 1) / 2));
 }

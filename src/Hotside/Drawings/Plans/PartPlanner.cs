@@ -20,6 +20,10 @@ internal sealed class PartPlanner(Alteration alteration, Study study, Lettering 
     // Half a symbol, the gap to its text, and the gap to the next wire.
     private const int BesideContact = 5;
 
+    // Parts on whose terminals the list says what to do.
+    private readonly HashSet<string> named = [.. alteration.Changes.SelectMany(c => c.Acts).SelectMany(a => a.Items)
+        .SelectMany(i => new[] { alteration.Before.FindConductor(i), alteration.After.FindConductor(i) }).OfType<Conductor>().SelectMany(c => c.Ends).Select(e => e.Part).OfType<string>()];
+
     public IEnumerable<PlannedPart> All()
     {
         var ids = alteration.Before.Parts.Concat(alteration.After.Parts).Select(p => p.Id).Distinct();
@@ -63,7 +67,7 @@ internal sealed class PartPlanner(Alteration alteration, Study study, Lettering 
         bool reversed = change is Change.Reversed or Change.ReplacedReversed && !isBefore;
         bool isSymbol = PlannedRoles.Of(part) == PlannedRole.Symbol;
         var (order, pitch) = isSymbol ? WayOrder.Of(part.Id, alteration, isBefore, lettering) : (null, 0);
-        var symbol = isSymbol ? SymbolOfPart.Of(part, circuit, reversed, lettering, SpreadOf(part.Id), leastPitch: pitch, order: order, labelled: Labelled(part.Id)) : new("", 0, 0, [], []);
+        var symbol = isSymbol ? SymbolOfPart.Of(part, circuit, reversed, lettering, SpreadOf(part.Id), leastPitch: pitch, order: order, labelled: Labelled(part.Id), isNamed: named.Contains(part.Id)) : new("", 0, 0, [], []);
         if (RoleOf(part) == PlannedRole.Rail && Rail.Label(words.Rail(part), RailPotential.Of(part.Id, circuit), NumberOf(part.Id), lettering) is var name) return new(part, symbol, name, name, LookOf(change, isBefore), false);
         return new(part, symbol, Text(part, isBefore, false), Text(part, isBefore, true), LookOf(change, isBefore), change == Change.Reversed)
         {

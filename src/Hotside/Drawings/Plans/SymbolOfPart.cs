@@ -1,13 +1,14 @@
 using Hotside.Circuits;
 using Hotside.Symbols;
 using Hotside.Symbols.Texts;
+using Hotside.Wording;
 
 namespace Hotside.Drawings.Plans;
 
 /// <summary>Chooses and draws the symbol of a part as it stands in a circuit.</summary>
 internal static class SymbolOfPart
 {
-    public static Symbol Of(Part part, Circuit circuit, bool reversed, Lettering lettering, int spread, bool coilAtLeft = false, int leastPitch = 0, IReadOnlyList<string>? order = null, IReadOnlySet<string>? labelled = null)
+    public static Symbol Of(Part part, Circuit circuit, bool reversed, Lettering lettering, int spread, bool coilAtLeft = false, int leastPitch = 0, IReadOnlyList<string>? order = null, IReadOnlySet<string>? labelled = null, bool isNamed = false)
     {
         var terminals = Terminals(part, circuit).Select(t => t with { HasLabel = labelled?.Contains(t.Name) == true }).OrderBy(t => order is null ? 0 : PlaceOf(t.Name, order)).ToArray();
         var ofKind = SymbolOfKind.Options(part.Kind, lettering);
@@ -17,7 +18,8 @@ internal static class SymbolOfPart
             CoilAtLeft = coilAtLeft,
             LeastPitch = leastPitch,
             HotTerminal = Hot(part, circuit, reversed),
-            TerminalMarks = reversed && part.Kind.Elements.All(e => !e.IsSource),
+            // What the list names is drawn; a source shows its poles anyway.
+            TerminalMarks = (reversed || (isNamed && EndWords.AreMarked(part))) && part.Kind.Elements.All(e => !e.IsSource),
             Inside = part.Kind.Symbol == "reducer" ? Volts(part, "own") : ofKind.Inside,
             InsideToo = part.Kind.Symbol == "reducer" ? Volts(part, "drop") : null,
         };

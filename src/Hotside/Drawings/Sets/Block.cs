@@ -73,6 +73,32 @@ internal sealed record Block(ImmutableArray<string> Parts, ImmutableArray<string
         return (fore, aft);
     }
 
+    /// <summary>What of it hangs together by its own lines, rails and metal left out, in the order of the file.</summary>
+    public ImmutableArray<Block> Pieces(DrawingPlan plan)
+    {
+        var map = new PartMap(plan);
+        var own = Lines.ToHashSet(StringComparer.Ordinal);
+        var tied = map.Joined(l => own.Contains(l.Line));
+        Block[] pieces = [.. Parts.GroupBy(p => tied[p]).Select(g => Half([.. g], map))];
+        foreach (string line in Lines.Where(l => map.EndsOf(l).Length == 0))
+        {
+            int at = Array.FindIndex(pieces, p => p.Touches(map.RailsOf(line), map));
+            if (at < 0) pieces = [.. pieces, new([], [line], [])];
+            else pieces[at] = pieces[at] with { Lines = pieces[at].Lines.Add(line) };
+        }
+        return [.. pieces];
+    }
+
+    /// <summary>Whether a line is cut between it and another.</summary>
+    public bool IsCutFrom(Block other) => Cuts.Any(c => other.Cuts.Contains(c with { KeepsFrom = !c.KeepsFrom }));
+
+    /// <summary>The rails and the metal that its lines end on; the feed has its own name.</summary>
+    public HashSet<string> RailsOf(DrawingPlan plan)
+    {
+        var map = new PartMap(plan);
+        return [.. Lines.Concat(Cuts.Select(c => c.Line)).SelectMany(map.SharedOf)];
+    }
+
     // Lines between rails are the last that can be set apart.
     private (Block First, Block Second)? WithoutStraps(PartMap map)
     {
@@ -116,6 +142,9 @@ internal sealed record Block(ImmutableArray<string> Parts, ImmutableArray<string
         public string[] EndsOf(string line) => [.. new[] { wires[line].From, wires[line].To }.Where(e => e.Kind == EndKind.Pin).Select(e => OwnerOf(e.Box)).Where(parts.ContainsKey).Distinct()];
 
         public HashSet<string> RailsOf(string line) => [.. new[] { wires[line].From, wires[line].To }.Where(e => e.Kind == EndKind.Pin).Select(e => OwnerOf(e.Box)).Where(b => !parts.ContainsKey(b))];
+
+        // What stands on the chassis has signs, and no flag.
+        public IEnumerable<string> SharedOf(string line) => RailsOf(line).Concat(new[] { wires[line].From, wires[line].To }.Any(e => e.Kind == EndKind.Feed) ? [""] : []);
 
         public bool IsFree(PlannedLine line) => EndsOf(line.Line).Any(p => parts[p].PartId.Length == 0);
 

@@ -3,6 +3,8 @@ using Hotside.Circuits;
 using Hotside.Drawings.Plans;
 using Hotside.Layouts;
 using Hotside.Symbols;
+using Hotside.Symbols.Shapes;
+using Hotside.Wording;
 
 namespace Hotside.Drawings.Sets;
 
@@ -11,8 +13,13 @@ namespace Hotside.Drawings.Sets;
 /// <param name="sheets">What stands on each sheet.</param>
 /// <param name="falls">For each line whether its first end is the hotter one.</param>
 /// <param name="leastZones">For how many zones a rail's flag has room at least.</param>
-internal sealed class SetFlags(DrawingPlan plan, IReadOnlyList<Block> sheets, IReadOnlyDictionary<string, bool> falls, int leastZones)
+/// <param name="widestZone">The widest zone that a flag may have to name.</param>
+internal sealed class SetFlags(DrawingPlan plan, IReadOnlyList<Block> sheets, IReadOnlyDictionary<string, bool> falls, int leastZones, string widestZone)
 {
+    // A flag of one line is about so many modules wide, with the gap to the next.
+    private const int OneLine = 10;
+
+    private readonly Dictionary<string, LayoutBox> boxes = plan.Input.Boxes.ToDictionary(b => b.Id, StringComparer.Ordinal);
     private readonly Dictionary<string, LayoutWire> wires = plan.Input.Wires.ToDictionary(w => w.Id, StringComparer.Ordinal);
     private readonly Dictionary<string, PlannedPart> parts = plan.Parts.ToDictionary(p => p.Box, StringComparer.Ordinal);
 
@@ -22,13 +29,13 @@ internal sealed class SetFlags(DrawingPlan plan, IReadOnlyList<Block> sheets, IR
         List<SheetFlag>[] flags = [.. sheets.Select(_ => new List<SheetFlag>())];
         for (int sheet = 0; sheet < sheets.Count; sheet++)
             foreach (var cut in sheets[sheet].Cuts)
-                flags[sheet].Add(OfCut(cut, Enumerable.Range(0, sheets.Count).FirstOrDefault(s => sheets[s].Cuts.Contains(cut with { KeepsFrom = !cut.KeepsFrom }), -1)));
+                flags[sheet].Add(OfCut(cut, sheets[sheet].Cuts, Enumerable.Range(0, sheets.Count).FirstOrDefault(s => sheets[s].Cuts.Contains(cut with { KeepsFrom = !cut.KeepsFrom }), -1)));
         foreach (var shared in plan.Parts.Where(Block.IsShared)) AddShared(shared, flags);
         return [.. flags.Select(f => f.ToImmutableArray())];
     }
 
     // The half with the hotter end goes out, its flag hanging below; at the other it comes in from above.
-    private SheetFlag OfCut(CutLine cut, int other)
+    private SheetFlag OfCut(CutLine cut, IEnumerable<CutLine> all, int other)
     {
         var wire = wires[cut.Line];
         bool isOut = falls[cut.Line] == cut.KeepsFrom;
@@ -36,20 +43,38 @@ internal sealed class SetFlags(DrawingPlan plan, IReadOnlyList<Block> sheets, IR
         return new(BoxOf(cut), cut.Line, NameOf(cut.Line, far, plan.Alteration.After) ?? NameOf(cut.Line, far, plan.Alteration.Before) ?? "", wire.Seen, null, isOut, isOut)
         {
             NameBefore = NameOf(cut.Line, far, plan.Alteration.Before),
-            KeepsFrom = cut.KeepsFrom, Partners = other < 0 ? [] : [(other, BoxOf(cut with { KeepsFrom = !cut.KeepsFrom }))],
+            KeepsFrom = cut.KeepsFrom, WidestZone = widestZone, IsStacked = PinOf(cut) is { } pin && all.Any(c => IsClose(pin, PinOf(c))), Partners = other < 0 ? [] : [(other, BoxOf(cut with { KeepsFrom = !cut.KeepsFrom }))],
         };
     }
 
+    // Where a line leaves a part on this sheet.
+    private (string Box, LayoutPin Pin)? PinOf(CutLine cut)
+    {
+        var end = cut.KeepsFrom ? wires[cut.Line].From : wires[cut.Line].To;
+        return end.Kind == EndKind.Pin && boxes.TryGetValue(end.Box, out var box) && box.Pins.FirstOrDefault(p => p.Name == end.Pin) is { } pin ? (end.Box, pin) : null;
+    }
+
+    // Flags at neighbouring pins are narrow, so that their lines run straight.
+    private static bool IsClose((string Box, LayoutPin Pin) one, (string Box, LayoutPin Pin)? other) =>
+        other is { } next && next.Box == one.Box && next.Pin.Side == one.Pin.Side && Math.Abs(next.Pin.X - one.Pin.X) is > 0 and <= OneLine;
+
     private static string BoxOf(CutLine cut) => $"flag {cut.Line} {(cut.KeepsFrom ? "from" : "to")}";
 
-    // The terminals of what is replaced may have other names.
+    // The terminals of what is replaced may have other names. One that is not drawn is not named: the flag there shows on which side of the part the line lies.
     private string? NameOf(string line, LayoutEnd far, Circuit circuit)
     {
-        string? farPart = parts.GetValueOrDefault(Block.OwnerOf(far.Box))?.PartId;
-        if (plan.Lines.First(l => l.Line == line) is not { Conductor: { } id } planned) return farPart ?? "";
-        if ((circuit == plan.Alteration.Before ? planned.Before : planned.After) is null) return null;
-        return circuit.FindConductor(id) is { } conductor ? SheetFlag.NameOf(conductor, farPart, circuit) : farPart ?? "";
+        var farPart = parts.GetValueOrDefault(Block.OwnerOf(far.Box));
+        if (plan.Lines.First(l => l.Line == line) is not { Conductor: { } id } planned) return farPart?.PartId ?? "";
+        bool isBefore = circuit == plan.Alteration.Before;
+        if ((isBefore ? planned.Before : planned.After) is null) return null;
+        if (circuit.FindConductor(id) is not { } conductor) return farPart?.PartId ?? "";
+        var end = conductor.From.Part == farPart?.PartId ? conductor.From : conductor.To;
+        return farPart?.In(isBefore ? SeenIn.Before : SeenIn.After) is { } view && !IsDrawn(end.Terminal, view.Symbol) ? farPart.PartId : EndWords.Of(end, circuit);
     }
+
+    // What has no symbol, or ends in a flag, names itself.
+    private static bool IsDrawn(string terminal, Symbol symbol) =>
+        symbol.Shapes.IsEmpty || symbol.Name == "flag" || symbol.Shapes.OfType<TextShape>().Any(t => t.Text == terminal);
 
     // A rail goes out where it is fed, metal comes in where its strap is.
     private void AddShared(PlannedPart shared, List<SheetFlag>[] flags)
@@ -65,7 +90,7 @@ internal sealed class SetFlags(DrawingPlan plan, IReadOnlyList<Block> sheets, IR
         string name = shared.PartId;
         SheetFlag Flag(int sheet, SeenIn where, bool isOut, int[] partners) => new(RailBox(shared, sheet), shared.Box, name, where, End(shared, isOut), IsPinAbove(shared, isOut), isOut)
         {
-            Partners = [.. partners.Select(p => (p, RailBox(shared, p)))], Zones = Math.Max(leastZones, partners.Length),
+            Partners = [.. partners.Select(p => (p, RailBox(shared, p)))], Zones = Math.Max(leastZones, partners.Length), WidestZone = widestZone,
         };
         flags[home].Add(Flag(home, seen[home] & others.Aggregate((SeenIn)0, (all, s) => all | seen[s]), !isMetal, others));
         foreach (int sheet in others) flags[sheet].Add(Flag(sheet, seen[sheet] & seen[home], isMetal, [home]));

@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using Hotside.Circuits;
 using Hotside.Drawings.Marks;
 using Hotside.Drawings.Plans;
 using Hotside.Layouts;
@@ -30,18 +29,29 @@ internal sealed record SheetFlag(string Box, string Of, string Name, SeenIn Seen
     /// <summary>Where it goes on: sheets by their place in the set, and the flags there.</summary>
     public ImmutableArray<(int Sheet, string Box)> Partners { get; init; } = [];
 
-    /// <summary>What it says with nothing but its zones missing.</summary>
-    public string Text(SeenIn view, IEnumerable<string> zones) => (view == SeenIn.Before ? NameBefore ?? Name : Name) is var name && string.Join(" ", zones) is { Length: > 0 } all ? $"{name} · {all}" : name;
+    /// <summary>The widest zone that it may have to name.</summary>
+    public string WidestZone { get; init; } = "88.M88";
+
+    /// <summary>Whether its zones stand below its name, since others stand close beside it.</summary>
+    public bool IsStacked { get; init; }
+
+    /// <summary>What it says, line by line.</summary>
+    public ImmutableArray<string> Lines(SeenIn view, IEnumerable<string> zones)
+    {
+        string name = view == SeenIn.Before ? NameBefore ?? Name : Name, all = string.Join(" ", zones);
+        return all.Length == 0 ? [name] : IsStacked ? [name, all] : [$"{name} · {all}"];
+    }
 
     /// <summary>The flag as the views show it.</summary>
     /// <param name="plan">The plan that it is added to.</param>
-    /// <param name="text">What it says in a view.</param>
-    public PlannedPart Planned(DrawingPlan plan, Func<SeenIn, string> text)
+    /// <param name="lines">What it says in a view.</param>
+    public PlannedPart Planned(DrawingPlan plan, Func<SeenIn, ImmutableArray<string>> lines)
     {
-        string widest = new[] { SeenIn.Before, SeenIn.After }.Select(v => Text(v, Enumerable.Repeat("88.M88", Zones))).MaxBy(t => t.Length)!;
+        var views = new[] { SeenIn.Before, SeenIn.After }.Select(v => Lines(v, Enumerable.Repeat(WidestZone, Zones))).ToArray();
+        ImmutableArray<string> widest = [.. Enumerable.Range(0, views[0].Length).Select(i => views.Select(v => v[i]).MaxBy(t => t.Length)!)];
         var part = plan.Alteration.After.Parts.Concat(plan.Alteration.Before.Parts).First();
         PartView? In(SeenIn view) => (Seen & view) == 0 ? null
-            : new(part, FlagSymbol.Of(text(view), widest, IsPinAbove, IsOut, plan.Lettering), Piece.Empty, Piece.Empty, PartStyle.Kept, false);
+            : new(part, FlagSymbol.Of(lines(view), widest, IsPinAbove, IsOut, plan.Lettering), Piece.Empty, Piece.Empty, PartStyle.Kept, false);
         return new(Box, "", In(SeenIn.Before), In(SeenIn.After)) { Role = PlannedRole.Symbol, Overlay = plan.Input.IsOverlaid ? In(SeenIn.Both) : null };
     }
 
@@ -57,8 +67,4 @@ internal sealed record SheetFlag(string Box, string Of, string Name, SeenIn Seen
 
     /// <summary>The end of a line on it.</summary>
     public LayoutEnd Pin => LayoutEnd.At(Box, CircuitEnds.Point);
-
-    /// <summary>What a flag of a line says: the terminal to which it goes on.</summary>
-    public static string NameOf(Conductor conductor, string? farPart, Circuit circuit) =>
-        circuit.TextOf(conductor.From.Part == farPart ? conductor.From : conductor.To);
 }

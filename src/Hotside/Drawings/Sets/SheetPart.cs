@@ -11,8 +11,13 @@ namespace Hotside.Drawings.Sets;
 /// <param name="Flags">The flags.</param>
 internal sealed record SheetPart(Block Block, ImmutableArray<SheetFlag> Flags)
 {
+    /// <summary>Whether connectors are as wide as their flags want them.</summary>
+    public bool HasWideWays { get; init; }
+
     /// <summary>The plan of the sheet.</summary>
-    public DrawingPlan Of(DrawingPlan whole)
+    public DrawingPlan Of(DrawingPlan whole) => HasWideWays ? WideWays.Of(Narrow(whole), Flags) : Narrow(whole);
+
+    private DrawingPlan Narrow(DrawingPlan whole)
     {
         var own = Block.Lines.ToHashSet(StringComparer.Ordinal);
         var cuts = Flags.Where(f => f.End is null).ToDictionary(f => f.Of, StringComparer.Ordinal);
@@ -33,7 +38,7 @@ internal sealed record SheetPart(Block Block, ImmutableArray<SheetFlag> Flags)
         }
         var needed = wires.SelectMany(w => new[] { w.From, w.To }).Where(e => e.Kind == EndKind.Pin).Select(e => Block.OwnerOf(e.Box)).Concat(Block.Parts).ToHashSet(StringComparer.Ordinal);
         var kinds = wires.SelectMany(w => new[] { w.From.Kind, w.To.Kind }).ToHashSet();
-        PlannedPart[] flags = [.. Flags.Select(f => f.Planned(whole, view => f.Text(view, [])))];
+        PlannedPart[] flags = [.. Flags.Select(f => f.Planned(whole, view => f.Lines(view, [])))];
         var seenHere = whole.Parts.ToDictionary(p => p.Box, SeenHere, StringComparer.Ordinal);
         return whole with
         {
@@ -52,8 +57,8 @@ internal sealed record SheetPart(Block Block, ImmutableArray<SheetFlag> Flags)
     private static bool IsOn(LayoutWire wire, string part) => Block.OwnerOf(wire.From.Box) == part || Block.OwnerOf(wire.To.Box) == part;
 
     /// <summary>The same plan, its flags saying where they go on.</summary>
-    public DrawingPlan Named(DrawingPlan plan, Func<SheetFlag, SeenIn, string> text) => plan with
+    public DrawingPlan Named(DrawingPlan plan, Func<SheetFlag, SeenIn, IEnumerable<string>> zones) => plan with
     {
-        Parts = [.. plan.Parts.Select(p => Flags.FirstOrDefault(f => f.Box == p.Box) is { } flag ? flag.Planned(plan, v => text(flag, v)) : p)],
+        Parts = [.. plan.Parts.Select(p => Flags.FirstOrDefault(f => f.Box == p.Box) is { } flag ? flag.Planned(plan, v => flag.Lines(v, zones(flag, v))) : p)],
     };
 }

@@ -13,12 +13,9 @@ namespace Hotside.Drawings.Sets;
 /// </summary>
 internal sealed class SheetSet
 {
-    private const int MostTries = 4, MostMisses = 5, MostHalvings = 12;
+    private const int MostTries = 4, MostHalvings = 12, UsualSheets = 6;
 
     private const string AnyZone = "88.M88";
-
-    // To fill a sheet a block is cut where no more lines than these are.
-    private const int FewCuts = 2;
 
     private readonly DrawingPlan plan;
     private readonly Dictionary<PlanStyle, DrawingPlan> styles = [];
@@ -26,11 +23,13 @@ internal sealed class SheetSet
     private readonly Dictionary<string, int> widths;
     private readonly SheetRequest request;
     private readonly SheetSize paper;
+    private readonly string widestZone;
     private readonly CancellationToken cancel;
 
-    private SheetSet(DrawingPlan plan, SheetRequest request, SheetSize paper, CancellationToken cancel)
+    private SheetSet(DrawingPlan plan, SheetRequest request, SheetSize paper, int digits, CancellationToken cancel)
     {
         (this.plan, this.paper, this.cancel) = (plan, paper, cancel);
+        widestZone = $"{new string('8', digits)}.{SheetFrame.WidestZone(paper)}";
         this.request = request with { IsInSet = true };
         widths = plan.Input.Boxes.Where(b => !b.IsPoint).GroupBy(b => Block.OwnerOf(b.Id)).ToDictionary(g => g.Key, g => g.Max(b => b.Width + (int)b.TextWidth), StringComparer.Ordinal);
         var flow = FlowOfLines.Of(plan);
@@ -38,7 +37,14 @@ internal sealed class SheetSet
     }
 
     /// <summary>The sheets; none where not even a part with its text finds room.</summary>
-    public static ImmutableArray<Scene> Of(DrawingPlan plan, SheetRequest request, SheetSize paper, CancellationToken cancel) => new SheetSet(plan, request, paper, cancel).Scenes();
+    public static ImmutableArray<Scene> Of(DrawingPlan plan, SheetRequest request, SheetSize paper, CancellationToken cancel)
+    {
+        // A set that turns out to have more sheets than was thought needs wider flags.
+        for (int digits = DigitsOf(request.NumberOf(UsualSheets - 1)); ; digits++)
+            if (new SheetSet(plan, request, paper, digits, cancel).Scenes() is var set && (set.IsEmpty || DigitsOf(request.NumberOf(set.Length - 1)) <= digits)) return set;
+    }
+
+    private static int DigitsOf(int number) => Numbers.Whole(number).Length;
 
     // Evener halves, with more cuts, where a part would be alone with more flags than a paper holds.
     private ImmutableArray<Scene> Scenes() => new double[] { 3, 10, 30 }.Select(Scenes).FirstOrDefault(s => !s.IsEmpty, []);
@@ -48,12 +54,13 @@ internal sealed class SheetSet
         // A rail that turns out to go on to more sheets than was thought needs a wider flag.
         for (int zones = 2; zones < 2 + MostTries; zones++)
         {
-            if (Packed(zones, evenness) is not { } blocks) continue;
+            int thought = zones;
+            if (new BlockPacking(plan, b => Holds(b, thought), WidthOf, evenness).Sheets() is not { } blocks) continue;
             for (int halvings = 0; halvings <= MostHalvings; halvings++)
             {
-                var flags = new SetFlags(plan, blocks, falls, 1).All();
+                var flags = new SetFlags(plan, blocks, falls, 1, widestZone).All();
                 SheetPart[] parts = [.. blocks.Zip(flags, (b, f) => new SheetPart(b, f))];
-                Sheet?[] sheets = [.. parts.Select(p => On(p))];
+                Sheet?[] sheets = [.. parts.Select(p => (p.Flags.Any(f => f.IsStacked) ? On(p with { HasWideWays = true }) : null) ?? On(p))];
                 if (sheets.All(s => s is not null)) return Drawn(parts, [.. sheets.OfType<Sheet>()]);
                 // What its own flags make larger than was thought is cut once more.
                 int large = Array.IndexOf(sheets, null);
@@ -65,59 +72,10 @@ internal sealed class SheetSet
         return [];
     }
 
-    // Sheet by sheet; a block that is too large for a sheet of its own is halved.
-    private List<Block>? Packed(int zones, double evenness)
-    {
-        List<Block> sheets = [], rest = [.. Block.Of(plan)];
-        while (rest.Count > 0)
-        {
-            var sheet = Filled(rest, zones, evenness);
-            if (sheet != Block.Empty) sheets.Add(sheet);
-            else if (rest[0].Halved(plan, evenness) is var (first, second))
-            {
-                rest[0] = first;
-                rest.Insert(1, second);
-            }
-            else return null;
-        }
-        // What was set apart because the next was too large may go with a later piece of that.
-        for (int i = 0; i < sheets.Count; i++)
-            for (int later = sheets.Count - 1; later > i; later--)
-                if (Holds(sheets[i].And(sheets[later]), zones))
-                {
-                    sheets[i] = sheets[i].And(sheets[later]);
-                    sheets.RemoveAt(later);
-                }
-        return sheets;
-    }
-
-    // As many blocks as a sheet holds, in the order of the file; what is then left of it takes half of the next one, where that costs few cuts, and later ones.
-    private Block Filled(List<Block> rest, int zones, double evenness)
-    {
-        var sheet = Block.Empty;
-        int tries = 0;
-        for (int i = 0; i < rest.Count && tries < MostMisses;)
-        {
-            if (Holds(sheet.And(rest[i]), zones))
-            {
-                sheet = sheet.And(rest[i]);
-                rest.RemoveAt(i);
-            }
-            else if (sheet == Block.Empty) break;
-            else if (tries++ == 0 && rest[i].Halved(plan, evenness) is var (fitting, remaining) && fitting.Cuts.Length - rest[i].Cuts.Length <= FewCuts && Holds(sheet.And(fitting), zones))
-            {
-                sheet = sheet.And(fitting);
-                rest[i++] = remaining;
-            }
-            else i++;
-        }
-        return sheet;
-    }
-
     // Every rail is thought to go on.
-    private bool Holds(Block block, int zones) => WidthOf(block) <= Math.Max(paper.Width, paper.Height) / Symbol.Module && On(new(block, new SetFlags(plan, [block, Rails], falls, zones).All()[0])) is not null;
+    private bool Holds(Block block, int zones) => WidthOf(block) * request.Views.Length <= Math.Max(paper.Width, paper.Height) / Symbol.Module && On(new(block, new SetFlags(plan, [block, Rails], falls, zones, widestZone).All()[0])) is not null;
 
-    // Side by side its parts take about so many modules, and hardly less: nothing needs to be laid out to see that much too much is too much.
+    // Side by side its parts take about so many modules in each view, and hardly less: nothing needs to be laid out to see that much too much is too much.
     private int WidthOf(Block block) => block.Parts.Sum(p => widths.GetValueOrDefault(p)) / 4;
 
     private Block Rails => field ??= new([], [.. plan.Lines.Select(l => l.Line)], []);
@@ -137,11 +95,19 @@ internal sealed class SheetSet
     {
         // Text stands on the smallest paper that holds it on one sheet; how many there are does not depend on the zones that they name.
         SheetSize[] papers = request.TextPaper is { } asked ? [asked] : [.. SheetSize.Series.Where(s => s.Width < paper.Width && s.Height < paper.Height), paper];
-        var textPaper = papers.FirstOrDefault(p => TextSheets.Of(plan, request, p, _ => AnyZone).Length <= 1, papers[^1]);
-        int before = TextSheets.Of(plan, request, textPaper, _ => AnyZone).Length, all = before + sheets.Length;
-        var text = TextSheets.Of(plan, request, textPaper, load => string.Join(" ", Where(load, sheets, before)));
-        var drawn = sheets.Select((s, i) => s with { Plan = parts[i].Named(s.Plan, (flag, view) => flag.Text(view, Zones(flag, view, sheets, before))) });
+        var textPaper = papers.FirstOrDefault(p => TextSheets.Of(plan, request, p, Contents(parts, 1), _ => AnyZone).Length <= 1, papers[^1]);
+        int before = TextSheets.Of(plan, request, textPaper, Contents(parts, 1), _ => AnyZone).Length, all = before + sheets.Length;
+        var text = TextSheets.Of(plan, request, textPaper, Contents(parts, before), load => string.Join(" ", Where(load, sheets, before)));
+        var drawn = sheets.Select((s, i) => s with { Plan = parts[i].Named(s.Plan, (flag, view) => Zones(flag, view, sheets, before)) });
         return [.. text.Select((t, i) => t.Draw(request.SheetText(i, all))), .. drawn.Select((s, i) => s.Numbered(request.SheetText(before + i, all)).Draw())];
+    }
+
+    // Sources and loads, in the order of the file: what a reader looks for.
+    private ImmutableArray<(string Sheet, string What)> Contents(SheetPart[] parts, int before)
+    {
+        var meant = plan.Study.Before.Loads.Concat(plan.Study.After.Loads).Where(l => !l.Element.IsInternal).Select(l => l.Part.Id).ToHashSet(StringComparer.Ordinal);
+        return [.. parts.Select((sheet, i) => (Numbers.Whole(request.NumberOf(before + i)), string.Join("; ", plan.Parts.Where(p => p.PartId.Length > 0 && sheet.Block.Parts.Contains(p.Box)).Select(p => (p.After ?? p.Before)!.Part)
+            .Where(p => meant.Contains(p.Id) || p.Kind.Letter == "G").Select(p => $"{p.Id} {request.Words.Title(p)}"))))];
     }
 
     private IEnumerable<string> Zones(SheetFlag flag, SeenIn view, Sheet[] sheets, int before) =>

@@ -28,7 +28,7 @@ internal sealed record TextSheet(DrawingPlan Plan, SheetRequest Request, SheetSi
 /// <summary>Cautions, the list of changes and the table of loads, on as many sheets as they need.</summary>
 internal sealed class TextSheets
 {
-    private const double Gap = 14;
+    private const double Gap = 14, MostGap = 44;
 
     private readonly DrawingPlan plan;
     private readonly SheetRequest request;
@@ -50,14 +50,16 @@ internal sealed class TextSheets
     /// <param name="plan">What is drawn.</param>
     /// <param name="request">What is asked for.</param>
     /// <param name="size">The paper.</param>
+    /// <param name="contents">What stands on each sheet that is drawn, below the sheet's number.</param>
     /// <param name="where">On which sheet and in which zone a load is.</param>
-    public static ImmutableArray<TextSheet> Of(DrawingPlan plan, SheetRequest request, SheetSize size, Func<string, string> where)
+    public static ImmutableArray<TextSheet> Of(DrawingPlan plan, SheetRequest request, SheetSize size, ImmutableArray<(string Sheet, string What)> contents, Func<string, string> where)
     {
         var sheets = new TextSheets(plan, request, size);
         double width = sheets.room.Width;
         sheets.Add("cautions", 1, (_, _) => Furniture.Warnings(plan, width, request.Words));
         var lines = Furniture.Lines(plan, request.Words);
         sheets.Add("changes", lines.Length, (from, count) => ChangeList.Of(SheetText.ListHead(plan.Alteration), [.. lines.Skip(from).Take(count)], width, plan.Lettering));
+        sheets.Add("sheets", contents.Length, (from, count) => ChangeList.Of("What stands on which sheet", [.. contents.Skip(from).Take(count).Select(c => new ListLine(new(c.Sheet, ColourRole.Ink), null, c.What))], width, plan.Lettering));
         var rows = SwitchRow.Of(plan.Study, request.Words);
         sheets.Add("loads", rows.Length, (from, count) => SwitchTable.Of([.. rows.Skip(from).Take(count)], where, width, plan.Lettering, request.Words, "sheet"));
         sheets.Close();
@@ -87,7 +89,9 @@ internal sealed class TextSheets
 
     private void Close()
     {
-        if (pieces.Count > 0) sheets.Add(new(plan, request, size, [.. pieces]));
+        // What is left of the height is shared out between the pieces.
+        double more = pieces.Count < 2 ? 0 : Math.Clamp((room.Bottom - y + Gap) / pieces.Count, 0, MostGap - Gap);
+        if (pieces.Count > 0) sheets.Add(new(plan, request, size, [.. pieces.Select((p, i) => p with { Y = p.Y + (i * more) })]));
         pieces.Clear();
         y = room.Top;
     }

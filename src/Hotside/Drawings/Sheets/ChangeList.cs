@@ -25,7 +25,7 @@ internal static class ChangeList
         if (lines.IsEmpty)
             return Piece.Empty;
         double numbers = TextMeasure.Widest(lines.Select(l => l.Number.Text), lettering.SmallBold);
-        double before = numbers + Gap + Sample + Gap;
+        double before = numbers + Gap + (lines.Any(l => l.Line is not null) ? Sample + Gap : 0);
         double widest = before + TextMeasure.Widest(lines.Select(l => l.Text), lettering.Small) + 0.1;
         Piece top = ColumnFlow.Heading(head, width, lettering);
         // One long line must not take a column from all the others: of the numbers of columns that leave room to read, the first that makes the list lowest.

@@ -27,6 +27,13 @@ internal sealed record SheetFrame(SheetSize Size)
     /// <summary>The zone of a point: letter of the row, number of the column.</summary>
     public string ZoneAt(double x, double y) => RowName(Index(Edges(Frame.Top, Frame.Bottom, MiddleY), y)) + Numbers.Whole(Index(Edges(Frame.Left, Frame.Right, MiddleX), x) + 1);
 
+    /// <summary>The widest zone of a paper, lying or standing: as many letters and figures as its last zone has, the widest of them.</summary>
+    public static string WidestZone(SheetSize size)
+    {
+        string[] last = [.. new[] { new SheetFrame(size), new SheetFrame(size.Upright) }.Select(f => f.ZoneAt(f.Frame.Right, f.Frame.Bottom))];
+        return new string('M', last.Max(z => z.Count(char.IsLetter))) + new string('8', last.Max(z => z.Count(char.IsDigit)));
+    }
+
     /// <summary>The shapes.</summary>
     public ImmutableArray<Shape> Shapes(Lettering lettering)
     {

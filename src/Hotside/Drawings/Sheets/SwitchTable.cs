@@ -37,10 +37,10 @@ internal static class SwitchTable
         bool isAltered = rows.Any(r => r.Before is not null);
         return
         [
-            isAltered ? ["load", "before", "after", "fuses after", place] : ["load", "switched", "fuses", place],
+            isAltered ? ["load", "switched before", "switched after", "fuses after", place] : ["load", "switched", "fuses", place],
             .. rows.Select(r => isAltered
-                ? new[] { LoadOf(r), TextOf(r.Before, words), TextOf(r.After, words), FusesOf(r.After ?? r.Before), where(r.Load) }
-                : [LoadOf(r), TextOf(r.After, words), FusesOf(r.After), where(r.Load)]),
+                ? new[] { LoadOf(r), TextOf(r, true, words), TextOf(r, false, words), FusesOf(r.After ?? r.Before), where(r.Load) }
+                : [LoadOf(r), TextOf(r, false, words), FusesOf(r.After), where(r.Load)]),
         ];
     }
 
@@ -65,7 +65,7 @@ internal static class SwitchTable
 
     private static string LoadOf(SwitchRow row) => row.Name.Length > 0 ? $"{row.Load}, {row.Name}" : row.Load;
 
-    private static string TextOf(SwitchVerdict? verdict, Vocabulary words) => verdict is null ? "not there" : verdict.By.Length > 0 ? verdict.By : SideText.Of(verdict.Side, words);
+    private static string TextOf(SwitchRow row, bool isBefore, Vocabulary words) => (isBefore ? row.Before : row.After) is not { } verdict ? row.Absence(isBefore) : verdict.By.Length > 0 ? verdict.By : SideText.Of(verdict.Side, words);
 
     private static string FusesOf(SwitchVerdict? verdict) => verdict is null || verdict.ProtectedBy.IsEmpty ? "none" : string.Join(", ", verdict.ProtectedBy);
 
@@ -81,7 +81,7 @@ internal static class SwitchTable
     }
 
     private static double[] Wanted(string[][] cells, Lettering lettering) =>
-        [.. Enumerable.Range(0, cells[0].Length).Select(c => TextMeasure.Widest(cells.Select(r => r[c]), lettering.Small) + 1 + (HasBadge(c, cells[0].Length) ? Badges * lettering.Factor : 0))];
+        [.. Enumerable.Range(0, cells[0].Length).Select(c => Math.Max(TextMeasure.Width(cells[0][c], lettering.Small), TextMeasure.Widest(cells.Skip(1).Select(r => r[c]), lettering.Small) + (HasBadge(c, cells[0].Length) ? Badges * lettering.Factor : 0)) + 1)];
 
     private static bool HasBadge(int column, int columns) => column > 0 && column < columns - 2;
 
@@ -91,7 +91,8 @@ internal static class SwitchTable
         double x = 0, most = 1;
         for (int c = 0; c < texts.Length; c++)
         {
-            double left = HasBadge(c, texts.Length) ? Badges * lettering.Factor : 0;
+            // A head stands above the badges.
+            double left = verdicts.Length > 0 && HasBadge(c, texts.Length) ? Badges * lettering.Factor : 0;
             if (verdicts.Length > 0 && verdicts[c] is { } verdict) shapes.AddRange(Badge.Mini(verdict.Side).At(x, top + (style.Pitch / 2) - 5));
             var lines = TextLines.Break(texts[c], style, widths[c] - left, MostLines);
             for (int i = 0; i < lines.Length; i++)

@@ -16,7 +16,7 @@ internal static class TitleBlock
     /// <summary>Height in units.</summary>
     public const double Height = 84;
 
-    private const double Row = 28, TitleWidth = 390;
+    private const double Row = 28, TitleWidth = 390, Margin = 5;
 
     private static readonly ImmutableArray<TitleField> Upper =
     [
@@ -50,22 +50,30 @@ internal static class TitleBlock
         // The block is 21 mm high, whatever the size of the other lettering.
         Lettering lettering = Lettering.Normal;
         var shapes = ImmutableArray.CreateBuilder<Shape>();
+        double titleWidth = WidthOfTitle(fields, lettering);
         Pen thin = new(StrokeRank.Thin, ColourRole.Ink);
         shapes.Add(new RectangleShape(new(0, 0, Width, Height), 0, new(StrokeRank.Medium, ColourRole.Ink), ColourRole.Paper));
         shapes.Add(Shape.Line(thin, 0, Row, Width, Row));
-        shapes.Add(Shape.Line(thin, TitleWidth, Row, TitleWidth, Height));
-        shapes.Add(Shape.Line(thin, TitleWidth, 2 * Row, Width, 2 * Row));
+        shapes.Add(Shape.Line(thin, titleWidth, Row, titleWidth, Height));
+        shapes.Add(Shape.Line(thin, titleWidth, 2 * Row, Width, 2 * Row));
         shapes.AddRange(TitleRow.Of(Upper, fields, 0, 0, Width, lettering));
-        shapes.AddRange(TitleRow.Of(Middle, fields, TitleWidth, Row, Width - TitleWidth, lettering));
-        shapes.AddRange(TitleRow.Of(Lower, fields, TitleWidth, 2 * Row, Width - TitleWidth, lettering));
-        shapes.AddRange(Title(fields, lettering));
+        shapes.AddRange(TitleRow.Of(Middle, fields, titleWidth, Row, Width - titleWidth, lettering));
+        shapes.AddRange(TitleRow.Of(Lower, fields, titleWidth, 2 * Row, Width - titleWidth, lettering));
+        shapes.AddRange(Title(fields, titleWidth - (2 * Margin), lettering));
         return new(Width, Height, shapes.ToImmutable());
     }
 
-    private static ImmutableArray<Shape> Title(IReadOnlyDictionary<string, string> fields, Lettering lettering)
+    // A supplementary title that is too long takes what the fields beside it can spare.
+    private static double WidthOfTitle(IReadOnlyDictionary<string, string> fields, Lettering lettering)
+    {
+        double wanted = TextMeasure.Width(TitleRow.Value(fields, "supplementary title"), lettering.Body) + (2 * Margin) + 0.1;
+        double others = new[] { Middle, Lower }.Max(row => TitleRow.Needed(row, fields, Width, lettering));
+        return wanted > TitleWidth && wanted <= Width - others ? wanted : TitleWidth;
+    }
+
+    private static ImmutableArray<Shape> Title(IReadOnlyDictionary<string, string> fields, double room, Lettering lettering)
     {
         string title = TitleRow.Value(fields, "title"), supplementary = TitleRow.Value(fields, "supplementary title");
-        double room = TitleWidth - 10;
         var shapes = ImmutableArray.CreateBuilder<Shape>();
         shapes.Add(TextShape.Of(supplementary.Length > 0 ? "Title, supplementary title" : "Title", lettering.Small, 5, Row + 9.8, colour: ColourRole.Ink));
         TextStyle style = TitleRow.Fits(title, room, lettering.Title, lettering.BodyBold, lettering.SmallBold);

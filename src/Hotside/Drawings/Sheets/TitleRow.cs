@@ -39,6 +39,10 @@ internal static class TitleRow
         return shapes.ToImmutable();
     }
 
+    /// <summary>The width at which each field has its value at full size.</summary>
+    public static double Needed(ImmutableArray<TitleField> fields, IReadOnlyDictionary<string, string> values, double width, Lettering lettering) =>
+        fields.Where(f => f.Mandatory || Value(values, f.Key).Length > 0).Sum(f => Need(f, values, width, lettering));
+
     /// <summary>The value of a field, cleaned; empty if there is none.</summary>
     public static string Value(IReadOnlyDictionary<string, string> values, string key) => values.TryGetValue(key, out string? value) ? value.Trim() : "";
 
@@ -51,7 +55,7 @@ internal static class TitleRow
     {
         double usual = shown.Sum(f => f.Width);
         double[] widths = [.. shown.Select(f => f.Width * width / usual)];
-        double[] needs = [.. shown.Select(f => Math.Max(TextMeasure.Width(f.Name, lettering.Small), Math.Min(width, TextMeasure.Width(TextMeasure.Shorten(Value(values, f.Key), lettering.Body, width), lettering.Body))) + (2 * Margin) + 0.1)];
+        double[] needs = [.. shown.Select(f => Need(f, values, width, lettering))];
         double wanted = needs.Zip(widths, (n, w) => Math.Max(0, n - w)).Sum(), spare = needs.Zip(widths, (n, w) => Math.Max(0, w - n)).Sum();
         double moved = Math.Min(wanted, spare);
         if (moved > 0)
@@ -62,4 +66,7 @@ internal static class TitleRow
 
         return [.. widths];
     }
+
+    private static double Need(TitleField field, IReadOnlyDictionary<string, string> values, double width, Lettering lettering) =>
+        Math.Max(TextMeasure.Width(field.Name, lettering.Small), Math.Min(width, TextMeasure.Width(TextMeasure.Shorten(Value(values, field.Key), lettering.Body, width), lettering.Body))) + (2 * Margin) + 0.1;
 }

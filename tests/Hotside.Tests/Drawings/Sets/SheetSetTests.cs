@@ -51,16 +51,50 @@ public sealed partial class SheetSetTests
     public void Every_flag_names_the_zone_of_one_that_names_its_own(string job, View view, Page page, TextSize text)
     {
         var sheets = SheetsOf(job, view, page, text);
-        var flags = sheets.SelectMany((s, i) => s.Scene.Groups.Where(g => g.Classes.Contains("flag")).Select(g => (Sheet: i + 1, g.View, Zone: ZoneOf(s, g), Text: g.Shapes.OfType<TextShape>().Single()))).ToArray();
+        var flags = sheets.SelectMany((s, i) => s.Scene.Groups.Where(g => g.Classes.Contains("flag")).Select(g => (Sheet: i + 1, g.View, Zone: ZoneOf(s, g), Text: string.Join(' ', g.Shapes.OfType<TextShape>().Select(t => t.Text))))).ToArray();
         Assert.NotEmpty(flags);
-        Assert.All(flags, f => Assert.False(f.Text.Text.EndsWith('…'), f.Text.Text));
+        Assert.All(flags, f => Assert.False(f.Text.Contains('…'), f.Text));
         foreach (var flag in flags)
         {
-            var named = Zone().Matches(flag.Text.Text).Select(m => m.Value).ToArray();
+            var named = Zone().Matches(flag.Text).Select(m => m.Value).ToArray();
             Assert.NotEmpty(named);
             foreach (string zone in named)
-                Assert.Contains(flags, f => f.View == flag.View && $"{f.Sheet}.{f.Zone}" == zone && Zone().Matches(f.Text.Text).Any(m => m.Value == $"{flag.Sheet}.{flag.Zone}"));
+                Assert.Contains(flags, f => f.View == flag.View && $"{f.Sheet}.{f.Zone}" == zone && Zone().Matches(f.Text).Any(m => m.Value == $"{flag.Sheet}.{flag.Zone}"));
         }
+    }
+
+    // Flags and lists say "H2.15": who stands before the lamp must see which end that is. A source shows its poles.
+    [Theory]
+    [MemberData(nameof(Sets))]
+    public void A_terminal_that_is_named_is_drawn(string job, View view, Page page, TextSize text)
+    {
+        var alteration = GalleryJobs.Read(job).Alteration;
+        var circuits = new[] { (View.Before, alteration.Before), (View.After, alteration.After) }.Where(c => view is View.Pair or View.Overlay || view == c.Item1).Select(c => c.Item2).ToArray();
+        var groups = SheetsOf(job, view, page, text).SelectMany(s => s.Scene.Groups).ToArray();
+        var named = groups.Where(g => g.Classes.Contains("changes") || g.Classes.Contains("flag")).SelectMany(g => g.Shapes).OfType<TextShape>().SelectMany(t => Named().Matches(t.Text)).Select(m => (Part: m.Groups[1].Value, Terminal: m.Groups[2].Value)).Distinct();
+        foreach (var (part, terminal) in named)
+            if (circuits.Any(c => c.FindPart(part) is { } p && p.Kind.Terminals.Any(t => t.Name == terminal) && p.Kind.OnlyTerminal is null && p.Kind.Elements.All(e => !e.IsSource)))
+                Assert.True(groups.Any(g => g.Data.Contains(("ref", part)) && g.Shapes.OfType<TextShape>().Any(t => t.Text == terminal)), $"{part}.{terminal}");
+    }
+
+    [Fact]
+    public void Flags_side_by_side_at_a_connector_hang_right_above_its_ways()
+    {
+        var sheet = GalleryJobs.Read("trailer").DrawSheets(View.After, new() { Page = Page.A4 }).First(s => s.Scene.Groups.Any(g => g.Data.Contains(("ref", "X2"))));
+        foreach (string wire in (string[])["w7", "w11", "w19", "w20"])
+            Assert.InRange(Box.Around(sheet.Scene.Groups.Where(g => g.Data.Contains(("ref", wire))).SelectMany(g => g.Shapes).Where(s => s is not TextShape).Select(s => s.Bounds)).Width, 0, 5);
+    }
+
+    [Fact]
+    public void The_first_sheet_says_what_stands_on_the_others()
+    {
+        var sheets = Van.Value;
+        var index = sheets[0].Scene.Groups.Single(g => g.Classes.Contains("sheets")).Shapes.OfType<TextShape>().ToArray();
+        Assert.Equal(Enumerable.Range(2, sheets.Length - 1), index.Where(t => t.Anchor == Anchor.End).Select(t => int.Parse(t.Text, CultureInfo.InvariantCulture)));
+        // The horn's row is that of the sheet which shows it.
+        int row = Array.FindIndex(index, t => t.Text.Contains("H1 Horn", StringComparison.Ordinal));
+        int sheet = int.Parse(index[..row].Last(t => t.Anchor == Anchor.End).Text, CultureInfo.InvariantCulture);
+        Assert.Contains(sheets[sheet - 1].Scene.Groups, g => g.Data.Contains(("ref", "H1")));
     }
 
     [Fact]
@@ -75,6 +109,9 @@ public sealed partial class SheetSetTests
         int row = Array.IndexOf(first, "H1, Horn");
         Assert.Equal(["H1, Horn", "by S7, which carries 8 A", "by K5: 5 A", "F0, F4"], first[row..(row + 4)]);
         Assert.Equal("none", first[Array.IndexOf(first, "M1, Starter motor") + 3]);
+        // The bimetal of the old flasher is no load; the timer of the new one is.
+        Assert.Equal("no load of its own", first[Array.IndexOf(first, "K4, Flasher") + 1]);
+        Assert.Equal("not there", first[Array.IndexOf(first, "K5, Horn relay") + 1]);
         string where = first[row + 4];
         var (sheet, zone) = (int.Parse(where.Split('.')[0], CultureInfo.InvariantCulture), where.Split('.')[1]);
         Assert.Contains(sheets[sheet - 1].Scene.Groups, g => g.Data.Contains(("ref", "H1")) && Near(ZoneOf(sheets[sheet - 1], g), zone));
@@ -119,4 +156,7 @@ public sealed partial class SheetSetTests
 
     [GeneratedRegex(@"\d+\.[A-Z]+\d+")]
     private static partial Regex Zone();
+
+    [GeneratedRegex(@"\b([A-Z]+\d+)\.(\w+[+-]?)")]
+    private static partial Regex Named();
 }

@@ -42,6 +42,36 @@ public sealed class SheetTests
         Assert.Equal("H12", new SheetFrame(SheetSize.A2).ZoneAt(2330, 1630));
     }
 
+    // Flags have room for it before they know what they say: no zone of either way to lay the paper is wider.
+    [Theory]
+    [MemberData(nameof(Sizes))]
+    public void No_zone_is_wider_than_the_widest(string name)
+    {
+        var size = All.Single(s => s.Name == name);
+        double widest = TextMeasure.Width(SheetFrame.WidestZone(size), L.SmallBold);
+        foreach (var paper in new[] { size, size.Upright })
+            for (double x = 90; x < paper.Width; x += 100)
+                for (double y = 50; y < paper.Height; y += 100)
+                    Assert.True(TextMeasure.Width(new SheetFrame(paper).ZoneAt(x, y), L.SmallBold) <= widest);
+    }
+
+    [Fact]
+    public void A_supplementary_title_takes_room_that_its_neighbours_can_spare()
+    {
+        const string Long = "12 V negative ground, seven-pole socket, LED lamps on the trailer";
+        var fields = new Dictionary<string, string> { ["title"] = "Trailer lamps", ["supplementary title"] = Long, ["identification number"] = "HS-14", ["date of issue"] = "1954-05-25" };
+        Assert.Equal(L.Body, SupplementaryIn(fields).Style);
+        fields["identification number"] = string.Concat(Enumerable.Repeat("HS-14 ", 10));
+        Assert.Equal(L.Small, SupplementaryIn(fields).Style);
+
+        static TextShape SupplementaryIn(Dictionary<string, string> fields)
+        {
+            var texts = TitleBlock.Of(fields).Shapes.OfType<TextShape>().ToArray();
+            Texts.LieApart(texts);
+            return texts.Single(t => t.Text == Long || t.Whole == Long);
+        }
+    }
+
     [Fact]
     public void Sheets_have_the_size_of_their_standard()
     {
