@@ -120,7 +120,7 @@ internal sealed class Arrangement
         if (columns.TryGetValue(key, out var known)) return known;
         cancel.ThrowIfCancellationRequested();
         var set = Ordered.Select(o => (o.Block, o.Lattice, Columns: Columns.Of(netlist, o.Lattice, o.Order, sides, text, options, then))).ToImmutableArray();
-        var shifts = Packing.Of(set, netlist, sides, text, line => (int)Math.Ceiling(input.Wires[line].LabelWidth), options, then is not null, IsNoWorse);
+        var shifts = Packing.Of(set, netlist, sides, text, line => (int)Math.Ceiling(input.Wires[line].LabelWidth), OnBodies, options, then is not null, IsNoWorse);
         return columns[key] = At(shifts);
 
         PlannedBlock[] At(IEnumerable<int> shifts) => [.. set.Zip(shifts, (s, shift) => new PlannedBlock(s.Block, s.Lattice, s.Columns, shift))];
@@ -138,6 +138,14 @@ internal sealed class Arrangement
             return (nameless + Labels.Of(input, layout.Wires, room, shared: false, []).Failed.Length, levels.Bottom);
         }
     }
+
+    // By body, the stands whose signs name it.
+    private ILookup<int, int> OnBodies =>
+        (from line in netlist.Lines
+         where input.Wires[line.Id].NamesSign && HungLead.PinOf(line) is not null
+         from body in netlist.Stands
+         where body.Boxes.Any(b => b.Box.Id == input.Wires[line.Id].SignOf)
+         select (Body: body.Id, On: netlist.Terminals[HungLead.PinOf(line)!.Value].Stand)).ToLookup(p => p.Body, p => p.On);
 
     private (ImmutableArray<ImmutableArray<int>> Places, bool Hold) Interleaved(PlannedBlock[] blocks) => Interleaving.Of(blocks, [.. Ordered.Select(o => o.Order.Places)]);
 

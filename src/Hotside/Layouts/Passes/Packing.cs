@@ -20,11 +20,14 @@ internal sealed class Packing
 
     private readonly ImmutableArray<Outline[]> outlines;
     private readonly int[] reserve;
+    private readonly ImmutableArray<(Block Block, Lattice Lattice, ColumnPlan Columns)> blocks;
+    private readonly ILookup<int, int> near;
     private readonly int betweenRows;
     private readonly bool stays;
 
-    private Packing(ImmutableArray<(Block Block, Lattice Lattice, ColumnPlan Columns)> blocks, Netlist netlist, SidePins sides, ImmutableArray<TextRoom> textOf, Func<int, int> labelOf, LayoutOptions options, bool stays)
+    private Packing(ImmutableArray<(Block Block, Lattice Lattice, ColumnPlan Columns)> blocks, Netlist netlist, SidePins sides, ImmutableArray<TextRoom> textOf, Func<int, int> labelOf, ILookup<int, int> near, LayoutOptions options, bool stays)
     {
+        (this.blocks, this.near) = (blocks, near);
         outlines = [.. blocks.Select(b => Of(b.Lattice, b.Columns, netlist, sides, textOf).ToArray())];
         reserve = [.. blocks.Select(b => b.Block.Nets.SelectMany(n => netlist.Nets[n].Lines).Select(labelOf).DefaultIfEmpty(0).Max())];
         betweenRows = Math.Max(BetweenRows, options.BoxToBox);
@@ -37,13 +40,14 @@ internal sealed class Packing
     /// <param name="sides">The columns of pins.</param>
     /// <param name="textOf">Room for the text blocks.</param>
     /// <param name="labelOf">How much room beside a conductor its label takes.</param>
+    /// <param name="near">By stand, those near which it belongs.</param>
     /// <param name="options">The spacing.</param>
     /// <param name="stays">Whether all stands where it stood.</param>
     /// <param name="holds">Whether a drawing with these shifts, some blocks being in holes, is no worse than that with the others.</param>
     public static ImmutableArray<int> Of(
-        ImmutableArray<(Block Block, Lattice Lattice, ColumnPlan Columns)> blocks, Netlist netlist, SidePins sides, ImmutableArray<TextRoom> textOf, Func<int, int> labelOf, LayoutOptions options, bool stays, Func<int[], int[], bool> holds)
+        ImmutableArray<(Block Block, Lattice Lattice, ColumnPlan Columns)> blocks, Netlist netlist, SidePins sides, ImmutableArray<TextRoom> textOf, Func<int, int> labelOf, ILookup<int, int> near, LayoutOptions options, bool stays, Func<int[], int[], bool> holds)
     {
-        var packing = new Packing(blocks, netlist, sides, textOf, labelOf, options, stays);
+        var packing = new Packing(blocks, netlist, sides, textOf, labelOf, near, options, stays);
         int[] best = packing.Set([])!;
         HashSet<int> inHoles = [];
         for (int block = 0; block < blocks.Length && blocks.Length > 1 && packing.Widths(best).Max() <= Widest; block++)
@@ -67,7 +71,7 @@ internal sealed class Packing
         for (int i = 0; i < outlines.Length; i++)
         {
             if (!inHoles.Contains(i)) continue;
-            if (Hole(i, taken, right) is not { } shift) return null;
+            if (Hole(i, taken, right, Wish(i, shifts)) is not { } shift) return null;
             Take(i, shift);
         }
         return shifts;
@@ -91,21 +95,32 @@ internal sealed class Packing
         return shift;
     }
 
-    // The first hole from the left, and the middle of it.
-    private int? Hole(int block, Dictionary<Strip, List<(int Low, int High)>> taken, int right)
+    // The shift that would set a block in the middle of what it belongs to.
+    private int? Wish(int block, int[] shifts)
+    {
+        int[] own = [.. blocks[block].Block.Stands.Where(near.Contains)];
+        int[] others = [.. own.SelectMany(s => near[s]).SelectMany(s => blocks.Select((b, i) => (Stand: s, b.Lattice, b.Columns, Shift: shifts[i]))).SelectMany(b => At(b.Stand, b.Lattice, b.Columns).Select(x => x + b.Shift))];
+        return others.Length == 0 ? null : (int)Math.Round(others.Average() - own.SelectMany(s => At(s, blocks[block].Lattice, blocks[block].Columns)).Average());
+
+        static IEnumerable<int> At(int stand, Lattice lattice, ColumnPlan columns) => lattice.Seats.Where(s => s.Stand == stand).Select(s => columns.X[s.Id]);
+    }
+
+    // The first hole from the left, and the middle of it; or the place that is nearest to a wish.
+    private int? Hole(int block, Dictionary<Strip, List<(int Low, int High)>> taken, int right, int? wish)
     {
         var outline = outlines[block].Select(o => o.Strip.InChannel ? o with { Low = o.Low - reserve[block] } : o).ToArray();
         int first = -outline.Min(o => o.Low), last = right - outline.Max(o => o.High);
         int[] starts = [.. outline.SelectMany(o => taken.GetValueOrDefault(o.Strip, []).Select(t => t.High + Gap(o.Strip) - o.Low)).Where(s => s > first).Append(first).Distinct().Order()];
-        foreach (int start in starts.TakeWhile(s => s <= last))
+        var holes = starts.Where(s => s <= last && Fits(s)).Select(s => (Start: s, End: End(s)));
+        return wish is { } wanted ? holes.Select(h => (int?)Math.Clamp(wanted, h.Start, h.End)).MinBy(s => Math.Abs(s!.Value - wanted)) : holes.Select(h => (int?)((h.Start + h.End) / 2)).FirstOrDefault();
+
+        int End(int start)
         {
-            if (!Fits(start)) continue;
             int end = last;
             foreach (var (strip, _, high) in outline)
                 foreach (var other in taken.GetValueOrDefault(strip, []).Where(t => t.Low >= high + start)) end = Math.Min(end, other.Low - Gap(strip) - high);
-            return (start + end) / 2;
+            return end;
         }
-        return null;
 
         bool Fits(int shift) => outline.All(o => taken.GetValueOrDefault(o.Strip, []).TrueForAll(t => o.Low + shift >= t.High + Gap(o.Strip) || o.High + shift + Gap(o.Strip) <= t.Low));
     }
