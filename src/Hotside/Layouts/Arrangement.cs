@@ -145,10 +145,35 @@ internal sealed class Arrangement
         var key = KeyOf(options);
         if (columns.TryGetValue(key, out var known)) return known;
         cancel.ThrowIfCancellationRequested();
-        var set = Ordered.Select(o => (o.Lattice, Columns: Columns.Of(netlist, o.Lattice, o.Order, sides, text, options, then))).ToImmutableArray();
-        var shifts = Packing.Of(set, netlist, sides, text, options, stays: then is not null);
-        return columns[key] = [.. Ordered.Select((o, i) => new PlannedBlock(o.Block, o.Lattice, set[i].Columns, shifts[i]))];
+        var set = Ordered.Select(o => (o.Block, o.Lattice, Columns: Columns.Of(netlist, o.Lattice, o.Order, sides, text, options, then))).ToImmutableArray();
+        var shifts = Packing.Of(set, netlist, sides, text, line => (int)Math.Ceiling(input.Wires[line].LabelWidth), OnBodies, options, then is not null, IsNoWorse);
+        return columns[key] = At(shifts);
+
+        PlannedBlock[] At(IEnumerable<int> shifts) => [.. set.Zip(shifts, (s, shift) => new PlannedBlock(s.Block, s.Lattice, s.Columns, shift))];
+
+        // A later layout must be able to tell what stands between what.
+        bool IsNoWorse(int[] shifts, int[] than) =>
+            Interleaved(At(shifts)).Hold && Trial(At(shifts)) is var tried && Trial(At(than)) is var known && tried.Missing <= known.Missing && tried.Height <= known.Height;
+
+        // Before any channel grows for the sake of a label.
+        (int Missing, int Height) Trial(PlannedBlock[] blocks)
+        {
+            var (layout, levels) = Placed(blocks, options, NoGrowth, Unhung, atPins: true);
+            var room = new TakenRoom(input, layout.Boxes, layout.Wires, layout.Rails, levels.Bottom);
+            int nameless = NodeTexts.Of(input, layout.Boxes, layout.Rails, room, near: true).Failed.Length;
+            return (nameless + Labels.Of(input, layout.Wires, room, shared: false, []).Failed.Length, levels.Bottom);
+        }
     }
+
+    // By body, the stands whose signs name it.
+    private ILookup<int, int> OnBodies =>
+        (from line in netlist.Lines
+         where input.Wires[line.Id].NamesSign && HungLead.PinOf(line) is not null
+         from body in netlist.Stands
+         where body.Boxes.Any(b => b.Box.Id == input.Wires[line.Id].SignOf)
+         select (Body: body.Id, On: netlist.Terminals[HungLead.PinOf(line)!.Value].Stand)).ToLookup(p => p.Body, p => p.On);
+
+    private (ImmutableArray<ImmutableArray<int>> Places, bool Hold) Interleaved(PlannedBlock[] blocks) => Interleaving.Of(blocks, [.. Ordered.Select(o => o.Order.Places)]);
 
     private static (int BoxToBox, int WireToBox, int Track) KeyOf(LayoutOptions options) => (options.BoxToBox, options.WireToBox, options.Track);
 
@@ -179,7 +204,7 @@ internal sealed class Arrangement
             ImmutableArray<int> failed = [.. nameless, .. unplaced.Where((_, i) => !netlist.Signs.Contains(lost[i]))];
             int missing = failed.Length + leads.Length;
             if (best is null || missing < best.Value.Missing)
-                best = (layout with { Boxes = boxes, Labels = labels, LongLines = longLines, SharedLabels = shared, Memory = Recollection.Remembered(netlist, rows, blocks, [.. Ordered.Select(o => o.Order.Places)], layout, levels, asked, options, apart) }, missing, attempt);
+                best = (layout with { Boxes = boxes, Labels = labels, LongLines = longLines, SharedLabels = shared, Memory = Recollection.Remembered(netlist, rows, blocks, Interleaved(blocks).Places, layout, levels, asked, options, apart) }, missing, attempt);
             // Room that helps no label would be a hole in the drawing; where things stood they should not be moved for want of a label.
             if (missing == 0 || attempt == MostGrowth || (!atPins && memory is null && attempt > Math.Max(best.Value.Attempt, Sharing) + GrowthInVain)) return best.Value.Layout;
             if (failed.IsEmpty) continue;

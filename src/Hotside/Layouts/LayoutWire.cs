@@ -20,8 +20,11 @@ internal sealed record LayoutWire(string Id, string Conductor, LayoutEnd From, L
     /// <summary>It ends at a chassis sign of its own below its pin, not on the chassis row.</summary>
     public bool HasOwnSign { get; init; }
 
+    /// <summary>The body that its sign stands for; empty where that is the chassis.</summary>
+    public string SignOf { get; init; } = "";
+
     /// <summary>Its label says what its sign stands for, and stands at the sign.</summary>
-    public bool NamesSign { get; init; }
+    public bool NamesSign => SignOf.Length > 0;
 
     /// <summary>Its label may be left out, and is where its line is short.</summary>
     public bool IfLong { get; init; }

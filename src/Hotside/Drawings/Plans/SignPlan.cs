@@ -32,7 +32,7 @@ internal static class SignPlan
             To = LayoutEnd.Chassis,
             LabelWidth = label.Width / Symbol.Module,
             LabelHeight = label.Width == 0 ? 0 : label.Height / Symbol.Module,
-            NamesSign = body.Length > 0,
+            SignOf = body,
         });
     }
 }

@@ -13,8 +13,8 @@ internal sealed class PaperSearch
     private const double LittleMissing = 0.1;
     private const int CloseBoxes = 1;
 
-    // Narrow relays save no more of the width than this, and loads higher up no more of the height.
-    private const double MostSaved = 0.25;
+    // Narrow relays save no more of the width than this, and loads higher up no more of the height; of the width these save more, since small pieces then find holes.
+    private const double MostSaved = 0.25, MostSavedByHoles = 0.4;
 
     // A title block with the margins of its frame; without these the headline of each view.
     private const double LeastWidth = 860, LeastHeight = 240, LeastForHeadline = 330;
@@ -95,7 +95,7 @@ internal sealed class PaperSearch
                 var rooms = natural.Rooms;
                 if (rooms.Hold) return natural with { Layout = Stretched(natural, candidate, options) };
                 double height = rooms.SpareHeight + Closer(natural, options);
-                isHopeless = rooms.SpareWidth < -MostSaved * furniture.Room.Width || height < -MostSaved * furniture.Room.Height;
+                isHopeless = rooms.SpareWidth < -MostSavedByHoles * furniture.Room.Width || height < -MostSaved * furniture.Room.Height;
                 if (height < 0 || rooms.SpareWidth < -LittleMissing * furniture.Room.Width || (isNarrow && rooms.SpareWidth < 0)) break;
                 isNarrow |= rooms.SpareWidth < 0;
             }

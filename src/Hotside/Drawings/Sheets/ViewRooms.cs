@@ -6,6 +6,9 @@ namespace Hotside.Drawings.Sheets;
 /// <summary>Where the views of a sheet stand in the room that it leaves them: beside each other, or one above the other where that takes less paper.</summary>
 internal abstract class ViewRooms
 {
+    // What a view does not fill of its room is left below it: it stays near its headline.
+    private const double MostBelowHeadline = 60;
+
     /// <summary>From circuit and views to their rooms.</summary>
     /// <param name="room">The room on the sheet.</param>
     /// <param name="views">What each view needs, in the layout's own coordinates.</param>
@@ -57,7 +60,7 @@ internal abstract class ViewRooms
     public (double X, double Y) Origin(int view)
     {
         double inset = Views.Select((v, i) => Math.Max(0, (Room(i).Width - v.Width) / 2)).Append(MostInset).Min();
-        return (Math.Round(Room(view).Left + inset - Views[view].Left), Math.Round(Room(view).Top - Views[view].Top + Math.Max(0, (Room(view).Height - Views[view].Height) / 2)));
+        return (Math.Round(Room(view).Left + inset - Views[view].Left), Math.Round(Room(view).Top - Views[view].Top + Math.Clamp((Room(view).Height - Views[view].Height) / 2, 0, MostBelowHeadline)));
     }
 }
 

@@ -28,7 +28,8 @@ internal sealed class Heightening
     // The name of a rail stands over it, with the number of its change: three modules and air.
     private const int RailName = 4;
 
-    private const double MostStretch = 2.2;
+    // What a channel grows by at most to fill a sheet, in modules: beyond that a drawing looks torn apart, small parts at the ends of long bare lines, and white around it is calmer.
+    private const int MostStretch = 5;
 
     private readonly RowPlan rows;
     private readonly Netlist netlist;
@@ -199,19 +200,10 @@ internal sealed class Heightening
         let text = (double)stand.TextModules(SeenIn.Both)
         select block.Columns.TextLeft.Contains(seat.Stand) ? (seat.Stand, x - text, (double)x) : (seat.Stand, x + (double)stand.Width, x + stand.Width + text + 1);
 
+    // All channels alike.
     private static void Stretch(int[] height, int more)
     {
-        int[] natural = [.. height];
-        for (bool grew = true; more > 0 && grew;)
-        {
-            grew = false;
-            for (int channel = 0; channel < height.Length && more > 0; channel++)
-            {
-                if (height[channel] >= natural[channel] * MostStretch) continue;
-                height[channel]++;
-                more--;
-                grew = true;
-            }
-        }
+        for (int round = 0; round < MostStretch; round++)
+            for (int channel = 0; channel < height.Length && more > 0; channel++, more--) height[channel]++;
     }
 }

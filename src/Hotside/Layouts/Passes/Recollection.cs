@@ -69,12 +69,11 @@ internal sealed class Recollection(LayoutMemory memory, Netlist netlist)
         var passages = new Dictionary<(string, int), int>();
         var tracks = new Dictionary<(string, int), int>();
         var trunks = new Dictionary<string, (int, int)>();
-        int before = 0;
         foreach (var (block, place) in blocks.Zip(places))
         {
             foreach (var seat in block.Lattice.Seats)
             {
-                int at = before + place[seat.Id], x = block.X[seat.Id];
+                int at = place[seat.Id], x = block.X[seat.Id];
                 if (seat.IsStand)
                     foreach (var standing in netlist.Stands[seat.Stand].Boxes)
                         boxes[standing.Box.Id] = new(seat.Row, x + netlist.Stands[seat.Stand].LeftOf(standing), at, netlist.Stands[seat.Stand].Turned, block.Columns.TextLeft.Contains(seat.Stand), netlist.Stands[seat.Stand].Facing);
@@ -91,7 +90,6 @@ internal sealed class Recollection(LayoutMemory memory, Netlist netlist)
                 else
                     foreach (var seat in piece.Ends.Select(e => block.Lattice.Seats[e.Seat]).Where(s => !s.IsStand))
                         foreach (string name in netlist.NamesOf(netlist.Taps[seat.Tap])) tracks[(name, piece.Channel)] = block.Columns.Levels[piece.Id];
-            before += block.Lattice.Seats.Length;
         }
         foreach (var tap in netlist.Taps)
             foreach (string name in netlist.NamesOf(tap)) ends.TryAdd(name, new(rows.Above[tap.Id], -1));
