@@ -27,12 +27,17 @@ internal sealed record SheetFrame(SheetSize Size)
     /// <summary>The zone of a point: letter of the row, number of the column.</summary>
     public string ZoneAt(double x, double y) => RowName(Index(Edges(Frame.Top, Frame.Bottom, MiddleY), y)) + Numbers.Whole(Index(Edges(Frame.Left, Frame.Right, MiddleX), x) + 1);
 
-    /// <summary>The widest zone of a paper, lying or standing: as many letters and figures as its last zone has, the widest of them.</summary>
-    public static string WidestZone(SheetSize size)
+    /// <summary>A zone as wide as any of a paper, lying or standing.</summary>
+    public static string WidestZone(SheetSize size) => new[] { size, size.Upright }.Select(s => new SheetFrame(s)).Select(f => Widest(f.ZoneAt(f.Frame.Right, f.Frame.Bottom))).MaxBy(WidthOf)!;
+
+    // As many letters and figures as the last zone has, the widest of them.
+    private static string Widest(string last)
     {
-        string[] last = [.. new[] { new SheetFrame(size), new SheetFrame(size.Upright) }.Select(f => f.ZoneAt(f.Frame.Right, f.Frame.Bottom))];
-        return new string('M', last.Max(z => z.Count(char.IsLetter))) + new string('8', last.Max(z => z.Count(char.IsDigit)));
+        string letters = last.TrimEnd([.. "0123456789"]), rows = letters.Length > 1 ? Rows : Rows[..(Rows.IndexOf(letters[0], StringComparison.Ordinal) + 1)];
+        return new string(rows.MaxBy(c => WidthOf(c.ToString())), letters.Length) + new string('8', last.Length - letters.Length);
     }
+
+    private static double WidthOf(string zone) => TextMeasure.Width(zone, Lettering.Normal.SmallBold);
 
     /// <summary>The shapes.</summary>
     public ImmutableArray<Shape> Shapes(Lettering lettering)
