@@ -161,7 +161,7 @@ internal sealed class Arrangement
             var (layout, levels) = Placed(blocks, options, NoGrowth, Unhung, atPins: true);
             var room = new TakenRoom(input, layout.Boxes, layout.Wires, layout.Rails, levels.Bottom);
             int nameless = NodeTexts.Of(input, layout.Boxes, layout.Rails, room, near: true).Failed.Length;
-            return (nameless + Labels.Of(input, layout.Wires, room, shared: false, []).Failed.Length, levels.Bottom);
+            return (nameless + Labels.Of(input, layout.Wires, layout.Rails, room, shared: false, []).Failed.Length, levels.Bottom);
         }
     }
 
@@ -196,7 +196,7 @@ internal sealed class Arrangement
             var (layout, levels) = Placed(blocks, options, extra, longer, atPins);
             var room = new TakenRoom(input, layout.Boxes, layout.Wires, layout.Rails, levels.Bottom);
             var (boxes, nameless) = NodeTexts.Of(input, layout.Boxes, layout.Rails, room, near: attempt < GrowthForOwnRun);
-            var (labels, longLines, unplaced, shared) = Labels.Of(input, layout.Wires, room, attempt >= Sharing, urgent);
+            var (labels, longLines, unplaced, shared) = Labels.Of(input, layout.Wires, layout.Rails, room, attempt >= Sharing, urgent);
             // A lead to a sign of its own grows by itself until its label finds room.
             var told = labels.Select(l => l.Wire).ToHashSet(StringComparer.Ordinal);
             int[] lost = [.. Enumerable.Range(0, input.Wires.Length).Where(i => input.Wires[i].HasLabel && !told.Contains(input.Wires[i].Id))], leads = [.. lost.Where(netlist.Signs.Contains)];

@@ -32,14 +32,16 @@ internal sealed class Labels
 
     /// <param name="input">What is laid out.</param>
     /// <param name="wires">Where its conductors run.</param>
+    /// <param name="rails">Where its rails lie: what runs along one is no wire of its own there.</param>
     /// <param name="room">What stands there already.</param>
     /// <param name="shared">Whether a label may stand where several conductors share a stretch, if it finds no room where its own runs alone.</param>
     /// <param name="urgent">Those that found no place before, and choose first now, in that order; those that find none are added.</param>
     public static LabelPlan Of(
-        LayoutInput input, ImmutableArray<PlacedWire> wires, TakenRoom room, bool shared, List<int> urgent)
+        LayoutInput input, ImmutableArray<PlacedWire> wires, ImmutableArray<PlacedRail> rails, TakenRoom room, bool shared, List<int> urgent)
     {
         var labels = new Labels(room);
-        foreach (var (wire, line) in input.Wires.Zip(wires)) labels.Use(wire, line);
+        foreach (var (wire, line) in input.Wires.Zip(wires)) labels.Use(wire.Seen, Runs(line));
+        foreach (var rail in rails) labels.Use(rail.Seen, [((rail.X1, rail.Y), (rail.X2, rail.Y))]);
         var alone = input.Wires.Zip(wires, (wire, line) => wire.HasLabel || wire.IfLong ? Runs(line).SelectMany(r => labels.Alone(wire, r)).ToArray() : []).ToArray();
         var placed = new PlacedLabel?[input.Wires.Length];
         // Those with least choice first: conductors that run alone on short stretches only.
@@ -89,10 +91,10 @@ internal sealed class Labels
         return room.IsFree(label.X - left, label.Y - top, label.Width + left + right, label.Height + top + bottom, wire.Seen);
     }
 
-    private void Use(LayoutWire wire, PlacedWire line)
+    private void Use(SeenIn seen, IEnumerable<((int X, int Y) A, (int X, int Y) B)> runs)
     {
-        foreach (var ((ax, ay), (bx, by)) in Runs(line))
-            foreach (var view in Extents.Views.Where(v => (wire.Seen & v) != 0))
+        foreach (var ((ax, ay), (bx, by)) in runs)
+            foreach (var view in Extents.Views.Where(v => (seen & v) != 0))
                 foreach (var step in Steps(ax, ay, bx, by)) users[(step.X, step.Y, step.Down, view)] = users.GetValueOrDefault((step.X, step.Y, step.Down, view)) + 1;
     }
 
