@@ -8,6 +8,7 @@ public sealed class RailPotentialTests
     [Theory]
     [InlineData("G1.pos to Q1.1|Q1.2 to X1", "+24 V with Q1 on")]
     [InlineData("G1.pos to Q1.1|Q1.2 to F1.1|F1.2 to X1", "+24 V with Q1 on")]
+    [InlineData("G1.pos to Q2.1|G2.pos to Q2.2|Q2.C to X1", "+24 V unless Q2 off")]
     // A key that feeds it in two positions; two switches one behind the other; a relay; no switch at all.
     [InlineData("G1.pos to S1.30|S1.15 to X1", "+24 V with S1 run or start")]
     [InlineData("G1.pos to Q1.1|Q1.2 to S2.1|S2.2 to X1", "")]
@@ -22,7 +23,9 @@ public sealed class RailPotentialTests
             system: 24 V, negative ground
             parts:
               G1: battery, 24 V
+              G2: battery, 24 V
               Q1: battery-disconnect
+              Q2: battery-selector
               F1: fuse, 10 A
               S1: ignition-switch
               S2: switch
@@ -31,6 +34,7 @@ public sealed class RailPotentialTests
               E1: lamp, 24 V, 5 W, 2 on chassis
             wires:
               w0: G1.neg to chassis
+              w19: G2.neg to chassis
               w20: X1 to E1.1
             {string.Join('\n', wires.Split('|').Select((w, i) => $"  w{i + 1}: {w}"))}
             """).OrThrow().Study.After.Circuit;

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Hotside.Circuits;
+using Hotside.Studies;
 using Hotside.Wording;
 
 namespace Hotside.Drawings.Plans;
@@ -7,7 +8,7 @@ namespace Hotside.Drawings.Plans;
 /// <summary>The potential of a rail that one switch alone joins to a battery: it is live only with that switch on, and its name says so.</summary>
 internal static class RailPotential
 {
-    /// <summary>Such as <c>+24 V with Q1 on</c>; empty for any other rail.</summary>
+    /// <summary>Such as <c>+24 V with Q1 on</c>, <c>+12 V unless Q1 off</c>; empty for any other rail.</summary>
     /// <param name="id">The rail.</param>
     /// <param name="circuit">The circuit.</param>
     public static string Of(string id, Circuit circuit)
@@ -28,7 +29,14 @@ internal static class RailPotential
             let test = element.When!.Tests[0]
             let variable = circuit.VariableOf(part, test.Actuator)
             where variable.Actuator.Drive != ActuatorDrive.Driven
-            select $"{SheetText.Potential(battery)} with {variable} {string.Join(" or ", test.Positions)}";
-        return joined.Distinct().ToImmutableArray() is [var only] ? only : "";
+            group test.Positions by (Potential: SheetText.Potential(battery), Variable: variable);
+        // A selector joins it to one battery, to another or to both.
+        return joined.ToImmutableArray() is [var only] ? $"{only.Key.Potential} {When(only.Key.Variable, [.. only.SelectMany(p => p)])}" : "";
+    }
+
+    private static string When(Variable variable, ImmutableHashSet<string> positions)
+    {
+        var without = variable.Actuator.Positions.RemoveAll(positions.Contains);
+        return positions.Count > 2 && without is [var only] ? $"unless {variable} {only}" : $"with {new PositionSet(variable, variable.Actuator.Positions.RemoveAll(p => !positions.Contains(p)))}";
     }
 }
