@@ -1,4 +1,3 @@
-using System.Collections.Immutable;
 using Hotside.Layouts;
 using Hotside.Layouts.Passes;
 using Hotside.Symbols;
