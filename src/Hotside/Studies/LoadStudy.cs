@@ -95,6 +95,9 @@ public sealed record LoadPath(ImmutableArray<string> Hot, ImmutableArray<string>
     /// <summary>The ids of the parts and conductors passed from the load to the return, the load among them, in order; the last may be <c>chassis</c>.</summary>
     public ImmutableArray<string> GroundWay { get; init; } = [];
 
+    /// <summary>The parts whose fuse or breaker the current passes before the load, from the source on: a breaker that lies before another contact of a switch is none of them.</summary>
+    internal ImmutableArray<string> Guards { get; init; } = [];
+
     /// <summary>The load's end on the hot side; a node within the part where it is no terminal.</summary>
     public End FeedEnd { get; init; }
 

@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using Hotside.Circuits;
 using Hotside.Studies;
 
 namespace Hotside.Wording;
@@ -45,7 +44,5 @@ internal sealed record SwitchRow(string Load, string Name, SwitchVerdict? Before
 internal sealed record SwitchVerdict(SwitchedSide Side, string By, ImmutableArray<string> ProtectedBy)
 {
     public static SwitchVerdict? Of(LoadStudy? load, CircuitStudy study) => load is null ? null
-        : new(load.Side, VerdictCaption.ByOf(load, study), [.. load.Paths.SelectMany(p => p.HotWay).Where(id => id != load.Part.Id && Protects(study.Circuit.FindPart(id))).Distinct()]);
-
-    private static bool Protects(Part? part) => part is not null && part.Kind.Elements.Any(e => e.Type is ElementType.Fuse or ElementType.Breaker);
+        : new(load.Side, VerdictCaption.ByOf(load, study), [.. load.Paths.SelectMany(p => p.Guards).Where(id => id != load.Part.Id).Distinct()]);
 }

@@ -13,4 +13,7 @@ internal static class JointDot
 
     /// <summary>A dot; a joint that is new has the colour of the change, any other that of the wires.</summary>
     public static CircleShape At(double x, double y, ColourRole colour = ColourRole.Wire, bool onThick = false) => Shape.Dot(colour, x, y, onThick ? OnThick : Radius);
+
+    /// <summary>Where wires met that lie elsewhere now.</summary>
+    public static CircleShape Was(double x, double y) => new((x, y), Radius, new(StrokeRank.Medium, ColourRole.Moved), ColourRole.Paper);
 }

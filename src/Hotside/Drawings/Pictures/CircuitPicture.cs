@@ -69,7 +69,7 @@ internal sealed class CircuitPicture
         }
         foreach (var planned in plan.Parts.Where(p => p.In(view) is not null))
             if (BarsOf(planned.Box) is { IsEmpty: false } bars)
-                yield return new(Layer.Boxes, [.. bars.SelectMany(b => Rail.Between((x + (b[0].X * M), y + (b[0].Y * M)), (x + (b[1].X * M), y + (b[1].Y * M)), planned.In(view)!.Look))]) { Classes = ["joint"], Data = [("ref", planned.PartId)] };
+                yield return new(Layer.Boxes, [.. bars.SelectMany(b => Rail.Bar((x + (b[0].X * M), y + (b[0].Y * M)), (x + (b[1].X * M), y + (b[1].Y * M)), planned.In(view)!.Look))]) { Classes = ["joint"], Data = [("ref", planned.PartId)] };
         if (Bus is { } bus)
         {
             double[] ends = [.. Ends(EndKind.Chassis).Select(e => x + (e.X * M))];
@@ -173,8 +173,10 @@ internal sealed class CircuitPicture
     private IEnumerable<SceneGroup> Dots()
     {
         var taps = layout.Rails.Where(r => (r.Seen & view) != 0).SelectMany(r => Taps(r).Distinct().Select(x => (X: x, Rail: r))).ToArray();
-        foreach (var dot in layout.Dots.Where(d => (d.Seen & view) != 0 && overlay?.IsJoint(d) != false && !taps.Any(t => t.X == d.X && t.Rail.Y == d.Y)))
-            yield return new(Layer.Dots, [DotAt(dot.X, dot.Y)]) { Classes = ["dot"] };
+        // A stud is a ring, and that is enough.
+        var studs = plan.Input.Boxes.Zip(layout.Boxes).Where(b => (b.First.Seen & view) != 0 && parts.GetValueOrDefault(b.First.Id) is { Role: PlannedRole.Stud }).Select(b => (b.Second.X, b.Second.Y)).ToHashSet();
+        foreach (var dot in layout.Dots.Where(d => (d.Seen & view) != 0 && overlay?.IsJoint(d) != false && !studs.Contains((d.X, d.Y)) && !taps.Any(t => t.X == d.X && t.Rail.Y == d.Y)))
+            yield return new(Layer.Dots, [overlay?.WasJoint(dot) == true ? JointDot.Was(x + (dot.X * M), y + (dot.Y * M)) : DotAt(dot.X, dot.Y)]) { Classes = ["dot"] };
         // A rail shows each of its taps.
         foreach (var (at, rail) in taps)
             yield return new(Layer.Dots, [JointDot.At(x + (at * M), y + (rail.Y * M), ColourOf(rail), onThick: ColourOf(rail) != ColourRole.Ink)]) { Classes = ["dot"] };

@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using Hotside.Layouts;
 
 namespace Hotside.Drawings.Pictures;
 

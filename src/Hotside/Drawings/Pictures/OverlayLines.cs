@@ -64,6 +64,9 @@ internal sealed class OverlayLines
     /// <summary>Whether three arms meet at a dot in the before circuit, or in the after circuit.</summary>
     public bool IsJoint(PlacedDot dot) => Arms(dot, l => l.Before is not null) > 2 || Arms(dot, l => l.After is not null) > 2;
 
+    /// <summary>Whether wires met at a dot before and do no longer.</summary>
+    public bool WasJoint(PlacedDot dot) => Arms(dot, l => l.After is not null) < 3;
+
     private int Arms(PlacedDot dot, Func<PlannedLine, bool> isThere) =>
         all.Where(l => isThere(l.Line)).SelectMany(l => Steps(l.Placed)).SelectMany(s => new[] { (Here: s.From, There: s.To), (Here: s.To, There: s.From) })
             .Where(a => a.Here == (dot.X, dot.Y)).Select(a => a.There).Distinct().Count();

@@ -4,8 +4,7 @@ using Hotside.Drawings.Marks;
 namespace Hotside.Drawings.Pictures;
 
 /// <summary>
-/// Where conductors of different looks share a stretch, on the way to one stud, it is drawn once: as the wire that stays, if one does. Dashed ones of one look are drawn once, too, for
-/// over each other they would fill each other's gaps.
+/// Where conductors share a stretch, on the way to one stud, it is drawn once, as the wire that stays, if one does: over each other they would look thicker, and dashes would fill each other's gaps.
 /// </summary>
 internal static class OwnStretches
 {
@@ -25,9 +24,7 @@ internal static class OwnStretches
                 var key = LineSteps.Key(from, to);
                 if (!shown.TryGetValue(key, out int other) || Rank(lines[line].Style) < Rank(lines[other].Style)) shown[key] = line;
             }
-        bool IsOwn(int line, (int X, int Y, bool Down) step) =>
-            !barred.Contains(step) && (shown[step] == line || (lines[line].Style == lines[shown[step]].Style && !ConductorLine.IsDashed(lines[line].Style)));
-        return [.. lines.Select((l, line) => Own(l.Points, step => IsOwn(line, step)))];
+        return [.. lines.Select((l, line) => Own(l.Points, step => !barred.Contains(step) && shown[step] == line))];
     }
 
     private static int Rank(LineStyle style) => Array.IndexOf(Order, style);

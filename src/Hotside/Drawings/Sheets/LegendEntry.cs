@@ -60,7 +60,17 @@ internal sealed record LegendEntry(Piece Sample, string Text)
     public static LegendEntry OfStud(string text) => new(new(8, 8, [new CircleShape((4, 4), 3, new(StrokeRank.Medium, ColourRole.Ink), ColourRole.Paper)]), text);
 
     /// <summary>A sign with a name below it: what it stands for in the place of the chassis.</summary>
-    public static LegendEntry OfNamedSign(string text) => new(new(24, 9, ChassisSign.At(14, 1)), text);
+    public static LegendEntry OfNamedSign(string name, string text, Lettering lettering)
+    {
+        TextShape shape = TextShape.Of(name, lettering.Small, 28, 4 + (lettering.Small.CapHeight / 2));
+        return new(new(28 + shape.Width, 9, [.. ChassisSign.At(14, 1), shape]), text);
+    }
+
+    /// <summary>The sign of the chassis.</summary>
+    public static LegendEntry OfChassis(string text) => new(new(24, 9, ChassisSign.At(14, 1)), text);
+
+    /// <summary>The bar of a splice or stud.</summary>
+    public static LegendEntry OfBar(string text) => new(new(30, 8, [.. Rail.Bar((0, 4), (30, 4), PartStyle.Kept), JointDot.At(6, 4), JointDot.At(24, 4)]), text);
 
     /// <summary>A part that another will replace.</summary>
     public static LegendEntry OfReplaced(string text) => new(new(26, 12, [.. PartLook.Apply([new RectangleShape(new(0, 0, 26, 12), 0, new(StrokeRank.Medium, ColourRole.PartInk), ColourRole.Paper)], PartStyle.ToBeReplaced)]), text);

@@ -10,6 +10,9 @@ namespace Hotside.Drawings.Sheets;
 /// <summary>The legend's entries: all that the shown views use, and nothing else.</summary>
 internal static class UsedOnSheet
 {
+    // Four lines never meet in one place: a joint of so many is a bar.
+    private const int ForBar = 4;
+
     public static ImmutableArray<LegendEntry> Entries(DrawingPlan plan, IReadOnlyCollection<SeenIn> views, Vocabulary words, bool hasList = true)
     {
         var lines = views.SelectMany(v => plan.Lines.Select(l => l.In(v))).OfType<LineView>().ToArray();
@@ -28,7 +31,13 @@ internal static class UsedOnSheet
         if (parts.Any(p => p.Part.Kind.TakesAnyTerminal)) entries.Add(LegendEntry.OfFlag("goes on elsewhere"));
         if (plan.Parts.Any(p => p.Box.StartsWith("flag ", StringComparison.Ordinal))) entries.Add(LegendEntry.Flagged("2.C4", "goes on: sheet 2, zone C4", plan.Lettering));
         if (plan.Parts.Any(p => p.Role == PlannedRole.Stud && views.Any(v => p.In(v) is not null))) entries.Add(LegendEntry.OfStud("stud"));
-        if (lines.Any(l => l.NamesSign)) entries.Add(LegendEntry.OfNamedSign("joined to what it names"));
+        if (plan.Parts.Any(p => p.Role is PlannedRole.Splice or PlannedRole.Stud && views.Any(v => p.In(v) is not null && WiresOn(plan, p.Box, v) >= ForBar))) entries.Add(LegendEntry.OfBar("one joint"));
+        // Where some signs have names, one without has its own meaning.
+        if (lines.Where(l => l.NamesSign).Select(l => l.Label).MinBy(l => l.Length) is { } name)
+        {
+            entries.Add(LegendEntry.OfNamedSign(name, "joined to what it names", plan.Lettering));
+            entries.Add(LegendEntry.OfChassis("chassis"));
+        }
         if (plan.Parts.Any(p => p.Box.StartsWith(LinePlanner.FreeBox, StringComparison.Ordinal) && views.Any(v => p.In(v) is not null))) entries.Add(LegendEntry.OfStud("free end, insulated"));
         if (parts.Any(p => p.IsReversed)) entries.Add(LegendEntry.OfReversal("leads swapped"));
         if (lines.Any(l => l.Number is not null) || plan.Alteration.Changes.Length > 0) entries.Add(LegendEntry.OfTriangle(hasList ? "line n of the change list" : "change n", plan.Lettering));
@@ -45,6 +54,9 @@ internal static class UsedOnSheet
             if (sides.Contains(side)) entries.Add(LegendEntry.Of(side, SideText.Legend(side, words)));
         return entries.ToImmutable();
     }
+
+    private static int WiresOn(DrawingPlan plan, string joint, SeenIn view) =>
+        plan.Input.Wires.Zip(plan.Lines).Count(w => w.Second.In(view) is not null && (w.First.From.Box == joint || w.First.To.Box == joint));
 
     private static IEnumerable<SwitchedSide> SidesIn(DrawingPlan plan, SeenIn view) => view switch
     {

@@ -48,11 +48,11 @@ internal sealed class Chains
                let inChain = atTop.Contains(strandOfTap[a]) == atTop.Contains(strandOfTap[b]) && ShapeOf(a) is { Length: > 0 } shape && shape == ShapeOf(b)
                select new Link((a, strandOfTap[a]), (b, strandOfTap[b]), netlist.Lines[line].Seen, inChain),
         ];
-        if (links.Length < 2 || Detours(links) == 0) return;
+        if (links.Length < 2 || Detours(links, Places(order.Current())) == 0) return;
         int[] group = Groups(trunk);
         int[] branches = [.. links.SelectMany(Strands).Select(s => group[s]).Distinct()];
         if (branches.Length < 2) return;
-        for (bool better = true; better && Detours(links) > 0;)
+        for (bool better = true; better && Detours(links, Places(order.Current())) > 0;)
         {
             better = false;
             foreach (int moved in branches)
@@ -64,21 +64,38 @@ internal sealed class Chains
     private string ShapeOf(int tap) => netlist.StandOf(netlist.Taps[tap]) is >= 0 and var stand ? netlist.Stands[stand].Shape : "";
 
     // How many branches the conductors of a chain pass that they do not end at, and how many stretches are of conductors that share no pin.
-    private int Detours(Link[] links)
+    private static int Detours(Link[] links, int[] places)
     {
         int detours = 0;
         foreach (var view in Extents.Views)
         {
             Link[] shown = [.. links.Where(l => (l.Seen & view) != 0)], chain = [.. shown.Where(l => l.InChain)];
-            int[] along = [.. chain.SelectMany(Strands).Distinct().OrderBy(order.PlaceOf)];
-            detours += chain.Sum(l => Math.Abs(Array.IndexOf(along, l.A.Strand) - Array.IndexOf(along, l.B.Strand)) - 1);
-            detours += shown.SelectMany(Strands).Distinct().Count(s => IsMixed([.. shown.Where(l => IsOver(l, order.PlaceOf(s)))]));
+            int[] along = [.. shown.SelectMany(Strands).Distinct().OrderBy(s => places[s])];
+            // What feeds a chain comes to its own link of it, and past no other.
+            var members = chain.SelectMany(Strands).ToHashSet();
+            foreach (var link in shown.Where(l => l.InChain || members.Contains(l.A.Strand) || members.Contains(l.B.Strand)))
+                detours += Between(along, link).Count(s => link.InChain || members.Contains(s));
+            detours += shown.SelectMany(Strands).Distinct().Count(s => IsMixed([.. shown.Where(l => IsOver(l, places[s], places))]));
         }
         return detours;
     }
 
+    private static IEnumerable<int> Between(int[] along, Link link)
+    {
+        int a = Array.IndexOf(along, link.A.Strand), b = Array.IndexOf(along, link.B.Strand);
+        return along[(Math.Min(a, b) + 1)..Math.Max(a, b)];
+    }
+
     // Whether it lies on the stretch that begins at a place.
-    private bool IsOver(Link link, int place) => Math.Min(order.PlaceOf(link.A.Strand), order.PlaceOf(link.B.Strand)) <= place && place < Math.Max(order.PlaceOf(link.A.Strand), order.PlaceOf(link.B.Strand));
+    private static bool IsOver(Link link, int place, int[] places) =>
+        Math.Min(places[link.A.Strand], places[link.B.Strand]) <= place && place < Math.Max(places[link.A.Strand], places[link.B.Strand]);
+
+    private static int[] Places(IReadOnlyList<int> ids)
+    {
+        var places = new int[ids.Count];
+        for (int i = 0; i < places.Length; i++) places[ids[i]] = i;
+        return places;
+    }
 
     private static bool IsMixed(Link[] links) => links.Length > 1 && !new[] { links[0].A.Tap, links[0].B.Tap }.Any(t => links.All(l => l.A.Tap == t || l.B.Tap == t));
 
@@ -86,14 +103,16 @@ internal sealed class Chains
 
     private bool Try(int moved, int beside, bool isAfter, int[] group, Link[] links)
     {
-        var before = order.Save();
-        int detours = Detours(links);
-        double length = lengths.Total();
-        var ids = order.Current().Where(s => group[s] != moved).ToList();
+        int[] stood = order.Current();
+        var ids = stood.Where(s => group[s] != moved).ToList();
         int at = isAfter ? ids.FindLastIndex(s => group[s] == beside) + 1 : ids.FindIndex(s => group[s] == beside);
-        ids.InsertRange(at, order.Current().Where(s => group[s] == moved));
+        ids.InsertRange(at, stood.Where(s => group[s] == moved));
+        // What tells no more needs no counting.
+        if (Detours(links, Places(ids)) >= Detours(links, Places(stood))) return false;
+        var before = order.Save();
+        double length = lengths.Total();
         order.Rearrange([.. ids]);
-        if (order.Crossings <= before.Crossings && Detours(links) < detours && lengths.Total() <= length + Longer) return true;
+        if (order.Crossings <= before.Crossings && lengths.Total() <= length + Longer) return true;
         order.Restore(before);
         return false;
     }

@@ -11,7 +11,17 @@ namespace Hotside.Layouts.Passes;
 /// <param name="ChannelHeight">By channel.</param>
 /// <param name="FirstTrack">By channel: how far below its top the first horizontal lies.</param>
 /// <param name="Bottom">The chassis line.</param>
-internal sealed record Levels(ImmutableArray<int> RowCentre, ImmutableArray<int> Above, ImmutableArray<int> Below, ImmutableArray<int> ChannelTop, ImmutableArray<int> ChannelHeight, ImmutableArray<int> FirstTrack, int Bottom);
+internal sealed record Levels(ImmutableArray<int> RowCentre, ImmutableArray<int> Above, ImmutableArray<int> Below, ImmutableArray<int> ChannelTop, ImmutableArray<int> ChannelHeight, ImmutableArray<int> FirstTrack, int Bottom)
+{
+    /// <summary>The horizontals that lie low, close to the pin below that their conductors share.</summary>
+    public required IReadOnlySet<Piece> Low { get; init; }
+
+    /// <summary>By channel: how far low ones lie below their tracks.</summary>
+    public required ImmutableArray<int> Lower { get; init; }
+
+    /// <summary>Whether any may lie low.</summary>
+    public required bool AtPins { get; init; }
+}
 
 /// <summary>What a channel grows by so that labels find room: above its first horizontal and below.</summary>
 internal readonly record struct Growth(int Above, int Below);
@@ -41,7 +51,7 @@ internal sealed class Heightening
 
     private Heightening(RowPlan rows, Netlist netlist, PlannedBlock[] blocks, ImmutableArray<HungLead> leads, LayoutOptions options, bool atPins, Recollection? known)
     {
-        this.atPins = atPins && known is null;
+        this.atPins = atPins;
         (this.rows, this.netlist, this.blocks, this.leads, this.options) = (rows, netlist, blocks, leads, options);
         before = known?.Levels is { } then && known.Rows == rows.Rows ? then : null;
     }
@@ -64,7 +74,7 @@ internal sealed class Heightening
     public static int Y(Piece piece, int[] x, ColumnPlan columns, Levels levels, LayoutOptions options, bool anySpan)
     {
         int top = levels.ChannelTop[piece.Channel], first = top + levels.FirstTrack[piece.Channel];
-        if (piece.Spans(x)) return first + (options.Track * columns.Levels[piece.Id]);
+        if (piece.Spans(x)) return first + (options.Track * columns.Levels[piece.Id]) + (levels.Low.Contains(piece) ? levels.Lower[piece.Channel] : 0);
         // A joint on a straight line must not lie at the height of another net's horizontal: it would be read as theirs.
         return anySpan && !piece.Net.Joints.IsEmpty ? first + 1 : top + (levels.ChannelHeight[piece.Channel] / 2);
     }
@@ -84,30 +94,18 @@ internal sealed class Heightening
         int[] natural = [.. height];
         for (int c = 0; before is not null && c < height.Length; c++) height[c] = Math.Max(height[c], before.ChannelHeight[c]);
         if (options.FillHeight is { } fill && before is null) Stretch(height, fill - height.Sum() - above.Sum() - below.Sum());
-        // In a stretched channel the tracks stay near the upper row, with the longer drops below them, or near the lower one, if it is there that conductors share a pin.
-        int[] first = [.. channels.Select(c => hang[c] + FromHang(c))];
+        // In a stretched channel the tracks stay near the upper row, with the longer drops below them.
+        int[] first = [.. channels.Select(c => hang[c] + FromRow(c))];
         // Horizontals lie where they lay, as long as what hangs into the channel allows.
         for (int c = 0; before is not null && c < height.Length; c++)
             if (before.FirstTrack[c] >= first[c] && height[c] >= Least(c, tracks[c], before.FirstTrack[c], rise[c])) first[c] = before.FirstTrack[c];
-        return Stacked(above, below, height, first);
+        int[] lower = [.. channels.Select(c => atPins && tracks[c] > 0 ? Math.Max(0, height[c] - first[c] - rise[c] - (options.Track * (tracks[c] - 1)) - FromRow(c)) / 2 * 2 : 0)];
+        return Stacked(above, below, height, first, lower);
 
-        int FromHang(int channel)
-        {
-            int air = channel == 0 ? 0 : Math.Min(2, (height[channel] - natural[channel]) / 4);
-            int spare = height[channel] - hang[channel] - rise[channel] - (options.Track * (tracks[channel] - 1));
-            return atPins && channel > 0 && tracks[channel] > 0 && SharePinsBelow(channel) ? Math.Max(air, spare - air) : air;
-        }
+        int FromRow(int channel) => channel == 0 ? 0 : Math.Min(2, (height[channel] - natural[channel]) / 4);
     }
 
-    // Branches are seen to meet at a pin when they meet close to it.
-    private bool SharePinsBelow(int channel)
-    {
-        var shared = blocks.SelectMany(b => b.Lattice.Pieces.Where(p => p.Channel == channel && p.IsTrunk && p.Net.Joints.IsEmpty && p.Spans(b.X)))
-            .SelectMany(p => p.Net.Taps).Where(t => netlist.Taps[t] is { OnTerminal: true, Ends.Length: > 1 }).ToArray();
-        return shared.Count(t => !rows.Above[t]) > shared.Count(t => rows.Above[t]);
-    }
-
-    private static Levels Stacked(int[] above, int[] below, int[] height, int[] first)
+    private Levels Stacked(int[] above, int[] below, int[] height, int[] first, int[] lower)
     {
         var centre = new int[above.Length];
         var top = new int[height.Length];
@@ -120,7 +118,7 @@ internal sealed class Heightening
             centre[channel + 1] = y + above[channel + 1];
             y += above[channel + 1] + below[channel + 1];
         }
-        return new([.. centre], [.. above], [.. below], [.. top], [.. height], [.. first], y);
+        return new([.. centre], [.. above], [.. below], [.. top], [.. height], [.. first], y) { Low = atPins ? LowPieces.Of(netlist, rows, blocks) : new HashSet<Piece>(), Lower = [.. lower], AtPins = atPins };
     }
 
     private int Tracks(int channel) =>

@@ -99,7 +99,9 @@ internal sealed class Routes
             int[] others = [.. branches.Values.Select(b => b.Column).Distinct().Order()];
             int wish = Middle(always) ?? Middle(own) ?? Middle(others) ?? 0;
             int[] then = known?.ColumnOf(netlist.Joints[joint]) is { } stood && own.Concat(others).Contains(stood) ? [stood] : [];
-            int column = then.Concat(always).Concat(own).Append(wish).Concat(others).OrderBy(c => IsReached(c, netlist.Joints[joint].Seen) ? 0 : 1).FirstOrDefault(c => !taken.Contains(c), wish);
+            int column = then.Concat(always).Concat(own).Append(wish).Concat(others).OrderBy(c => IsReached(c, netlist.Joints[joint].Seen) ? 0 : 1).ThenBy(c => then.Contains(c) ? 0 : 1)
+                // Where most of its wires meet.
+                .ThenByDescending(c => taps.Where(t => t.Column == c).Sum(t => t.Seen == SeenIn.Both ? 2 : 1)).FirstOrDefault(c => !taken.Contains(c), wish);
             for (int step = 4; taken.Contains(column); step++) column = wish + (step % 2 == 0 ? step : -step);
             taken.Add(column);
             joints[joint] = (column, trace.Before(column));

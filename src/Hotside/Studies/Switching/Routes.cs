@@ -90,6 +90,7 @@ internal sealed class Routes
             ReturnEnd = firstIsHot ? second : first,
             HotWay = [.. Passed(load.Part.Id, route.Hot).Reverse()],
             GroundWay = [.. Passed(load.Part.Id, route.Ground)],
+            Guards = [.. route.Hot.Reverse().Where(s => s.Element is { Type: ElementType.Fuse or ElementType.Breaker }).Select(s => s.Part!.Id).Distinct()],
         };
     }
 
