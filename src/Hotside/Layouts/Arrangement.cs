@@ -209,7 +209,7 @@ internal sealed class Arrangement
             if (missing == 0 || attempt == MostGrowth || (!atPins && memory is null && attempt > Math.Max(best.Value.Attempt, Sharing) + GrowthInVain)) return best.Value.Layout;
             if (failed.IsEmpty) continue;
             // Labels come before branches that meet close to their pin.
-            if (atPins && memory is null) (atPins, attempt, best) = (false, -1, null);
+            if (atPins) (atPins, attempt, best) = (false, -1, null);
             else extra = Grown(extra, failed, levels);
             if (attempt < 0) urgent.Clear();
         }

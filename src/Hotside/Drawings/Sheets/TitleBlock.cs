@@ -18,6 +18,9 @@ internal static class TitleBlock
 
     private const double Row = 28, TitleWidth = 390, Margin = 5;
 
+    // Letters are wider where a reader's program lacks the font.
+    private const double Substitute = 1.12;
+
     private static readonly ImmutableArray<TitleField> Upper =
     [
         new("legal owner", "Legal owner", 150, true),
@@ -68,7 +71,7 @@ internal static class TitleBlock
     {
         double wanted = TextMeasure.Width(TitleRow.Value(fields, "supplementary title"), lettering.Body) + (2 * Margin) + 0.1;
         double others = new[] { Middle, Lower }.Max(row => TitleRow.Needed(row, fields, Width, lettering));
-        return wanted > TitleWidth && wanted <= Width - others ? wanted : TitleWidth;
+        return wanted > TitleWidth && wanted <= Width - others ? Math.Min(wanted * Substitute, Width - others) : TitleWidth;
     }
 
     private static ImmutableArray<Shape> Title(IReadOnlyDictionary<string, string> fields, double room, Lettering lettering)
