@@ -17,10 +17,14 @@ internal static class StringText
         if (strings.IsEmpty) return load.InSeriesWith.IsEmpty ? "" : "with " + string.Join(", ", load.InSeriesWith);
         ImmutableArray<LoadPath> paths = [.. strings.SelectMany(s => s.Paths)];
         var passed = paths.SelectMany(p => p.HotWay.Concat(p.GroundWay)).ToHashSet(StringComparer.Ordinal);
-        string with = "with " + string.Join(" or ", strings.Select(s => string.Join(", ", s.With.Select(w => Named(w, s.Paths, circuit)))).Distinct());
+        string with = "with " + string.Join(" or ", strings.Select(s => string.Join(", ", Others(s, load).Select(w => Named(w, s.Paths, circuit)))).Distinct());
         string switched = by(load with { Paths = paths, Chain = [.. load.Chain.Where(passed.Contains)], SwitchedBy = [.. load.SwitchedBy.Where(passed.Contains)] });
         return switched.Length == 0 ? with : $"{with}, {switched}";
     }
+
+    // The other filament of the same lamp is seen; what lies beyond it is not.
+    private static ImmutableArray<string> Others(LoadString through, LoadStudy load) =>
+        through.With.RemoveAll(w => w.StartsWith(load.Part.Id + ".", StringComparison.Ordinal)) is { IsEmpty: false } others ? others : through.With;
 
     // Of a machine the terminal that the current comes by.
     private static string Named(string name, ImmutableArray<LoadPath> paths, Circuit circuit)

@@ -38,4 +38,14 @@ internal sealed record LaidOutJob(DrawingPlan Plan, Layout Layout)
     }
 
     public (int X, int Y)[] Line(string wire) => [.. Layout.Wires.First(w => w.Id == wire).Points];
+
+    /// <summary>A line in steps of a module, each named by its upper or left end; the library's own walk is not asked.</summary>
+    public static IEnumerable<(int X, int Y, bool Down)> Steps(IReadOnlyList<(int X, int Y)> points)
+    {
+        for (int i = 1; i < points.Count; i++)
+        {
+            int dx = Math.Sign(points[i].X - points[i - 1].X), dy = Math.Sign(points[i].Y - points[i - 1].Y);
+            for (var at = points[i - 1]; at != points[i]; at = (at.X + dx, at.Y + dy)) yield return (Math.Min(at.X, at.X + dx), Math.Min(at.Y, at.Y + dy), dy != 0);
+        }
+    }
 }

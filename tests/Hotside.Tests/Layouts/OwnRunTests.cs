@@ -48,7 +48,7 @@ public class OwnRunTests
             """);
         Assert.Empty(Mixed(drawn));
         int stud = drawn.Pin("K1", "30").X;
-        Assert.All(Steps(drawn.Line("w7")).Intersect(Steps(drawn.Line("w6"))), s => Assert.Equal(stud, s.X));
+        Assert.All(LaidOutJob.Steps(drawn.Line("w7")).Intersect(LaidOutJob.Steps(drawn.Line("w6"))), s => Assert.Equal(stud, s.X));
     }
 
     // Sets of wires that have a stretch in common and no end that all of them have.
@@ -58,7 +58,7 @@ public class OwnRunTests
         var mixed = new HashSet<string>(StringComparer.Ordinal);
         foreach (var view in new[] { SeenIn.Before, SeenIn.After })
         {
-            var on = Enumerable.Range(0, wires.Length).Where(i => (wires[i].Seen & view) != 0).SelectMany(i => Steps(drawn.Layout.Wires[i].Points).Distinct().Select(s => (s, i))).ToLookup(p => p.s, p => wires[p.i]);
+            var on = Enumerable.Range(0, wires.Length).Where(i => (wires[i].Seen & view) != 0).SelectMany(i => LaidOutJob.Steps(drawn.Layout.Wires[i].Points).Distinct().Select(s => (s, i))).ToLookup(p => p.s, p => wires[p.i]);
             foreach (var step in on.Where(s => s.Skip(1).Any()))
                 if (!Ends(step.First()).Any(e => step.All(w => Ends(w).Contains(e)))) mixed.Add(string.Join(' ', step.Select(w => w.Conductor)));
         }
@@ -66,13 +66,4 @@ public class OwnRunTests
     }
 
     private static LayoutEnd[] Ends(LayoutWire wire) => [wire.From, wire.To];
-
-    private static IEnumerable<(int X, int Y, bool Down)> Steps(IReadOnlyList<(int X, int Y)> points)
-    {
-        for (int i = 1; i < points.Count; i++)
-        {
-            int dx = Math.Sign(points[i].X - points[i - 1].X), dy = Math.Sign(points[i].Y - points[i - 1].Y);
-            for (var at = points[i - 1]; at != points[i]; at = (at.X + dx, at.Y + dy)) yield return (Math.Min(at.X, at.X + dx), Math.Min(at.Y, at.Y + dy), dy != 0);
-        }
-    }
 }

@@ -13,7 +13,7 @@ public class PasserTests
     {
         var drawn = LaidOutJob.OfGallery("starter");
         int pole = drawn.Pin("G1", "neg").X;
-        Assert.All(Steps(drawn.Line("w6 (was)")).Intersect(Steps(drawn.Line("w1"))), s => Assert.Equal(pole, s.X));
+        Assert.All(LaidOutJob.Steps(drawn.Line("w6 (was)")).Intersect(LaidOutJob.Steps(drawn.Line("w1"))), s => Assert.Equal(pole, s.X));
     }
 
     // From ignition switch or reducer to the first gauge, past the three others.
@@ -22,10 +22,10 @@ public class PasserTests
     {
         var drawn = LaidOutJob.OfGallery("gauges");
         int first = drawn.Pin("P1", "I").X;
-        var chain = drawn.Plan.Input.Wires.Zip(drawn.Layout.Wires).Where(w => w.First.From.Box.StartsWith('P') && w.First.To.Box.StartsWith('P')).SelectMany(w => Steps(w.Second.Points)).ToHashSet();
+        var chain = drawn.Plan.Input.Wires.Zip(drawn.Layout.Wires).Where(w => w.First.From.Box.StartsWith('P') && w.First.To.Box.StartsWith('P')).SelectMany(w => LaidOutJob.Steps(w.Second.Points)).ToHashSet();
         var feeds = drawn.Plan.Input.Wires.Zip(drawn.Layout.Wires).Where(w => new[] { w.First.From.Box, w.First.To.Box } is var ends && ends.Contains("P1") && (ends.Contains("S1") || ends.Contains("N1"))).ToArray();
         Assert.Equal(2, feeds.Length);
-        Assert.All(feeds.SelectMany(f => Steps(f.Second.Points)).Where(chain.Contains), s => Assert.Equal(first, s.X));
+        Assert.All(feeds.SelectMany(f => LaidOutJob.Steps(f.Second.Points)).Where(chain.Contains), s => Assert.Equal(first, s.X));
     }
 
     // In an overlay each view shows both circuits; what only one of them has is joined with nothing in the other.
@@ -36,14 +36,5 @@ public class PasserTests
         Net Alone(int id) => new(id, SeenIn.Before, [id], [], [], (id, -1)) { RunsApart = id == 0 };
         var netlist = new Netlist([], [], [new(0, "w1", SeenIn.Before, feed, chassis), new(1, "w2", SeenIn.Before, feed, chassis)], [], [Alone(0), Alone(1)], []).Overlaid();
         Assert.Empty(Passers.Crossing(netlist, [new("w1", [(5, 0), (5, 10)]), new("w2", [(0, 5), (10, 5)])]));
-    }
-
-    private static IEnumerable<(int X, int Y, bool Down)> Steps(IReadOnlyList<(int X, int Y)> points)
-    {
-        for (int i = 1; i < points.Count; i++)
-        {
-            int dx = Math.Sign(points[i].X - points[i - 1].X), dy = Math.Sign(points[i].Y - points[i - 1].Y);
-            for (var at = points[i - 1]; at != points[i]; at = (at.X + dx, at.Y + dy)) yield return (Math.Min(at.X, at.X + dx), Math.Min(at.Y, at.Y + dy), dy != 0);
-        }
     }
 }

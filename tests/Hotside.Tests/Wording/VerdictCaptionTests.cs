@@ -35,6 +35,30 @@ public sealed class VerdictCaptionTests
         Assert.Equal(told, VerdictCaption.Of(study.Loads, study).Single().By);
     }
 
+    // Without its ground each filament of E1 leads through the other and on through E2: what lies beyond the lamp is told, once for both.
+    [Fact]
+    public void Filaments_in_series_through_each_other_share_a_line()
+    {
+        var study = Job.Read("""
+            hotside: 1
+            title: A lost ground
+            system: 12 V, negative ground
+            parts:
+              G1: battery, 12 V
+              S1: switch
+              E1: headlamp, 12 V, 60/55 W
+              E2: headlamp, 12 V, 60/55 W
+            wires:
+              w0: G1.neg to chassis
+              w1: G1.pos to S1.1
+              w2: S1.2 to E1.56a
+              w3: E1.56b to E2.56b
+              w4: E2.31 to chassis
+            """).OrThrow().Study.After;
+        var caption = Assert.Single(VerdictCaption.Of(study.Loads.Where(l => l.Part.Id == "E1"), study));
+        Assert.Equal((SwitchedSide.InSeries, "", "with E2.low, by S1"), (caption.Side, caption.Names, caption.By));
+    }
+
     // One relay on the hot side, another on the ground side; the feed comes by the stud of a third, which switches nothing of it.
     [Fact]
     public void All_relays_whose_contacts_the_current_passes_are_named()

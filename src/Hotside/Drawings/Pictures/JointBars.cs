@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Hotside.Layouts;
 
 namespace Hotside.Drawings.Pictures;
 

@@ -17,7 +17,7 @@ internal sealed class OverlayLines
     {
         all = [.. plan.Lines.Zip(layout.Wires)];
         foreach (var (_, placed) in all.Where(l => l.Line.After is not null))
-            foreach (var step in Steps(placed)) covered.Add(Key(step));
+            foreach (var step in LineSteps.Walk(placed.Points)) covered.Add(LineSteps.Key(step.From, step.To));
         // Two old lines of one look that lie on each other are dashed once.
         foreach (var look in all.Where(l => l.Line is { After: null, Overlay: not null }).GroupBy(l => l.Line.Overlay!.State))
         {
@@ -26,7 +26,7 @@ internal sealed class OverlayLines
             {
                 runs[line.Line] = Free(placed, taken);
                 if (Free(placed, covered).IsEmpty) hidden.Add(line.Line);
-                foreach (var step in Steps(placed)) taken.Add(Key(step));
+                foreach (var step in LineSteps.Walk(placed.Points)) taken.Add(LineSteps.Key(step.From, step.To));
             }
         }
     }
@@ -38,9 +38,9 @@ internal sealed class OverlayLines
     {
         var runs = ImmutableArray.CreateBuilder<ImmutableArray<(int X, int Y)>>();
         var run = new List<(int X, int Y)>();
-        foreach (var step in Steps(placed))
+        foreach (var step in LineSteps.Walk(placed.Points))
         {
-            if (covered.Contains(Key(step)))
+            if (covered.Contains(LineSteps.Key(step.From, step.To)))
             {
                 End();
                 continue;
@@ -68,26 +68,8 @@ internal sealed class OverlayLines
     public bool WasJoint(PlacedDot dot) => Arms(dot, l => l.After is not null) < 3;
 
     private int Arms(PlacedDot dot, Func<PlannedLine, bool> isThere) =>
-        all.Where(l => isThere(l.Line)).SelectMany(l => Steps(l.Placed)).SelectMany(s => new[] { (Here: s.From, There: s.To), (Here: s.To, There: s.From) })
+        all.Where(l => isThere(l.Line)).SelectMany(l => LineSteps.Walk(l.Placed.Points)).SelectMany(s => new[] { (Here: s.From, There: s.To), (Here: s.To, There: s.From) })
             .Where(a => a.Here == (dot.X, dot.Y)).Select(a => a.There).Distinct().Count();
-
-    private static IEnumerable<((int X, int Y) From, (int X, int Y) To)> Steps(PlacedWire wire)
-    {
-        for (int i = 1; i < wire.Points.Length; i++)
-        {
-            var (at, end) = (wire.Points[i - 1], wire.Points[i]);
-            int dx = Math.Sign(end.X - at.X), dy = Math.Sign(end.Y - at.Y);
-            while (at != end)
-            {
-                var next = (at.X + dx, at.Y + dy);
-                yield return (at, next);
-                at = next;
-            }
-        }
-    }
-
-    private static (int X, int Y, bool Down) Key(((int X, int Y) From, (int X, int Y) To) step) =>
-        (Math.Min(step.From.X, step.To.X), Math.Min(step.From.Y, step.To.Y), step.From.X == step.To.X);
 
     private static ImmutableArray<(int X, int Y)> Straightened(List<(int X, int Y)> run) =>
         [.. run.Where((p, i) => i == 0 || i == run.Count - 1 || (run[i - 1].X == p.X) != (run[i + 1].X == p.X))];

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Hotside.Drawings.Marks;
+using Hotside.Layouts;
 
 namespace Hotside.Drawings.Pictures;
 

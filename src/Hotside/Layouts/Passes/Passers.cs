@@ -49,7 +49,7 @@ internal static class Passers
         foreach (var view in Extents.Views)
             foreach (var net in netlist.Nets.Where(n => n is { RunsApart: false, Lines.Length: > 1 }))
             {
-                var on = net.Lines.Where(l => (netlist.Lines[l].Seen & view) != 0).SelectMany(l => Steps(wires[l].Points).Distinct().Select(s => (s, l))).ToLookup(p => p.s, p => p.l);
+                var on = net.Lines.Where(l => (netlist.Lines[l].Seen & view) != 0).SelectMany(l => LineSteps.Of(wires[l].Points).Distinct().Select(s => (s, l))).ToLookup(p => p.s, p => p.l);
                 foreach (var step in on)
                     if (step.Skip(1).Any() && !Ends(step.First()).Any(e => step.All(l => Ends(l).Contains(e)))) lost.UnionWith(step.Where(IsLeaf));
                 foreach (var (x, y, down) in on.Select(s => s.Key))
@@ -83,22 +83,12 @@ internal static class Passers
         foreach (var view in Extents.Views)
             foreach (var joined in netlist.Nets.Where(n => n.ElectricIn(view) >= 0).GroupBy(n => n.ElectricIn(view)).Where(g => g.Any(n => n.RunsApart)))
             {
-                var steps = joined.SelectMany(n => n.Lines.Where(l => (netlist.Lines[l].Seen & view) != 0).Select(l => (Line: l, n.RunsApart, Steps: Steps(wires[l].Points).ToHashSet()))).ToArray();
+                var steps = joined.SelectMany(n => n.Lines.Where(l => (netlist.Lines[l].Seen & view) != 0).Select(l => (Line: l, n.RunsApart, Steps: LineSteps.Of(wires[l].Points).ToHashSet()))).ToArray();
                 var arms = steps.SelectMany(s => s.Steps).Distinct().SelectMany(s => new[] { (s.X, s.Y), s.Down ? (s.X, s.Y + 1) : (s.X + 1, s.Y) }).CountBy(p => p).Where(p => p.Value > 3).Select(p => p.Key).ToArray();
                 foreach (var (x, y) in arms)
                     crossing.UnionWith(steps.Where(s => s.RunsApart && (s.Steps.Contains((x, y, true)) || s.Steps.Contains((x, y, false)) || s.Steps.Contains((x, y - 1, true)) || s.Steps.Contains((x - 1, y, false)))).Select(s => s.Line));
             }
         return crossing.ToImmutable();
-    }
-
-    private static IEnumerable<(int X, int Y, bool Down)> Steps(ImmutableArray<(int X, int Y)> points)
-    {
-        for (int i = 1; i < points.Length; i++)
-        {
-            var (a, b) = (points[i - 1], points[i]);
-            for (int x = Math.Min(a.X, b.X); x < Math.Max(a.X, b.X); x++) yield return (x, a.Y, false);
-            for (int y = Math.Min(a.Y, b.Y); y < Math.Max(a.Y, b.Y); y++) yield return (a.X, y, true);
-        }
     }
 
     /// <summary>The same rows and the same order with some conductors on tracks of their own; nothing where that cannot be done.</summary>

@@ -1,9 +1,8 @@
 using System.Collections.Immutable;
 using Hotside.Circuits;
 using Hotside.Studies;
-using Hotside.Wording;
 
-namespace Hotside.Drawings.Plans;
+namespace Hotside.Wording;
 
 /// <summary>The potential of a rail that one switch alone joins to a battery: it is live only with that switch on, and its name says so.</summary>
 internal static class RailPotential

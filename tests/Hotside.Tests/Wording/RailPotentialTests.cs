@@ -1,6 +1,6 @@
-using Hotside.Drawings.Plans;
+using Hotside.Wording;
 
-namespace Hotside.Tests.Drawings;
+namespace Hotside.Tests.Wording;
 
 /// <summary>A rail behind a switch says when it is live.</summary>
 public sealed class RailPotentialTests

@@ -1,6 +1,6 @@
 using System.Collections.Immutable;
 
-namespace Hotside.Drawings.Pictures;
+namespace Hotside.Layouts;
 
 /// <summary>A line in steps of a module.</summary>
 internal static class LineSteps
