@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using System.Diagnostics.CodeAnalysis;
 using Hotside.Layouts.Passes;
+using Hotside.Symbols;
 
 namespace Hotside.Layouts;
 
@@ -16,6 +17,7 @@ internal sealed class Arrangement
     private static readonly int[] Wider = [0, 2, 4];
 
     private readonly LayoutInput input;
+    private readonly ImmutableArray<SeenIn> seen;
     private readonly LayoutMemory? memory;
     private readonly Arranged arranged;
     private Netlist netlist;
@@ -32,6 +34,7 @@ internal sealed class Arrangement
         this.memory = memory;
         this.arranged = arranged;
         this.input = input.IsOverlaid ? input.AllSeen() : input;
+        seen = [.. input.Wires.Select(w => w.Seen)];
         Take(arranged);
         if (memory is null) PutBack(union, heights, input, cancel);
         if (input.TellsPins && memory is null) SetApart(union, heights, cancel);
@@ -159,7 +162,7 @@ internal sealed class Arrangement
         (int Missing, int Height) Trial(PlannedBlock[] blocks)
         {
             var (layout, levels) = Placed(blocks, options, NoGrowth, Unhung, atPins: true);
-            var room = new TakenRoom(input, layout.Boxes, layout.Wires, layout.Rails, levels.Bottom);
+            var room = RoomOf(layout, levels);
             int nameless = NodeTexts.Of(input, layout.Boxes, layout.Rails, room, near: true).Failed.Length;
             return (nameless + Labels.Of(input, layout.Wires, layout.Rails, room, shared: false, []).Failed.Length, levels.Bottom);
         }
@@ -194,7 +197,7 @@ internal sealed class Arrangement
         {
             cancel.ThrowIfCancellationRequested();
             var (layout, levels) = Placed(blocks, options, extra, longer, atPins);
-            var room = new TakenRoom(input, layout.Boxes, layout.Wires, layout.Rails, levels.Bottom);
+            var room = RoomOf(layout, levels);
             var (boxes, nameless) = NodeTexts.Of(input, layout.Boxes, layout.Rails, room, near: attempt < GrowthForOwnRun);
             var (labels, longLines, unplaced, shared) = Labels.Of(input, layout.Wires, layout.Rails, room, attempt >= Sharing, urgent);
             // A lead to a sign of its own grows by itself until its label finds room.
@@ -214,6 +217,13 @@ internal sealed class Arrangement
             if (attempt < 0) urgent.Clear();
         }
     }
+
+    private TakenRoom RoomOf(Layout layout, Levels levels) => new(input, layout.Boxes, layout.Wires, layout.Rails, Slants(layout), levels.Bottom);
+
+    // In an overlay the joints are those of the circuit as it will be.
+    private IEnumerable<(SeenIn View, JointSlants Slants)> Slants(Layout layout) => !input.TellsPins ? []
+        : from view in input.IsOverlaid ? [SeenIn.After] : Extents.Views
+          select (view, JointSlants.Of([.. layout.Wires.Where((_, i) => (seen[i] & view) != 0).Select(w => w.Points)], layout.Rails.Where(r => (r.Seen & view) != 0).Select(r => ImmutableArray.Create((r.X1, r.Y), (r.X2, r.Y)))));
 
     // From this attempt on a label may stand where several conductors share a stretch.
     private int Sharing => input.IsOverlaid ? GrowthWhereOverlaid : GrowthForOwnRun;

@@ -52,6 +52,14 @@ internal static class Clearance
     private static IEnumerable<Ink> Whole(InkKind kind, List<Ink> inks) =>
         inks.Where(i => i.Kind == kind).GroupBy(i => i.Group).Select(g => new Ink(kind, g.Key, g.First().Name, Box.Around(g.Select(i => i.Box))));
 
+    // A slanted line fills but a little of the box around it.
+    private static IEnumerable<(Point From, Point To)> Pieces(Point from, Point to)
+    {
+        int pieces = from.X == to.X || from.Y == to.Y ? 1 : (int)Math.Ceiling(Math.Abs(to.X - from.X));
+        Point At(int i) => new(from.X + ((to.X - from.X) * i / pieces), from.Y + ((to.Y - from.Y) * i / pieces));
+        return Enumerable.Range(0, pieces).Select(i => (At(i), At(i + 1)));
+    }
+
     private static IEnumerable<Ink> Inks(SceneGroup group, int index)
     {
         string name = group.Id ?? string.Join(' ', group.Classes);
@@ -65,7 +73,7 @@ internal static class Clearance
                     yield return new(InkKind.Mark, index, "triangle of " + name, triangle.Bounds);
                     break;
                 case PolylineShape line when group.Layer == Layer.Wires || (group.Layer == Layer.Boxes && line.Points.Length == 2):
-                    foreach (var (from, to) in line.Points.Zip(line.Points.Skip(1)))
+                    foreach (var (from, to) in line.Points.Zip(line.Points.Skip(1)).SelectMany(s => Pieces(s.First, s.Second)))
                     {
                         double half = (line.Pen?.Width ?? 0) / 2;
                         yield return new(InkKind.Wire, index, name, new(Math.Min(from.X, to.X) - half, Math.Min(from.Y, to.Y) - half, Math.Max(from.X, to.X) + half, Math.Max(from.Y, to.Y) + half));

@@ -25,6 +25,7 @@ internal sealed class CircuitPicture
     private readonly Dictionary<string, PlannedPart> parts;
     private readonly Dictionary<string, PlannedLine> lines;
     private readonly OverlayLines? overlay;
+    private readonly ShownLines shown;
 
     private CircuitPicture(DrawingPlan plan, Layout layout, SeenIn view, double x, double y)
     {
@@ -34,6 +35,7 @@ internal sealed class CircuitPicture
         parts = plan.Parts.ToDictionary(p => p.Box, StringComparer.Ordinal);
         lines = plan.Lines.ToDictionary(l => l.Line, StringComparer.Ordinal);
         overlay = view == SeenIn.Both ? new(plan, layout) : null;
+        shown = new(plan, layout, view);
     }
 
     /// <summary>The groups of a view, the layout's origin at a place in units.</summary>
@@ -52,9 +54,9 @@ internal sealed class CircuitPicture
     private IEnumerable<SceneGroup> Bands()
     {
         if (plan.Figures is null) yield break;
-        foreach (var (wire, placed) in plan.Input.Wires.Zip(layout.Wires))
-            if (lines[wire.Id].In(view) is { IsLive: true })
-                yield return new(Layer.Boxes, LiveBand.Of([.. placed.Points.Select(p => new Point(x + (p.X * M), y + (p.Y * M)))])) { Classes = ["live"], AriaHidden = true };
+        foreach (var (_, line, placed) in shown.All)
+            if (line.In(view) is { IsLive: true })
+                yield return new(Layer.Boxes, LiveBand.Of([.. shown.Slants.Along(placed.Points).Select(p => new Point(x + (p.X * M), y + (p.Y * M)))])) { Classes = ["live"], AriaHidden = true };
     }
 
     private IEnumerable<SceneGroup> Rails()
@@ -68,7 +70,7 @@ internal sealed class CircuitPicture
             yield return Group(Layer.Boxes, planned, part, [.. Rail.Line(first, last, railY, part.Look), .. rail.Box is null ? FeedName(planned, part, first, railY) : Name(rail.Box, part)]);
         }
         foreach (var planned in plan.Parts.Where(p => p.In(view) is not null))
-            if (BarsOf(planned.Box) is { IsEmpty: false } bars)
+            if (shown.BarsOf(planned) is { IsEmpty: false } bars)
                 yield return new(Layer.Boxes, [.. bars.SelectMany(b => Rail.Bar((x + (b[0].X * M), y + (b[0].Y * M)), (x + (b[1].X * M), y + (b[1].Y * M)), planned.In(view)!.Look))]) { Classes = ["joint"], Data = [("ref", planned.PartId)] };
         if (Bus is { } bus)
         {
@@ -100,23 +102,20 @@ internal sealed class CircuitPicture
         RailPotential.Of(plan.FeedRail!, of) is { Length: > 0 } behind ? behind : of.Sources.FirstOrDefault(s => s.Element.When is null) is { } source ? SheetText.Potential(source) : "";
 
     private IEnumerable<(int X, int Y, LineView View)> Ends(EndKind kind) =>
-        from pair in plan.Input.Wires.Zip(layout.Wires)
-        let line = lines[pair.First.Id].In(view)
-        where line is not null
-        from end in new[] { (pair.First.From, Point: pair.Second.Points[0]), (pair.First.To, Point: pair.Second.Points[^1]) }
+        from line in shown.All
+        from end in new[] { (line.Wire.From, Point: line.Placed.Points[0]), (line.Wire.To, Point: line.Placed.Points[^1]) }
         where end.Item1.Kind == kind
-        select (end.Point.X, end.Point.Y, line);
+        select (end.Point.X, end.Point.Y, line.Line.In(view)!);
 
     private IEnumerable<SceneGroup> Wires()
     {
-        var shown = plan.Input.Wires.Zip(layout.Wires).Select(p => (Line: lines[p.First.Id], Placed: p.Second)).Where(l => l.Line.In(view) is not null).ToArray();
-        var stretches = OwnStretches.Of([.. shown.Select(l => (l.Placed.Points, l.Line.In(view)!.State))], layout.Rails.Where(r => (r.Seen & view) != 0).Select(r => ImmutableArray.Create((r.X1, r.Y), (r.X2, r.Y))).Concat(parts.Keys.SelectMany(b => BarsOf(b))));
+        var stretches = OwnStretches.Of([.. shown.All.Select(l => (l.Placed.Points, l.Line.In(view)!.State))], shown.Bars);
         // What goes is painted first: what stays and what comes lies over it.
-        foreach (var ((line, placed), own) in shown.Zip(stretches).OrderBy(p => overlay is not null && p.First.Line.After is null ? 0 : 1))
+        foreach (var ((_, line, placed), own) in shown.All.Zip(stretches).OrderBy(p => overlay is not null && p.First.Line.After is null ? 0 : 1))
         {
             var state = line.In(view)!;
             var runs = line.After is null && overlay is not null ? overlay.Runs(line, placed) : own;
-            yield return new(Layer.Wires, [.. runs.SelectMany(run => ConductorLine.Of([.. run.Select(p => new Point(x + (p.X * M), y + (p.Y * M)))], state.State))])
+            yield return new(Layer.Wires, [.. runs.SelectMany(run => ConductorLine.Of([.. shown.Slants.Along(run).Select(p => new Point(x + (p.X * M), y + (p.Y * M)))], state.State))])
             {
                 Id = line.Conductor is null ? prefix + "lead-" + line.Line : prefix + "wire-" + line.Conductor + (overlay is not null && line.Line != line.Conductor ? "-was" : ""),
                 Classes = ["wire", ClassOf(state.State)],
@@ -156,10 +155,6 @@ internal sealed class CircuitPicture
         return shapes.ToImmutable();
     }
 
-    // What a joint looks like where its wires meet in several places.
-    private ImmutableArray<ImmutableArray<(int X, int Y)>> BarsOf(string box) => parts[box].Role is not (PlannedRole.Splice or PlannedRole.Stud) ? [] : JointBars.Of(
-        [.. plan.Input.Wires.Zip(layout.Wires).Where(w => (w.First.From.Box == box || w.First.To.Box == box) && lines[w.First.Id].In(view) is { State: not Look.WhereItLay }).Select(w => w.Second.Points)]);
-
     private ImmutableArray<Shape> NodeShapes(PlannedPart planned, PlacedBox placed, PartView part)
     {
         double atX = x + (placed.X * M), atY = y + (placed.Y * M);
@@ -188,19 +183,19 @@ internal sealed class CircuitPicture
     private ColourRole ColourOf(PlacedRail rail) => plan.Parts.FirstOrDefault(p => p.Box == (rail.Box ?? plan.FeedRail))?.In(view) is { } part ? PartLook.ColourOf(part.Look) : ColourRole.Ink;
 
     private IEnumerable<int> Taps(PlacedRail rail) =>
-        from pair in plan.Input.Wires.Zip(layout.Wires)
-        where lines[pair.First.Id].In(view) is not null
-        where rail.Box is null ? pair.First.From.Kind == EndKind.Feed || pair.First.To.Kind == EndKind.Feed : pair.First.From.Box == rail.Box || pair.First.To.Box == rail.Box
+        from line in shown.All
+        where rail.Box is null ? line.Wire.From.Kind == EndKind.Feed || line.Wire.To.Kind == EndKind.Feed : line.Wire.From.Box == rail.Box || line.Wire.To.Box == rail.Box
         // Where the line leaves the rail: the last of its points at the rail's height, walked from the rail.
-        let points = (rail.Box is null ? pair.First.From.Kind == EndKind.Feed : pair.First.From.Box == rail.Box) ? pair.Second.Points : pair.Second.Points.Reverse().ToImmutableArray()
+        let points = (rail.Box is null ? line.Wire.From.Kind == EndKind.Feed : line.Wire.From.Box == rail.Box) ? line.Placed.Points : line.Placed.Points.Reverse().ToImmutableArray()
         select points.TakeWhile(p => p.Y == rail.Y).Select(p => p.X).DefaultIfEmpty(points[0].X).Last();
 
     // A joint of new wires only is new; any other has the colour of wires.
     private CircleShape DotAt(int dotX, int dotY)
     {
-        var through = plan.Input.Wires.Zip(layout.Wires).Where(p => Passes(p.Second, dotX, dotY)).Select(p => lines[p.First.Id].In(view)).OfType<LineView>().Select(v => v.State).Distinct().ToArray();
+        var through = shown.All.Where(l => Passes(l.Placed, dotX, dotY)).Select(l => l.Line.In(view)!.State).Distinct().ToArray();
         var colours = through.Select(ConductorLine.ColourOf).Distinct().ToArray();
-        return JointDot.At(x + (dotX * M), y + (dotY * M), colours.Length == 1 ? colours[0] : colours.Contains(ColourRole.Wire) ? ColourRole.Wire : ColourRole.Ink, through.Any(ConductorLine.IsThick));
+        var (atX, atY) = shown.Slants.PlaceOf((dotX, dotY));
+        return JointDot.At(x + (atX * M), y + (atY * M), colours.Length == 1 ? colours[0] : colours.Contains(ColourRole.Wire) ? ColourRole.Wire : ColourRole.Ink, through.Any(ConductorLine.IsThick));
     }
 
     private static bool Passes(PlacedWire wire, int dotX, int dotY) =>

@@ -49,13 +49,6 @@ internal sealed record LegendEntry(Piece Sample, string Text)
         return new(Sample(SampleWidth), text) { Short = Sample(ShortSample) };
     }
 
-    /// <summary>A dot on crossing lines.</summary>
-    public static LegendEntry OfJoint(string text)
-    {
-        Pen pen = new(StrokeRank.Medium, ColourRole.Wire);
-        return new(new(30, 14, [Shape.Line(pen, 0, 5, 30, 5), Shape.Line(pen, 15, 5, 15, 14), JointDot.At(15, 5)]), text);
-    }
-
     /// <summary>A stud, on which wires are bolted.</summary>
     public static LegendEntry OfStud(string text) => new(new(8, 8, [new CircleShape((4, 4), 3, new(StrokeRank.Medium, ColourRole.Ink), ColourRole.Paper)]), text);
 
@@ -71,6 +64,13 @@ internal sealed record LegendEntry(Piece Sample, string Text)
 
     /// <summary>The bar of a splice or stud.</summary>
     public static LegendEntry OfBar(string text) => new(new(30, 8, [.. Rail.Bar((0, 4), (30, 4), PartStyle.Kept), JointDot.At(6, 4), JointDot.At(24, 4)]), text);
+
+    /// <summary>A line that slants into another.</summary>
+    public static LegendEntry OfSlant(string text)
+    {
+        Pen pen = new(StrokeRank.Medium, ColourRole.Wire);
+        return new(new(30, 14, [Shape.Line(pen, 6, 0, 6, 14), Shape.Polyline(pen, (30, 1), (14, 1), (6, 9)), JointDot.At(6, 9)]), text);
+    }
 
     /// <summary>A part that another will replace.</summary>
     public static LegendEntry OfReplaced(string text) => new(new(26, 12, [.. PartLook.Apply([new RectangleShape(new(0, 0, 26, 12), 0, new(StrokeRank.Medium, ColourRole.PartInk), ColourRole.Paper)], PartStyle.ToBeReplaced)]), text);

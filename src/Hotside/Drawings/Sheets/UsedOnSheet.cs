@@ -13,7 +13,7 @@ internal static class UsedOnSheet
     // Four lines never meet in one place: a joint of so many is a bar.
     private const int ForBar = 4;
 
-    public static ImmutableArray<LegendEntry> Entries(DrawingPlan plan, IReadOnlyCollection<SeenIn> views, Vocabulary words, bool hasList = true)
+    public static ImmutableArray<LegendEntry> Entries(DrawingPlan plan, IReadOnlyCollection<SeenIn> views, Vocabulary words, bool hasSlants, bool hasList = true)
     {
         var lines = views.SelectMany(v => plan.Lines.Select(l => l.In(v))).OfType<LineView>().ToArray();
         var parts = views.SelectMany(v => plan.Parts.Select(p => p.In(v))).OfType<PartView>().ToArray();
@@ -32,6 +32,7 @@ internal static class UsedOnSheet
         if (plan.Parts.Any(p => p.Box.StartsWith("flag ", StringComparison.Ordinal))) entries.Add(LegendEntry.Flagged("2.C4", "goes on: sheet 2, zone C4", plan.Lettering));
         if (plan.Parts.Any(p => p.Role == PlannedRole.Stud && views.Any(v => p.In(v) is not null))) entries.Add(LegendEntry.OfStud("stud"));
         if (plan.Parts.Any(p => p.Role is PlannedRole.Splice or PlannedRole.Stud && views.Any(v => p.In(v) is not null && WiresOn(plan, p.Box, v) >= ForBar))) entries.Add(LegendEntry.OfBar("one joint"));
+        if (hasSlants) entries.Add(LegendEntry.OfSlant("goes on the way it slants"));
         // Where some signs have names, one without has its own meaning.
         if (lines.Where(l => l.NamesSign).Select(l => l.Label).MinBy(l => l.Length) is { } name)
         {

@@ -6,7 +6,7 @@ namespace Hotside.Layouts.Passes;
 /// <summary>What already stands on the drawing, view by view, so that a text finds a free place.</summary>
 internal sealed class TakenRoom
 {
-    private const double Clear = 0.12, BesideText = 0.5, BesideLine = 0.3, BesideBox = 0.2, NameOfFeed = 2.4;
+    private const double Clear = 0.12, BesideText = 0.5, BesideLine = 0.3, BesideBox = 0.2, NameOfFeed = 2.4, BesideSlant = 0.95;
 
     private readonly List<(double Left, double Top, double Right, double Bottom, SeenIn Seen)> taken = [];
     private readonly double height;
@@ -15,8 +15,9 @@ internal sealed class TakenRoom
     /// <param name="boxes">Where its boxes stand.</param>
     /// <param name="wires">Where its conductors run.</param>
     /// <param name="rails">Where its rails lie.</param>
+    /// <param name="slants">Where its lines slant.</param>
     /// <param name="bottom">The chassis line.</param>
-    public TakenRoom(LayoutInput input, ImmutableArray<PlacedBox> boxes, ImmutableArray<PlacedWire> wires, IEnumerable<PlacedRail> rails, int bottom)
+    public TakenRoom(LayoutInput input, ImmutableArray<PlacedBox> boxes, ImmutableArray<PlacedWire> wires, IEnumerable<PlacedRail> rails, IEnumerable<(SeenIn View, JointSlants Slants)> slants, int bottom)
     {
         height = bottom;
         foreach (var (box, placed) in input.Boxes.Zip(boxes).Where(b => !b.First.IsPoint))
@@ -39,6 +40,12 @@ internal sealed class TakenRoom
             foreach (var (end, point) in new[] { (wire.From, line.Points[0]), (wire.To, line.Points[^1]) })
                 if (end.Kind == EndKind.Chassis) taken.Add((point.X - 1.2, point.Y - 0.1, point.X + 1.2, point.Y + 1.2, wire.Seen));
         }
+        foreach (var (view, of) in slants)
+            foreach (var (corner, from, to) in of.All)
+            {
+                double across = (from.X + to.X - (2 * corner.X)) * BesideSlant, down = (from.Y + to.Y - (2 * corner.Y)) * BesideSlant;
+                taken.Add((Math.Min(corner.X, corner.X + across), Math.Min(corner.Y, corner.Y + down), Math.Max(corner.X, corner.X + across), Math.Max(corner.Y, corner.Y + down), view));
+            }
         // The name of the feed rail stands above its left end; inner ones find a place of their own.
         foreach (var rail in rails) taken.Add((rail.X1 - 1, rail.Y - (rail.Box is null ? NameOfFeed : 0.3), rail.X2 + 1, rail.Y + 0.3, rail.Seen));
     }

@@ -170,7 +170,7 @@ public sealed class SheetTests
             LegendEntry.Of(LineStyle.TakenOut, "take out"), LegendEntry.Of(LineStyle.New, "run new, or fit"), LegendEntry.Of(LineStyle.Moved, "move one end"),
             LegendEntry.Of(LineStyle.Kept, "leave as is"), LegendEntry.OfTriangle("line n of the change list", L), LegendEntry.Written("14 BK", "AWG 14, black (IEC 60757)", L),
             LegendEntry.Of(SwitchedSide.HotSwitched, "switched on the hot side"), LegendEntry.Of(SwitchedSide.GroundSwitched, "on the ground side"), LegendEntry.OfFlag("goes on elsewhere"),
-            LegendEntry.OfJoint("joined; no dot, not joined"), LegendEntry.OfReversal("leads swapped"), LegendEntry.Written("E4", "zone of the sheet", L),
+            LegendEntry.OfSlant("goes on the way it slants"), LegendEntry.OfReversal("leads swapped"), LegendEntry.Written("E4", "zone of the sheet", L),
         ];
         Piece legend = Legend.Of([.. all[..count]], width, height, L);
         Assert.True(legend.Width <= width);

@@ -1,0 +1,38 @@
+using System.Collections.Immutable;
+using Hotside.Drawings.Marks;
+using Hotside.Drawings.Plans;
+using Hotside.Layouts;
+using Hotside.Symbols;
+
+namespace Hotside.Drawings.Pictures;
+
+/// <summary>The lines of a view, and what they are drawn as where several of them meet.</summary>
+internal sealed class ShownLines
+{
+    private readonly DrawingPlan plan;
+    private readonly Layout layout;
+    private readonly SeenIn view;
+
+    public ShownLines(DrawingPlan plan, Layout layout, SeenIn view)
+    {
+        (this.plan, this.layout, this.view) = (plan, layout, view);
+        var lines = plan.Lines.ToDictionary(l => l.Line, StringComparer.Ordinal);
+        All = [.. plan.Input.Wires.Zip(layout.Wires).Select(p => (Wire: p.First, Line: lines[p.First.Id], Placed: p.Second)).Where(l => l.Line.In(view) is not null)];
+        Bars = [.. layout.Rails.Where(r => (r.Seen & view) != 0).Select(r => ImmutableArray.Create((r.X1, r.Y), (r.X2, r.Y))), .. plan.Parts.SelectMany(p => BarsOf(p))];
+        // In an overlay the joints are those of the circuit as it will be.
+        Slants = JointSlants.Of([.. All.Where(l => view != SeenIn.Both || l.Line.After is not null).Select(l => l.Placed.Points)], Bars);
+    }
+
+    /// <summary>Each with what it connects and where it runs.</summary>
+    public ImmutableArray<(LayoutWire Wire, PlannedLine Line, PlacedWire Placed)> All { get; }
+
+    /// <summary>Rails and joints that stand for what runs along them.</summary>
+    public ImmutableArray<ImmutableArray<(int X, int Y)>> Bars { get; }
+
+    /// <summary>How lines part.</summary>
+    public JointSlants Slants { get; }
+
+    /// <summary>What a joint looks like where its wires meet in several places.</summary>
+    public ImmutableArray<ImmutableArray<(int X, int Y)>> BarsOf(PlannedPart joint) => joint.Role is not (PlannedRole.Splice or PlannedRole.Stud) ? [] : JointBars.Of(
+        [.. All.Where(w => (w.Wire.From.Box == joint.Box || w.Wire.To.Box == joint.Box) && w.Line.In(view) is { State: not LineStyle.WhereItLay }).Select(w => w.Placed.Points)]);
+}
