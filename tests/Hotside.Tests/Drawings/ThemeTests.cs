@@ -60,6 +60,19 @@ public sealed class ThemeTests
         Assert.Equal(Enum.GetValues<LineStyle>().Length, looks.Distinct().Count());
     }
 
+    // Dashes would leave crumbs of a winding.
+    [Fact]
+    public void A_part_that_is_taken_out_is_dashed_but_for_rings_and_bows()
+    {
+        Shape[] shapes =
+        [
+            Shape.Line(new(StrokeRank.Medium, ColourRole.PartInk), 0, 0, 40, 0),
+            CurveShape.Open(new(StrokeRank.Medium, ColourRole.PartInk), (0, 0), [.. Enumerable.Range(1, 5).Select(i => new CurveStep((0, 8 * i), 4))]),
+            new CircleShape((0, 0), 3, new(StrokeRank.Medium, ColourRole.PartInk), ColourRole.None),
+        ];
+        Assert.Equal([false, true, true], shapes.Select(s => PartLook.Apply([s], PartStyle.TakenOut)[0].Pen!.Dash.IsSolid));
+    }
+
     [Fact]
     public void In_grey_each_state_of_a_part_that_does_not_stay_differs_from_one_that_does()
     {

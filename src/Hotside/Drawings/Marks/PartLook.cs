@@ -27,8 +27,8 @@ internal static class PartLook
     {
         ColourRole fill = shape.Fill == ColourRole.PartInk ? ColourOf(state) : shape.Fill;
         Pen? pen = shape.Pen is { Colour: ColourRole.PartInk } own ? Dressed(own, state) : shape.Pen;
-        // A ring would lose its shape, and the wire its end; so would any small stroke.
-        if (pen is not null && (shape is CircleShape { Radius: <= LargestRing } || IsSmall(shape.Bounds))) pen = pen with { Dash = default };
+        // A ring would lose its shape, and the wire its end; so would any small stroke, and a winding its bows.
+        if (pen is not null && (shape is CircleShape { Radius: <= LargestRing } or CurveShape || IsSmall(shape.Bounds))) pen = pen with { Dash = default };
         if (shape is TextShape text) return [text with { Colour = fill, Fill = fill }];
         // What goes is dashed run by run, so that corners are ink.
         if (pen is { Dash: var dash } && dash == Dash.Going && CornersOf(shape) is { } corners)

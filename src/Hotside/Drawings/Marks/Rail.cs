@@ -14,15 +14,13 @@ internal static class Rail
     private const double Substitute = 0.12;
 
     /// <summary>The line alone; a new one is double, as new conductors are.</summary>
-    public static ImmutableArray<Shape> Line(double firstTap, double lastTap, double y, PartStyle style = PartStyle.Kept) => Line((firstTap - Overhang, y), (lastTap + Overhang, y), StrokeRank.Rail, style);
+    public static ImmutableArray<Shape> Line(double firstTap, double lastTap, double y, PartStyle style = PartStyle.Kept) => Bar((firstTap - Overhang, y), (lastTap + Overhang, y), style);
 
-    /// <summary>The bar of a joint between two points: thinner than a rail and thicker than a wire.</summary>
-    public static ImmutableArray<Shape> Bar(Point from, Point to, PartStyle style) => Line(from, to, StrokeRank.Heavy, style);
-
-    private static ImmutableArray<Shape> Line(Point from, Point to, StrokeRank rank, PartStyle style)
+    /// <summary>The bar of a joint between two points: a rail without ends.</summary>
+    public static ImmutableArray<Shape> Bar(Point from, Point to, PartStyle style)
     {
         bool isNew = style == PartStyle.New;
-        var line = Shape.Line(new(isNew ? StrokeRank.Change : rank, PartLook.ColourOf(style)), from.X, from.Y, to.X, to.Y);
+        var line = Shape.Line(new(isNew ? StrokeRank.Change : StrokeRank.Rail, PartLook.ColourOf(style)), from.X, from.Y, to.X, to.Y);
         return isNew ? [line, line with { Pen = new(StrokeRank.Thin, ColourRole.Paper) }] : [line];
     }
 
