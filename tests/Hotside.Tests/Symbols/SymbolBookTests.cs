@@ -55,6 +55,19 @@ public sealed class SymbolBookTests
         }
     }
 
+    // One on an isolated system: its return and its case are two things.
+    [Fact]
+    public void An_insulated_alternator_shows_its_return_and_its_case()
+    {
+        SymbolTerminal[] terminals = [T("B+", Top), T("B-", Bottom), T("D+", Top), T("case", Bottom)];
+        Symbol symbol = SymbolBook.Of("alternator", terminals);
+        Assert.Equal("alternator", symbol.Name);
+        Check(symbol, terminals);
+        Assert.Equal(symbol.Pin("B+").X, symbol.Pin("B-").X);
+        Assert.NotEqual(symbol.Pin("B-").X, symbol.Pin("case").X);
+        Hotside.Tests.Drawings.Texts.LieApart(symbol.Shapes, 0.3);
+    }
+
     [Fact]
     public void A_box_is_at_least_four_modules_wide_and_high_and_grows_with_its_marks()
     {

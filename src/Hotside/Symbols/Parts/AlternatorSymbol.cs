@@ -14,7 +14,8 @@ internal static class AlternatorSymbol
     {
         SymbolTerminal? output = terminals.Take("B+", "30", "B", "BAT"), exciter = terminals.Take("D+", "61", "L", "IND");
         SymbolTerminal? field = exciter is null ? terminals.Take("DF", "F", "FLD") : null;
-        SymbolTerminal? body = terminals.Take("31", "case", "B-", "E");
+        // An insulated one has its own return; its case then joins nothing inside.
+        SymbolTerminal? back = terminals.Take("B-", "E", "31", "case"), body = back is null || back.Name == "case" ? null : terminals.Take("case");
         if (output is null)
             return null;
         var s = new SymbolSketch(Width, Height, options.Lettering);
@@ -24,12 +25,13 @@ internal static class AlternatorSymbol
         s.Letter("G", Stator, 5.95, s.Lettering.BodyBold with { CapHeight = 10 });
         s.Letter("3 ~", Stator, 7.1, s.Lettering.SmallBold with { CapHeight = 7.2 });
         Excitation(s, exciter is not null, field is not null);
-        s.Line(Pen.Medium, Stator, 7.5, Stator, body is null ? 8 : Height);
-        if (body is null)
+        s.Line(Pen.Medium, Stator, 7.5, Stator, back is null ? 8 : Height);
+        if (back is null)
             s.CaseGround(Stator, 8);
         s.Stud(output, Stator, 0, SymbolSide.Top, room: 6);
         s.Stud(exciter ?? field, Rotor, 0, SymbolSide.Top);
-        s.Stud(body, Stator, Height, SymbolSide.Bottom);
+        s.Stud(back, Stator, Height, SymbolSide.Bottom);
+        s.Stud(body, Rotor, Height, SymbolSide.Bottom, markLeft: true);
         return s.Done("alternator");
     }
 
