@@ -34,6 +34,10 @@ internal sealed class Nodes
         return nodes;
     }
 
+    /// <summary>The nodes with every fuse, switch and plug closed, as a source's pole is grounded though a disconnect or a plug lies between it and the metal.</summary>
+    /// <param name="circuit">The circuit.</param>
+    public static Nodes WithAllClosed(Circuit circuit) => Of(circuit, (_, element) => element.IsLink);
+
     /// <summary>The end of an element as a node of the circuit: a terminal, an inner node, or the case.</summary>
     public static End NodeOf(Part part, string name) => End.At(part.Id, part.Kind.TerminalNamed(name) ?? name);
 

@@ -14,7 +14,7 @@ public sealed record PartClass(string Letter, string Name)
     [
         new("G", "Batteries, generators and other sources"),
         new("N", "Regulators and electronics"),
-        new("Q", "Battery disconnects"),
+        new("Q", "Battery disconnects and selectors"),
         new("F", "Fuses and breakers"),
         new("S", "Switches"),
         new("K", "Relays and flashers"),

@@ -72,6 +72,9 @@ public sealed record PartKind(string Id)
     /// <summary>What the case stands on where a part does not say.</summary>
     internal CaseMount DefaultMount => Case == CaseKind.Grounded ? CaseMount.OnChassis : CaseMount.Insulated;
 
+    /// <summary>Whether it parts the battery from everything (class Q): a hand opens it to lay the vehicle up, not to work a load.</summary>
+    internal bool IsDisconnect => Letter == "Q";
+
     /// <summary>The kind as its data has it, for one whose ways are written out; else itself.</summary>
     internal PartKind AsWritten { get => field ?? this; private init; }
 

@@ -250,7 +250,7 @@ public static class Kind
     /// <summary>Magneto, its own source; grounded at 2 to stop.</summary>
     public static PartKind Magneto => Catalogue.Standard.Find("magneto")!;
 
-    /// <summary>A piece of metal that stands on straps, engine, body, tank, keel.</summary>
+    /// <summary>Body metal that stands on straps, engine, body, tank, keel.</summary>
     public static PartKind Metal => Catalogue.Standard.Find("metal")!;
 
     /// <summary>Motor of a fan, a blower or a pump.</summary>

@@ -9,9 +9,19 @@ internal static partial class YamlAdvice
     /// <summary>What is most likely wrong at a line or the one before it; <see langword="null"/> when nothing is known.</summary>
     public static Diagnostic? At(SourceText source, int line)
     {
+        if (QuoteAt(source, line) is { } quote) return quote;
         int before = line - 1;
         while (before > 1 && IsBlank(source.Line(before))) before--;
         return ColonAt(source, line) ?? StepAt(source, line, before) ?? ColonAt(source, before);
+    }
+
+    // A text that begins with a quote and does not end with one.
+    private static Diagnostic? QuoteAt(SourceText source, int number)
+    {
+        if (Quoted().Match(source.Line(number)) is not { Success: true } match) return null;
+        var (mark, rest) = (match.Groups["mark"].Value, match.Groups["rest"].Value);
+        return rest.Contains(mark, StringComparison.Ordinal) ? null
+            : LineItems.OpenQuote.At(source.Span(number, match.Groups["mark"].Index + 1, 1)) with { Hint = $"put another {mark} where the text ends, or take this one out" };
     }
 
     private static Diagnostic? ColonAt(SourceText source, int number)
@@ -40,6 +50,10 @@ internal static partial class YamlAdvice
     private static bool IsBlank(string line) => line.TrimStart() is "" or ['#', ..];
 
     private static int Depth(string line) => line.Length - line.TrimStart(' ').Length;
+
+    // Behind a colon, a dash or a comma.
+    [GeneratedRegex("""(?:^\s*|[:,-] +)(?<mark>["'])(?<rest>.*)$""")]
+    private static partial Regex Quoted();
 
     // "E1:lamp" and "E1 lamp": an id, then what is said of it.
     [GeneratedRegex(@"^\s+(?<id>[\w-]+):[^\s:]")]

@@ -117,7 +117,10 @@ internal sealed class ActText(Study study, Vocabulary words)
     private string Turned(HandAct act, Circuit before, Circuit after)
     {
         string called = PartChangeText.Called([act.Item], alteration.Before, words), landed = Landed(act.Item, before, after);
-        return landed.Length > 0 ? $"Swap the leads of {called}: {landed}." : $"{Vocabulary.Capital(called)}: its wires go on the other way round.";
+        if (landed.Length > 0) return $"Swap the leads of {called}: {landed}.";
+        // What is off lands as the list has it: turned, and not to be turned again.
+        string later = string.Join(", ", alteration.After.Conductors.SelectMany(c => c.Ends.Where(e => e.Part == act.Item).Select(e => $"{c.Id} goes on {alteration.After.TextOf(e)}")));
+        return later.Length == 0 ? $"{Vocabulary.Capital(called)}: its wires go on the other way round." : $"Leave {called} bare until its wires land, the other way round than before: {later}.";
     }
 
     // Which wires are on a part, and on which terminal of the new one.

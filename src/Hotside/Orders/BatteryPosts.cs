@@ -15,13 +15,13 @@ internal static class BatteryPosts
 {
     public static ImmutableArray<BatteryPost> Of(Circuit circuit)
     {
-        var nodes = Nodes.Of(circuit, throughLinks: true);
+        Nodes nodes = Nodes.Of(circuit, throughLinks: true), closed = Nodes.WithAllClosed(circuit);
         var standing = circuit.Sources.Where(s => s.Part.IsStandingSource && !s.Element.TakesEitherPolarity).ToArray();
         bool IsBetween(End post, SourcePoles own) => standing.Any(o => o != own && (nodes.AreOne(o.Feed, post) || nodes.AreOne(o.Return, post))) && !nodes.AreOne(post, circuit.System.ReturnNode);
         var posts = ImmutableArray.CreateBuilder<BatteryPost>();
         foreach (var source in standing)
         {
-            if (nodes.AreOne(source.Return, circuit.System.ReturnNode)) posts.Add(new(source, source.Return, true, !source.PlusIsFeed));
+            if (closed.AreOne(source.Return, circuit.System.ReturnNode)) posts.Add(new(source, source.Return, true, !source.PlusIsFeed));
             // Batteries side by side share their posts with each other, and each has a cable all the same.
             if (!IsBetween(source.Feed, source) || standing.All(o => o == source || nodes.AreOne(o.Feed, source.Feed))) posts.Add(new(source, source.Feed, false, source.PlusIsFeed));
         }

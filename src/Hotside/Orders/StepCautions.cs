@@ -14,7 +14,8 @@ internal static class StepCautions
     {
         if (plan.Steps.IsEmpty) yield break;
         yield return Cautions.Aid;
-        yield return "Chock the wheels, take it out of gear, put the brake on. Air fuel vapor out.".Replace("vapor", words.IsBritish ? "vapour" : "vapor", StringComparison.Ordinal);
+        // What stands on no metal is a boat, or has its brake like any other.
+        yield return $"{(plan.Alteration.After.System.Ground == Ground.Isolated ? "Take it out of gear, hold it by moorings, wheels or brake." : "Chock the wheels, take it out of gear, put the brake on.")} Air fuel vapor out.".Replace("vapor", words.IsBritish ? "vapour" : "vapor", StringComparison.Ordinal);
         if (plan.Done.Any(d => d) && !plan.Done.All(d => d)) yield return "The work goes on half-way: if a battery went back in the meantime, take its cables off and lift it out first.";
         var panels = plan.Alteration.Before.Parts.Concat(plan.Alteration.After.Parts).Where(p => p.Kind.Elements.Any(e => e.Traits.HasFlag(ElementTraits.Solar))).Select(p => p.Id).Distinct().ToArray();
         if (panels.Length > 0) yield return $"{PartWords.And(panels)} {(panels.Length > 1 ? "give" : "gives")} current in daylight with the battery out: cover {(panels.Length > 1 ? "them" : "it")} before the first wire comes off, until the last is on.";

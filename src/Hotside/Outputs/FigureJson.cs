@@ -41,6 +41,11 @@ internal static class FigureJson
             json.Number("current", element.Current.Amperes);
             json.Number("power", (double)element.Power.Watts);
             if (element.Element.IsConsumer) json.Number("ofRated", element.OfRated.DecimalFractions);
+            if (element is { Element.IsConsumer: true, IsLive: true } && LoadLoss.Of(element, circuit, figures) is { } lost)
+            {
+                json.Number("lostInFeed", lost.Feed);
+                json.Number("lostInReturn", lost.Return);
+            }
             if (element.IsBetweenFeeds) json.WriteBoolean("betweenFeeds", true);
             json.WriteEndObject();
         }

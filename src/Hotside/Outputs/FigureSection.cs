@@ -56,18 +56,7 @@ internal sealed record FigureSection(Circuit Circuit, SettingFigures Figures, Se
         if (against.Length > 0) text.Append("  fed, yet without current: ").Append(FigureText.Some(against)).Append('\n');
     }
 
-    // From the feed of the source that stands nearest above the load's end of that side to that end; on the other side from the load's other end to the lowest source's return:
-    // of batteries in series the upper one's return is the tap.
-    private string Lost(ElementFigure load, bool isFeed)
-    {
-        if (load.IsBetweenFeeds || At(Nodes.NodeOf(load.Part, load.Element.From)) is not { } from || At(Nodes.NodeOf(load.Part, load.Element.To)) is not { } to) return "";
-        var (hot, cold) = Math.Abs(from) >= Math.Abs(to) ? (from, to) : (to, from);
-        var giving = Circuit.Sources.Where(s => s.Element.When is null || Figures.Sources.Any(f => f.Part == s.Part && f.Element == s.Element && f.Current.Amperes > LeastAmperes))
-            .Select(s => (Feed: At(s.Feed), Return: At(s.Return))).ToArray();
-        double? top = giving.Select(s => s.Feed).OfType<double>().Where(high => Math.Sign(high) == Math.Sign(hot) && Math.Abs(high) >= Math.Abs(hot) - 1e-9).Cast<double?>().MinBy(high => Math.Abs(high!.Value));
-        double? bottom = giving.Select(s => s.Return).OfType<double>().Cast<double?>().MinBy(low => Math.Abs(low!.Value));
-        return top is not { } feed || bottom is not { } end ? "" : Numbers.Fixed(isFeed ? Math.Abs(feed - hot) : Math.Abs(cold - end), 3);
-    }
+    private string Lost(ElementFigure load, bool isFeed) => LoadLoss.Of(load, Circuit, Figures) is { } lost ? Numbers.Fixed(isFeed ? lost.Feed : lost.Return, 3) : "";
 
     private double? At(End end) => end == Circuit.System.ReturnNode ? 0 : Figures.Terminals.FirstOrDefault(f => f.End == end)?.Voltage?.Volts;
 

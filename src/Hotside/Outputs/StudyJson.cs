@@ -89,6 +89,8 @@ internal sealed class StudyJson
         if (!load.ShortedBy.IsEmpty) json.Texts("shortedBy", load.ShortedBy);
         if (!load.ReversedBy.IsEmpty) json.Texts("reversedBy", load.ReversedBy);
         if (!load.AlsoFedBy.IsEmpty) json.Texts("alsoFedBy", load.AlsoFedBy);
+        if (!load.DisconnectedBy.IsEmpty) json.Texts("disconnectedBy", load.DisconnectedBy);
+        if (load.SideWithDisconnects is { } whole && whole != load.Side) json.WriteString("sideWithDisconnects", Side(whole));
         if (load.StringSide is { } side) json.WriteString("stringSide", Side(side));
         if (load.Braked is { } braked) Control("braked", braked);
         if (load.IsInRace) json.WriteBoolean("race", true);

@@ -47,15 +47,15 @@ internal static class ChangeLineReader
     private static ChangeLine? With(YamlText head, YamlText rest, SourceSpan span, ReadingContext context) =>
         // A colon within a reason divides nothing.
         head.Value.Contains(", because ", StringComparison.Ordinal) ? Head(head with { Value = $"{head.Value}: {rest.Value}" }, context) is { } whole ? whole with { Span = span } : null
-        : Head(head, context) is not { } line ? null
+        : Head(head, context, isSaid: true) is not { } line ? null
         // The commas of a sentence divide nothing, and its reason is part of it.
         : line with { Items = line.Verb == "do" ? [] : LineItems.Split(rest, context.Problems), Rest = rest.Value, Span = span };
 
     // The verb, its ids, and what may stand behind them without a colon: "reversed", a reason.
-    private static ChangeLine? Head(YamlText text, ReadingContext context)
+    private static ChangeLine? Head(YamlText text, ReadingContext context, bool isSaid = false)
     {
         string? verb = Verbs.FirstOrDefault(v => text.Value == v || text.Value.StartsWith(v + " ", StringComparison.Ordinal));
-        if (verb is null) return Unknown(text.Span, text.Value, context);
+        if (verb is null) return Unknown(text.Span, text.Value, context, isSaid);
         var items = LineItems.Split(text, verb.Length, context.Problems);
         bool reversed = verb == "replace" && items is [.., { IsReason: false } last] && last.Text.EndsWith(" reversed", StringComparison.Ordinal);
         if (reversed) items = items.SetItem(items.Length - 1, items[^1] with { Text = items[^1].Text[..^" reversed".Length].TrimEnd() });
@@ -87,10 +87,11 @@ internal static class ChangeLineReader
         return new(entry.Key.Value, entry.Key.Span, ids, items.ToImmutable(), map.Span) { Reversed = reversed, Rest = rest };
     }
 
-    private static ChangeLine? Unknown(SourceSpan span, string text, ReadingContext context)
+    private static ChangeLine? Unknown(SourceSpan span, string text, ReadingContext context, bool isSaid = false)
     {
         string[] words = text.Split(' ');
-        string? near = Others.GetValueOrDefault(words[0]) ?? Circuits.NearestName.Of(words[0], Verbs) ?? Circuits.NearestName.Of(string.Join(' ', words.Take(2)), Verbs);
+        // Who swaps a part for something replaces it.
+        string? near = words[0] is "swap" or "Swap" && isSaid ? "replace" : Others.GetValueOrDefault(words[0]) ?? Circuits.NearestName.Of(words[0], Verbs) ?? Circuits.NearestName.Of(string.Join(' ', words.Take(2)), Verbs);
         context.Report(ReadingProblems.UnknownVerb.At(span, text) with { Hint = near is null ? "a change begins with: " + string.Join(", ", Verbs) : $"did you mean \"{near}\"?" });
         return null;
     }

@@ -91,11 +91,13 @@ internal sealed class JobReader
         return node is YamlText { Value.Length: > 0 } text ? text.Value : null;
     }
 
+    // Whether every line could be read: of a part whose wire, or whose section, has a typing mistake nobody can say that it has no wires.
+    private bool IsRead => context.Problems.All(p => p.Severity < Severity.Error || !p.Code.StartsWith("HS1", StringComparison.Ordinal));
+
     private Alteration? Alteration()
     {
         if (new CircuitReader(sections, context).Read() is not { } before) return null;
-        bool isWhole = context.Problems.All(p => p.Severity < Severity.Error);
-        foreach (var problem in CircuitCheck.Of(before, isWhole)) context.Report(problem);
+        foreach (var problem in CircuitCheck.Of(before, IsRead)) context.Report(problem);
         var section = sections.Find("alteration") as YamlMap;
         if (sections.Find("alteration") is { } other and not YamlMap and not YamlText { Value.Length: 0 })
             context.Report(ReadingProblems.WrongShape.At(other.Span, "alteration", "a map with title, system and changes"));
@@ -136,7 +138,7 @@ internal sealed class JobReader
         {
             var known = context.Problems.ToArray();
             // What was loose before is not told twice.
-            foreach (var problem in CircuitCheck.Of(alteration.After, isWhole: true).Where(p => known.All(k => k.Message != p.Message)))
+            foreach (var problem in CircuitCheck.Of(alteration.After, IsRead).Where(p => known.All(k => k.Message != p.Message)))
                 context.Report(problem.Items.Select(i => context.Places.GetValueOrDefault(i)).FirstOrDefault(s => s is not null) is null ? problem with { Span = section.Span with { EndLine = section.Span.Line, EndColumn = section.Span.Column + 1 } } : problem);
             return alteration;
         }
@@ -187,7 +189,7 @@ internal sealed class JobReader
         if (result.Alteration is not { } fitted) return null;
         // Settings keep what is still there to be set.
         var after = planned.After.Settings.Select(s => SettingsAfter.Of(s, fitted.After.Parts, fitted.After.Conductors));
-        foreach (var problem in CircuitCheck.Of(fitted.After, isWhole: true).Where(p => context.Problems.All(k => k.Message != p.Message))) context.Report(problem);
+        foreach (var problem in CircuitCheck.Of(fitted.After, IsRead).Where(p => context.Problems.All(k => k.Message != p.Message))) context.Report(problem);
         return fitted.With(planned.Before.Settings, [.. after]);
     }
 

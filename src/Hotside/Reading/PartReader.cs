@@ -41,8 +41,7 @@ internal sealed partial class PartReader
         if (context.BrokenKinds.Contains(first.Text.Replace(' ', '-'))) return null;
         if (first.IsQuoted || context.Kinds.Find(first.Text) is not { } kind)
         {
-            string hint = context.Kinds.Nearest(first.Text) is { } near ? $"did you mean \"{near}\"?" : "\"hotside kinds\" lists the kinds; the kind comes first";
-            context.Report(ReadingProblems.UnknownKind.At(first.Span, first.Text) with { Hint = hint });
+            context.Report(ReadingProblems.UnknownKind.At(first.Span, first.Text) with { Hint = KindHint.Of(first.Text, context.Kinds) });
             return null;
         }
         var reader = new PartReader(kind, context, mayMap);

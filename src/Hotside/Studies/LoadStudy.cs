@@ -19,6 +19,18 @@ public sealed record LoadStudy(Part Part, Element Element, SwitchedSide Side, Co
     /// <summary>The parts whose contacts the load's own current passes and which are not relays' contacts: what carries its current; ids.</summary>
     public ImmutableArray<string> SwitchedBy { get; init; } = [];
 
+    /// <summary>
+    /// What parts the battery from all (kinds of class Q) and so this load, too, where another switch is in its way: <see cref="Side"/> is told with them on. One in the
+    /// battery's lead to the return is none of <see cref="SwitchedBy"/>; ids.
+    /// </summary>
+    public ImmutableArray<string> DisconnectedBy { get; init; } = [];
+
+    /// <summary>For a fed load the side with <see cref="DisconnectedBy"/> counted like any other switch; else <see langword="null"/>.</summary>
+    public SwitchedSide? SideWithDisconnects { get; init; }
+
+    /// <summary>What of <see cref="SwitchedBy"/> makes the side.</summary>
+    internal ImmutableArray<string> OwnSwitches => SwitchedBy.RemoveAll(DisconnectedBy.Contains);
+
     /// <summary>For a load in series, through what it is fed, in the order of the file: ids, with the element where the part has several loads (<c>M1</c>, <c>E3.stop</c>).</summary>
     public ImmutableArray<string> InSeriesWith { get; init; } = [];
 

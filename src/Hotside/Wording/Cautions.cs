@@ -22,7 +22,10 @@ internal static class Cautions
     /// <summary>The same without who decides; how the first power comes is the last.</summary>
     public static IEnumerable<string> OfWork(Alteration alteration, Vocabulary words)
     {
-        if (OfPosts(alteration, words) is { } posts) yield return posts + " Rings off, eyes protected, no flame near the battery.";
+        var whole = alteration.Whole;
+        // Of a battery on no common return nobody can say which cable is the grounded one.
+        if (whole.Before.Parts.Concat(whole.After.Parts).Any(p => p.IsStandingSource))
+            yield return $"{OfPosts(alteration, words) ?? "Both cables off the battery before work, on again after it."} Rings off, eyes protected; battery gas explodes: no flame, no spark near it.";
         foreach (string polarity in OfPolarity(alteration, words)) yield return polarity;
         yield return "First power through a small fuse or a lamp in series.";
     }
@@ -42,7 +45,7 @@ internal static class Cautions
         bool isTurned = before is not null && after is not null && before != after;
         string minding = Minding(alteration, words);
         if (isTurned) yield return $"Prove the new battery's polarity with a meter before a cable goes on, and mark the cables: old {words.Color}s may say the contrary.{minding}";
-        else if (minding.Length > 0 && (before ?? after) is not null) yield return $"Prove each polarity with a meter before the {words.Ground} cable goes on.{minding}";
+        else if (minding.Length > 0 && (before ?? after) is not null) yield return $"Prove each polarity with a meter before the {(alteration.Whole.After.System.Ground == Ground.Isolated ? "return" : words.Ground)} cable goes on.{minding}";
         if (Ids(alteration.After, p => p.Kind.Symbol == "alternator") is { Length: > 0 } alternators)
             yield return $"Never run {alternators} without its battery, never {words.Polarize} it, never turn its battery round.";
         if (Ids(alteration.After, p => p.Kind.Polarity == "polarise" && (isTurned || alteration.StateOf(p.Id) is not (PartState.Left or PartState.Remounted))) is { Length: > 0 } machines)
@@ -73,7 +76,7 @@ internal static class Cautions
     // The cable at the post, or at the posts, that stand on the return; null where no battery does.
     private static string? Post(Circuit circuit)
     {
-        var nodes = Nodes.Of(circuit, throughLinks: true);
+        var nodes = Nodes.WithAllClosed(circuit);
         var sources = circuit.Sources.Where(s => s.Part.IsStandingSource && nodes.AreOne(s.Return, circuit.System.ReturnNode)).ToArray();
         if (sources.Length == 0) return null;
         string posts = string.Join(" and ", sources.Select(s => s.PlusIsFeed ? "negative" : "positive").Distinct());

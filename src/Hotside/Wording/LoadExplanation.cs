@@ -50,6 +50,8 @@ internal sealed class LoadExplanation(LoadStudy load, CircuitStudy study, Vocabu
                 yield return $"{Name} is {SideText.Of(load.Side, words)}: both its way to the feed and its way to {Ground} are opened.";
                 break;
         }
+        if (!load.DisconnectedBy.IsEmpty)
+            yield return $"{Named(load.DisconnectedBy)} {(load.DisconnectedBy.Length == 1 ? "cuts" : "cut")} it off, too, with all that hangs on the battery; for the side {(load.DisconnectedBy.Length == 1 ? "it counts" : "they count")} as on.";
         if (load.Control.IsAlways || load.Control.Any.IsEmpty) yield break;
         if (load.Side == SwitchedSide.InSeries && load.Strings.Length > 1)
             foreach (var part in load.MeantStrings.Concat(load.Strings.Except(load.MeantStrings)))

@@ -14,7 +14,8 @@ public static class LoadText
     {
         ArgumentNullException.ThrowIfNull(load);
         var vocabulary = Vocabulary.Of(words);
-        string by = string.Join(", ", load.Chain.Concat(load.SwitchedBy));
+        string by = string.Join(", ", load.Chain.Concat(load.OwnSwitches));
+        if (by.Length > 0 && !load.DisconnectedBy.IsEmpty) by += $" (behind {string.Join(", ", load.DisconnectedBy)})";
         string text = load.Side switch
         {
             SwitchedSide.InSeries => "in series with " + string.Join(", ", load.InSeriesWith),

@@ -24,7 +24,7 @@ internal sealed record PartCaption(string Reference, string Name, string Rating,
 
     public static PartCaption Of(Part part, bool isBefore, Alteration alteration, CircuitStudy study, Vocabulary words)
     {
-        bool named = part.Name is not null || !Nameless.Contains(part.Kind.Noun) || part.Kind.Symbol?.Replace('-', ' ') != part.Kind.Noun;
+        bool named = !Vocabulary.NamesItself(part) && (part.Name is not null || !Nameless.Contains(part.Kind.Noun) || part.Kind.Symbol?.Replace('-', ' ') != part.Kind.Noun);
         return new(
             part.Id,
             named ? words.Title(part) : "",
@@ -139,7 +139,7 @@ internal sealed record VerdictCaption(SwitchedSide Side, string Names, string By
 
     private static string Through(LoadStudy load, Circuit circuit)
     {
-        string[] by = [.. load.Chain.Take(1).Concat(RelaysOnWay(load, circuit)).Concat(load.SwitchedBy).Distinct()];
+        string[] by = [.. load.Chain.Take(1).Concat(RelaysOnWay(load, circuit)).Concat(load.OwnSwitches).Distinct()];
         return by.Length == 0 ? "" : "by " + Joined(by, load);
     }
 
@@ -156,15 +156,13 @@ internal sealed record VerdictCaption(SwitchedSide Side, string Names, string By
         return relay.Kind.Elements.Any(e => e.Type == ElementType.Contact && ends.Contains(e.From) && ends.Contains(e.To));
     }
 
-    // "And" where its current passes all of them, "or" where it passes one of them at a time.
     private static string Joined(string[] by, LoadStudy load)
     {
         string own = load.Part.Id;
-        HashSet<string>[] ways = [.. load.Paths.Select(p => Passed(p))];
-        string[] always = [.. by.Where(s => ways.All(w => w.Contains(s)))], others = [.. by.Except(always)];
-        if (ways.Length == 0 || !by.All(s => ways.Any(w => w.Contains(s))) || (others.Length > 0 && ways.Any(w => w.Intersect(others).Count() != 1))) return string.Join(", ", by.Select(Named));
-        string any = Listed([.. others.OrderBy(s => s == own).Select(Named)], "or");
-        return others.Length == 0 ? Listed([.. always.Select(Named)], "and") : always.Length == 0 ? any : Listed([.. always.Select(Named), others.Length == 1 ? any : $"({any})"], "and");
+        var ways = load.Paths.Select(p => Passed(p)).ToArray();
+        // Where the ways do not tell all, the combinations do.
+        if (!by.All(s => ways.Any(w => w.Contains(s)))) ways = [.. load.Control.Any.Select(c => c.All.Select(s => s.Variable.Part).OfType<string>().Intersect(by).ToHashSet(StringComparer.Ordinal))];
+        return by.All(s => ways.Any(w => w.Contains(s))) ? SwitchWords.Of([.. by.OrderBy(s => s == own)], ways, Named) : string.Join(", ", by.Select(Named));
 
         // A way that passes the load and no other switch passes the load's own, if it has one.
         HashSet<string> Passed(LoadPath path)
@@ -177,8 +175,6 @@ internal sealed record VerdictCaption(SwitchedSide Side, string Names, string By
         string Named(string id) => id == own ? "its own switch" : id;
     }
 
-    private static string Listed(string[] names, string word) => names.Length < 3 ? string.Join($" {word} ", names) : $"{string.Join(", ", names[..^1])} {word} {names[^1]}";
-
     private static string ByLine(LoadStudy load, CircuitStudy study)
     {
         string by = Switches(load, study.Circuit);
@@ -188,6 +184,6 @@ internal sealed record VerdictCaption(SwitchedSide Side, string Names, string By
 
     // What a switch carries is known from one load only where no other load has to do with it.
     private static bool IsAloneOnItsSwitch(LoadStudy load, CircuitStudy study) =>
-        load.Chain.IsEmpty && load.SwitchedBy.Length == 1 && load.Element.Type != ElementType.Coil
-        && study.Whole.Loads.Count(l => l.Control.Any.Any(c => c.All.Any(s => s.Variable.Part == load.SwitchedBy[0]))) == 1;
+        load.Chain.IsEmpty && load.OwnSwitches.Length == 1 && load.Element.Type != ElementType.Coil
+        && study.Whole.Loads.Count(l => l.Control.Any.Any(c => c.All.Any(s => s.Variable.Part == load.OwnSwitches[0]))) == 1;
 }

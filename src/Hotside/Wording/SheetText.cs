@@ -40,14 +40,19 @@ internal static class SheetText
         return $"{which}, in order of work.{battery} The workshop manual and local rules take precedence.";
     }
 
-    /// <summary>What the look of the new means, of what is done: <c>run new or fit</c>.</summary>
-    public static string NewMeaning(Alteration alteration)
+    /// <summary>What the look of a new wire means; short, for the legend shares its row with the title block.</summary>
+    public static string NewMeaning(Alteration alteration) => alteration.Changes.SelectMany(c => c.Acts).Any(a => a is Run or Cut) ? "run new" : "new";
+
+    /// <summary>What the outline of a new part means, of what is done: <c>part fitted</c>, <c>part replaced</c>, <c>part fitted or replaced</c>.</summary>
+    public static string NewPartMeaning(Alteration alteration)
     {
         Act[] acts = [.. alteration.Changes.SelectMany(c => c.Acts)];
-        string[] done = [.. new[] { acts.Any(a => a is Run or Cut) ? "run new" : "", acts.Any(a => a is Fit) ? "fit" : "", acts.Any(a => a is Replace) ? "replace" : "" }.Where(t => t.Length > 0)];
-        // Short, for the legend shares its row with the title block.
-        return done.Length switch { 0 => "new", 3 => "run, fit, replace", _ => string.Join(" or ", done) };
+        string[] done = [.. new[] { acts.Any(a => a is Fit) ? "fitted" : "", acts.Any(a => a is Replace) ? "replaced" : "" }.Where(t => t.Length > 0)];
+        return done.Length == 0 ? "new part" : "part " + string.Join(" or ", done);
     }
+
+    /// <summary>What the outline of a part that is turned or remounted means.</summary>
+    public static string MovedPartMeaning(Alteration alteration) => alteration.Changes.SelectMany(c => c.Acts).Any(a => a is Remount) ? "part turned or remounted" : "part turned";
 
     /// <summary>What the look of a moved wire means.</summary>
     public static string MovedMeaning(Alteration alteration)

@@ -29,7 +29,10 @@ internal sealed record Vocabulary(string Ground, bool IsBritish, string Polarize
         : noun[^1] is 's' or 'x' || noun.EndsWith("ch", StringComparison.Ordinal) || noun.EndsWith("sh", StringComparison.Ordinal) ? noun + "es" : noun + "s";
 
     /// <summary>A part's name, or what its kind is called, as a heading has it: <c>Horn button</c>.</summary>
-    public string Title(Part part) => part.Name ?? Capital(Noun(part.Kind));
+    public string Title(Part part) => part.Name ?? Capital(NamesItself(part) ? part.Id + " metal" : Noun(part.Kind));
+
+    /// <summary>Whether a metal's id is a word that says what it is: <c>engine</c>, <c>frame</c>.</summary>
+    public static bool NamesItself(Part part) => part.Name is null && part.Kind.Symbol == "metal" && part.Id.Length > 2 && part.Id.All(char.IsLetter);
 
     /// <summary>A rail or a piece of metal as a drawing has it, so that lists which have its id alone are understood: <c>X1 · Battery feed</c>.</summary>
     public string Rail(Part part) => $"{part.Id} · {Title(part)}";

@@ -44,6 +44,41 @@ public partial class OrderTextTests
         ], acts);
     }
 
+    // Wires that are renewed come off for good; the swap of the leads is how the new ones land, not a second taking off.
+    [Fact]
+    public void A_part_whose_wires_are_renewed_is_turned_by_how_they_land()
+    {
+        var order = Job.Read("""
+            hotside: 1
+            title: Ammeter
+            system: 6 V, positive ground, sizes in mm²
+            parts:
+              G1: battery, 6 V, 60 Ah
+              P1: ammeter, 30 A
+              X1: feed-rail
+              E1: lamp, 6 V, 6 W, 2 on chassis
+              S1: switch, 1 on X1
+            wires:
+              w1: G1.neg to P1.2, 4 BN
+              w2: P1.1 to X1, 4 BN
+              w3: S1.2 to E1.1, 1 BU
+              w4: G1.pos to chassis, 16 BK
+            alteration:
+              title: Negative ground
+              system: 12 V, negative ground
+              changes:
+                - reverse P1
+                - renew w1, w2: 6 BN
+                - replace E1: lamp, 12 V, 6 W
+                - replace G1 reversed: battery, 12 V, 60 Ah
+            """).OrThrow().WorkOrder;
+        string[] acts = [.. order.Steps.SelectMany(s => s.Acts).Select(a => a.Text)];
+        int turned = Array.FindIndex(acts, a => a.Contains("P1 (ammeter)", StringComparison.Ordinal));
+        Assert.Equal("Leave P1 (ammeter) bare until its wires land, the other way round than before: w1 goes on P1.1, w2 goes on P1.2.", acts[turned]);
+        Assert.True(turned > Array.FindLastIndex(acts, a => a.StartsWith("Tag w", StringComparison.Ordinal) && a.Contains("P1", StringComparison.Ordinal)), string.Join('\n', acts));
+        Assert.True(turned < Array.FindIndex(acts, a => a.StartsWith("Put w", StringComparison.Ordinal) && a.Contains("P1", StringComparison.Ordinal)), string.Join('\n', acts));
+    }
+
     [Fact]
     public void British_words_are_earth_and_live()
     {

@@ -15,6 +15,35 @@ public class StudyJsonTests
         Approve.Text(Job.ReadFile(Repository.Path("gallery", "horn", "job.yaml")).OrThrow().ToJson().Replace(Repository.Path(""), "", StringComparison.Ordinal),
             "tests", "Hotside.Tests", "Outputs", "horn-study.approved.json");
 
+    // Kirchhoff: what a single battery gives is what its load has and what the ways to it and from it take.
+    [Fact]
+    public void What_the_ways_of_a_load_take_stands_beside_it_and_adds_up()
+    {
+        using var json = JsonDocument.Parse(Job.Read("""
+            hotside: 1
+            system: 12 V, negative ground, sizes in mm²
+            parts:
+              G1: battery, 12 V, 60 Ah
+              S1: switch
+              E1: lamp, 12 V, 55 W
+            wires:
+              w1: G1.neg to chassis, 10 BK, 0.5 m
+              w2: G1.pos to S1.1, 1 RD, 3 m
+              w3: S1.2 to E1.1, 1 RD, 2 m
+              w4: E1.2 to chassis, 1 BK, 1 m
+            settings:
+              lit: S1 on
+            """).OrThrow().ToJson());
+        var setting = json.RootElement.GetProperty("after").GetProperty("settings")[0];
+        double At(string terminal) => setting.GetProperty("terminals").GetProperty(terminal).GetDouble();
+        var lamp = setting.GetProperty("parts").GetProperty("E1");
+        double feed = lamp.GetProperty("lostInFeed").GetDouble(), back = lamp.GetProperty("lostInReturn").GetDouble();
+        Assert.True(feed > 0.1 && back > 0.01, $"{feed}, {back}");
+        Assert.Equal(At("G1.pos") - At("G1.neg"), Math.Abs(lamp.GetProperty("voltage").GetDouble()) + feed + back, 3);
+        Assert.Equal(At("G1.pos") - At("E1.1"), feed, 3);
+        Assert.False(setting.GetProperty("parts").GetProperty("G1").TryGetProperty("lostInFeed", out _));
+    }
+
     [Fact]
     public void Every_load_of_every_job_file_stands_in_its_json_with_side_and_control()
     {

@@ -160,6 +160,9 @@ internal sealed class BruteForce
         /// <summary>Whether feed and return, or unequal feeds, or the posts of a source are one point.</summary>
         public bool IsShort { get; private set; }
 
+        /// <summary>Whether each part of class Q joins something here.</summary>
+        public bool AreDisconnectsOn => owner.pieces.Where(p => p.Part.Kind.Letter == "Q").GroupBy(p => p.Part).All(part => part.Any(Conducts));
+
         public bool Fed(Piece load) => !IsShort && Walk(load, null, throughConsumers: false, out _);
 
         public bool InSeries(Piece load) => !IsShort && Walk(load, null, throughConsumers: true, out _);
@@ -180,8 +183,8 @@ internal sealed class BruteForce
             string[] asked = key.Split(':', '>');
             bool isForward = asked[3] == "True", higherIsHot = asked[2] == "0" || Math.Abs(double.Parse(asked[1], null)) >= Math.Abs(double.Parse(asked[2], null));
             int hotEnd = isForward == higherIsHot ? load.A : load.B, coldEnd = hotEnd == load.A ? load.B : load.A;
-            // The common return stands whatever becomes of the sources.
-            bool hot = false, back = asked[0] == "0" && asked[higherIsHot ? 2 : 1] == "0" && Arrives(root[owner.chassis], coldEnd, load, !higherIsHot);
+            // A pole that stands on the common return stands whatever becomes of the other.
+            bool hot = false, back = asked[0] == "0" && PolesAt(asked[higherIsHot ? 2 : 1]).Any(p => Arrives(p, coldEnd, load, !higherIsHot));
             foreach (var (hi, lo, _, name) in Pairs())
             {
                 if (name != key) continue;
@@ -190,6 +193,8 @@ internal sealed class BruteForce
             }
             return (hot, back);
         }
+
+        private IEnumerable<int> PolesAt(string volts) => poles.Where(p => p.Value.Group == 0 && p.Value.Volts == double.Parse(volts, null)).Select(p => p.Key);
 
         /// <summary>The pairs of poles and directions in which a load is fed here.</summary>
         public IEnumerable<string> FeedingKeys(Piece load) =>

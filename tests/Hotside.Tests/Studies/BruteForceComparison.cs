@@ -52,16 +52,28 @@ internal static class BruteForceComparison
                 break;
             }
         }
-        if (saysFed && isFed && counted.All(s => s.Rests) && SideOf(counted, load) is var side && side != verdict.Side) yield return $"{name} is {side} by definition, {verdict.Side} by the study";
+        if (saysFed && isFed && counted.All(s => s.Rests) && SideOf(counted, load) is var (side, whole))
+        {
+            if (side != verdict.Side) yield return $"{name} is {side} by definition, {verdict.Side} by the study";
+            if (whole != verdict.SideWithDisconnects) yield return $"{name} is {whole} with disconnects by definition, {verdict.SideWithDisconnects} by the study";
+        }
         if (verdict.Side == SwitchedSide.InSeries)
             foreach (string other in verdict.InSeriesWith)
                 if (!truth.Windings.Any(o => (other == o.Part.Id || other == o.Part.Id + "." + o.Element.Name) && o != load && counted.Any(s => s.Counted.Any(n => n.InSeries(load, o)))))
                     yield return $"{name} is in series with {other} nowhere by definition";
     }
 
-    private static SwitchedSide SideOf(BruteForce.Settled[] counted, BruteForce.Piece load)
+    // A disconnect cuts everything; what a load's own switches are is seen where all disconnects are on. Where none of them is left, it is the load's switch.
+    private static (SwitchedSide Own, SwitchedSide Whole) SideOf(BruteForce.Settled[] counted, BruteForce.Piece load)
     {
         string[] keys = [.. counted.SelectMany(s => s.Counted.SelectMany(n => n.FeedingKeys(load))).Distinct()];
+        var whole = SideOf(counted, load, keys);
+        var own = SideOf([.. counted.Where(s => s.Counted[0].AreDisconnectsOn)], load, keys);
+        return (own == SwitchedSide.Unswitched ? whole : own, whole);
+    }
+
+    private static SwitchedSide SideOf(BruteForce.Settled[] counted, BruteForce.Piece load, string[] keys)
+    {
         bool hot = true, back = true;
         foreach (var s in counted)
         {

@@ -30,6 +30,22 @@ public class BruteForceTests
     }
 
     [Fact]
+    public void Generated_circuits_behind_battery_disconnects_agree_too()
+    {
+        int told = 0;
+        for (int seed = 0; seed < 150; seed++)
+        {
+            string text = GeneratedCircuit.WithDisconnects(seed);
+            told += TestCircuit.Study(text).Loads.Count(l => l.SideWithDisconnects is { } whole && whole != l.Side);
+            if (BruteForceComparison.Differences(TestCircuit.Read(text)).Count == 0) continue;
+            string least = GeneratedCircuit.Shrink(text, t => BruteForceComparison.Differences(TestCircuit.Read(t)).Count > 0);
+            Assert.Fail($"Seed {seed}: {string.Join("; ", BruteForceComparison.Differences(TestCircuit.Read(least)))}\n{least}");
+        }
+        // Else nothing was tried.
+        Assert.True(told >= 30, told.ToString(System.Globalization.CultureInfo.InvariantCulture));
+    }
+
+    [Fact]
     public void The_generated_circuits_have_something_of_everything()
     {
         var loads = Enumerable.Range(0, 500).SelectMany(seed => TestCircuit.Study(GeneratedCircuit.Of(seed)).Loads).ToArray();

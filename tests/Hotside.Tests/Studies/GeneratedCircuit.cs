@@ -20,6 +20,26 @@ internal sealed class GeneratedCircuit
     /// <summary>The text of the circuit of a seed.</summary>
     public static string Of(int seed) => new GeneratedCircuit(seed).Make();
 
+    /// <summary>The same with a battery disconnect in the hot lead of the first battery, in its ground lead, or in both, by the seed.</summary>
+    public static string WithDisconnects(int seed)
+    {
+        string[] lines = Of(seed).Split('\n');
+        string hot = lines[0].EndsWith("positive", StringComparison.Ordinal) ? "- G1.neg to " : "- G1.pos to ", cold = hot.Contains("neg", StringComparison.Ordinal) ? "- G1.pos to " : "- G1.neg to ";
+        List<string> parts = [], wires = [];
+        if (seed % 3 != 1) Cut("Q1", hot);
+        if (seed % 3 != 0) Cut("Q2", cold);
+        int first = Array.FindIndex(lines, l => l.StartsWith('-'));
+        return string.Join('\n', [.. lines[..first], .. parts, .. lines[first..], .. wires]);
+
+        void Cut(string id, string lead)
+        {
+            int at = Array.FindIndex(lines, l => l.StartsWith(lead, StringComparison.Ordinal));
+            parts.Add(id + " disconnect");
+            wires.Add($"- {id}.2 to {lines[at][lead.Length..]}");
+            lines[at] = lead + id + ".1";
+        }
+    }
+
     /// <summary>The smallest text, lines taken out, of which something still holds.</summary>
     public static string Shrink(string text, Predicate<string> stillFails)
     {

@@ -32,6 +32,10 @@ internal static class TestKinds
         metal: 1
         fuse: 1 2
           fuse fuse 1 2
+        disconnect: 1 2
+          class Q
+          contact contact 1 2 when knob on
+          knob = off on
         push-button: 1 2
           contact contact 1 2 when button pressed
           button = released pressed
@@ -188,6 +192,7 @@ internal static class TestKinds
                 id = words[0].TrimEnd(':');
                 kinds[id] = new(id) { Terminals = [.. words[1..].Select(t => new KindTerminal(t, TerminalSide.Any))], Ratings = [] };
             }
+            else if (words[0] == "class") kinds[id!] = kinds[id!] with { Letter = words[1] };
             else if (words[0] == "case") kinds[id!] = kinds[id!] with { Case = CaseKind.Grounded };
             else if (words[1] == "=") kinds[id!] = kinds[id!] with { Actuators = kinds[id!].Actuators.Add(ActuatorOf(words)) };
             else kinds[id!] = kinds[id!] with { Elements = kinds[id!].Elements.Add(ElementOf(words)) };

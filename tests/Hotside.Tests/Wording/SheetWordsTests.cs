@@ -42,6 +42,8 @@ public class SheetWordsTests
         string first = CautionsOf(Made("12 V, isolated ground, return X9", parts, null, "take out E2, w5"))[0];
         Assert.StartsWith("First off and last on: the cable of the negative post, which is on the return, ", first, StringComparison.Ordinal);
         Assert.DoesNotContain("on ground", first, StringComparison.Ordinal);
+        string second = CautionsOf(Made("12 V, isolated ground, return X9", parts, null, "replace E1: led-lamp, 12 V, 3 W"))[1];
+        Assert.StartsWith("Prove each polarity with a meter before the return cable goes on.", second, StringComparison.Ordinal);
     }
 
     [Fact]
@@ -49,6 +51,25 @@ public class SheetWordsTests
     {
         string parts = OneBattery.Replace("parts:\n", "parts:\n  G2: battery, 12 V\n", StringComparison.Ordinal).Replace("wires:\n", "wires:\n  w8: G2.neg to chassis\n  w9: G2.pos to F1.1\n", StringComparison.Ordinal);
         Assert.StartsWith("First off and last on: the cables of the negative posts of G2, G1, all on ground.", CautionsOf(Made("12 V, negative ground", parts, null, "take out E2, w5"))[0], StringComparison.Ordinal);
+    }
+
+    // A plug or a disconnect between the battery and the metal takes nothing from which cable comes off first.
+    [Theory]
+    [InlineData("  Q1: battery-disconnect\n", "G1.neg to Q1.1", "Q1.2 to chassis")]
+    [InlineData("  X7: trailer-socket\n", "G1.neg to X7.b31", "X7.a31 to chassis")]
+    public void A_battery_grounded_through_a_plug_or_a_disconnect_has_its_cautions(string part, string first, string second)
+    {
+        string parts = OneBattery.Replace("parts:\n", "parts:\n" + part, StringComparison.Ordinal).Replace("w2: G1.neg to chassis", $"w2: {first}\n  w9: {second}", StringComparison.Ordinal);
+        string[] cautions = CautionsOf(Made("12 V, negative ground", parts, null, "replace E1: led-lamp, 12 V, 3 W"));
+        Assert.StartsWith("First off and last on: the cable of the negative post, which is on ground. Rings off, eyes protected; battery gas explodes", cautions[0], StringComparison.Ordinal);
+        Assert.EndsWith("The wrong way round destroys LED lamp E1.", cautions[1], StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_battery_on_no_common_return_has_its_cautions_all_the_same()
+    {
+        string parts = OneBattery.Replace("  w2: G1.neg to chassis\n", "", StringComparison.Ordinal);
+        Assert.StartsWith("Both cables off the battery before work, on again after it. Rings off", CautionsOf(Made("12 V, negative ground", parts, null, "take out E2, w5"))[0], StringComparison.Ordinal);
     }
 
     [Fact]

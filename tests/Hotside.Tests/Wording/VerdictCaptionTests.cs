@@ -11,8 +11,8 @@ public sealed class VerdictCaptionTests
     [InlineData("G1.pos to S1.1|S1.2 to E1.1|E1.2 to S2.1|S2.2 to chassis", "by S1 and S2: 2 A")]
     [InlineData("G1.pos to S1.1|S1.2 to E1.1|G1.pos to S2.1|S2.2 to E1.1|E1.2 to chassis", "by S2 or S1: 2 A")]
     [InlineData("G1.pos to S1.1|S1.2 to S2.1|S2.2 to E1.1|S1.2 to S3.1|S3.2 to E1.1|E1.2 to chassis", "by S1 and (S3 or S2): 2 A")]
-    // One way passes two, the other one: neither word is true of all.
-    [InlineData("G1.pos to S1.1|S1.2 to S2.1|S2.2 to E1.1|G1.pos to S3.1|S3.2 to E1.1|E1.2 to chassis", "by S3, S2, S1: 2 A")]
+    [InlineData("G1.pos to S1.1|S1.2 to S2.1|S2.2 to E1.1|G1.pos to S3.1|S3.2 to E1.1|E1.2 to chassis", "by S3, or S2 and S1: 2 A")]
+    [InlineData("G1.pos to S1.1|S1.2 to S2.1|S2.2 to E1.1|S1.2 to E1.1|E1.2 to chassis", "by S1, which carries 2 A")]
     [InlineData("G1.pos to S1.1|S1.2 to S2.1|S2.2 to S3.1|S3.2 to E1.1|E1.2 to chassis", "by S3, S2 and S1: 2 A")]
     [InlineData("G1.pos to S1.1|S1.2 to E1.1|E1.2 to chassis", "by S1, which carries 2 A")]
     public void Switches_are_joined_by_and_or_by_or(string wires, string told)
@@ -33,6 +33,61 @@ public sealed class VerdictCaptionTests
             """;
         var study = Job.Read(job).OrThrow().Study.After;
         Assert.Equal(told, VerdictCaption.Of(study.Loads, study).Single().By);
+    }
+
+    // A key of two contacts: cranking it feeds by itself, running only with the pressure up.
+    [Fact]
+    public void A_switch_that_feeds_alone_or_with_another_says_so()
+    {
+        var study = Job.Read("""
+            hotside: 1
+            title: Pump
+            system: 12 V, negative ground
+            parts:
+              G1: battery, 12 V
+              S1: ignition-switch
+              S2: oil-switch-make
+              S3: switch
+              M1: motor, 12 V, 24 W
+            wires:
+              w0: G1.neg to chassis
+              w1: G1.pos to S1.30
+              w2: S1.50 to M1.1
+              w3: S1.15 to S3.1
+              w4: S3.2 to M1.1
+              w5: M1.2 to chassis
+            """).OrThrow().Study.After;
+        Assert.Equal("by S1 alone or with S3: 2 A", VerdictCaption.Of(study.Loads, study).Single().By);
+    }
+
+    // The disconnect is told with the rail that it feeds.
+    [Fact]
+    public void A_battery_disconnect_is_left_out_where_another_switch_is_in_the_way()
+    {
+        var study = Job.Read("""
+            hotside: 1
+            title: Behind a disconnect
+            system: 12 V, negative ground
+            parts:
+              G1: battery, 12 V
+              Q1: battery-disconnect
+              X1: feed-rail
+              S1: push-button
+              H1: horn, 12 V, 4 A
+              E1: lamp, 12 V, 24 W
+            wires:
+              w0: G1.neg to chassis
+              w1: G1.pos to Q1.1
+              w2: Q1.2 to X1
+              w3: X1 to H1.1
+              w4: H1.2 to S1.1
+              w5: S1.2 to chassis
+              w6: X1 to E1.1
+              w7: E1.2 to chassis
+            """).OrThrow().Study.After;
+        Assert.Equal(
+            [(SwitchedSide.GroundSwitched, "by S1, which carries 4 A"), (SwitchedSide.HotSwitched, "by Q1: 2 A")],
+            new[] { "H1", "E1" }.Select(id => VerdictCaption.Of(study.Loads.Where(l => l.Part.Id == id), study).Single()).Select(c => (c.Side, c.By)));
     }
 
     // Without its ground each filament of E1 leads through the other and on through E2: what lies beyond the lamp is told, once for both.

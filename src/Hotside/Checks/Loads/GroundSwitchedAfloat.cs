@@ -16,7 +16,7 @@ internal static class GroundSwitchedAfloat
     public static IEnumerable<Diagnostic> Of(CheckedCircuit circuit) => !Trade.IsIsolated(circuit.Circuit) ? [] :
         from load in circuit.Loads
         where load.Side == SwitchedSide.GroundSwitched
-        let switches = load.SwitchedBy.Where(id => circuit.Circuit.FindPart(id) is { } part && part.Kind.Actuators.Any(a => a.Drive is ActuatorDrive.Hand or ActuatorDrive.Foot or ActuatorDrive.Key)).ToArray()
+        let switches = load.OwnSwitches.Where(id => circuit.Circuit.FindPart(id) is { } part && part.Kind.Actuators.Any(a => a.Drive is ActuatorDrive.Hand or ActuatorDrive.Foot or ActuatorDrive.Key)).ToArray()
         where switches.Length > 0
         select Kind.Of([load.Part.Id, .. switches], load.Name, Listing.Of(switches)) with { Hint = "put the switch into the feed, or take one with two poles" };
 }

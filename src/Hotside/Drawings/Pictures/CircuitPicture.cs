@@ -47,6 +47,9 @@ internal sealed class CircuitPicture
         return groups.Select(g => g with { View = shown });
     }
 
+    // The whole of what is shown: a wire that an excerpt leaves out is there.
+    private Circuit[] Shown => FreeTerminals.CircuitsOf(plan, view);
+
     // The rail that an isolated system has for its return.
     private PlannedPart? Bus => plan.Parts.FirstOrDefault(p => p.Role == PlannedRole.ReturnRail && p.In(view) is not null);
 
@@ -150,6 +153,7 @@ internal sealed class CircuitPicture
         double textX = x + (placed.TextX * M) + (placed.TextOnLeft ? (box.TextWidth * M) - text.Width : 0);
         var shapes = ImmutableArray.CreateBuilder<Shape>();
         shapes.AddRange(PartLook.Apply(symbol.At(left, top), part.Look));
+        shapes.AddRange(PartLook.Apply(FreeTerminals.Of(symbol, part.Part, Shown).Select(r => r.Shifted(left, top)), part.Look));
         if (part.IsReversed) shapes.AddRange(ReversalArrows.Beside(symbol.At(left, top), top + (symbol.Height * M / 2)));
         shapes.AddRange(text.At(textX, y + (placed.TextY * M)));
         return shapes.ToImmutable();

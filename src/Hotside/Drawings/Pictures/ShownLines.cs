@@ -9,13 +9,11 @@ namespace Hotside.Drawings.Pictures;
 /// <summary>The lines of a view, and what they are drawn as where several of them meet.</summary>
 internal sealed class ShownLines
 {
-    private readonly DrawingPlan plan;
-    private readonly Layout layout;
     private readonly SeenIn view;
 
     public ShownLines(DrawingPlan plan, Layout layout, SeenIn view)
     {
-        (this.plan, this.layout, this.view) = (plan, layout, view);
+        this.view = view;
         var lines = plan.Lines.ToDictionary(l => l.Line, StringComparer.Ordinal);
         All = [.. plan.Input.Wires.Zip(layout.Wires).Select(p => (Wire: p.First, Line: lines[p.First.Id], Placed: p.Second)).Where(l => l.Line.In(view) is not null)];
         Bars = [.. layout.Rails.Where(r => (r.Seen & view) != 0).Select(r => ImmutableArray.Create((r.X1, r.Y), (r.X2, r.Y))), .. plan.Parts.SelectMany(p => BarsOf(p))];
@@ -32,7 +30,13 @@ internal sealed class ShownLines
     /// <summary>How lines part.</summary>
     public JointSlants Slants { get; }
 
-    /// <summary>What a joint looks like where its wires meet in several places.</summary>
-    public ImmutableArray<ImmutableArray<(int X, int Y)>> BarsOf(PlannedPart joint) => joint.Role is not (PlannedRole.Splice or PlannedRole.Stud) ? [] : JointBars.Of(
-        [.. All.Where(w => (w.Wire.From.Box == joint.Box || w.Wire.To.Box == joint.Box) && w.Line.In(view) is { State: not LineStyle.WhereItLay }).Select(w => w.Placed.Points)]);
+    /// <summary>What a joint looks like where its wires meet in several places: runs of points.</summary>
+    public ImmutableArray<ImmutableArray<(int X, int Y)>> BarsOf(PlannedPart part) =>
+        !IsJoint(part) ? [] : JointBars.Of([.. All.Where(w => EndsAt(w.Wire, part) && w.Line.In(view) is { State: not LineStyle.WhereItLay }).Select(w => w.Placed.Points)]);
+
+    /// <summary>Whether a part is a joint, on which wires meet.</summary>
+    public static bool IsJoint(PlannedPart part) => part.Role is PlannedRole.Splice or PlannedRole.Stud;
+
+    /// <summary>Whether a line ends at a part.</summary>
+    public static bool EndsAt(LayoutWire wire, PlannedPart part) => wire.From.Box == part.Box || wire.To.Box == part.Box;
 }

@@ -65,13 +65,14 @@ internal sealed class PartPlanner(Alteration alteration, Study study, Lettering 
         var circuit = isBefore ? alteration.Before : alteration.After;
         var change = alteration.StateOf(part.Id);
         bool reversed = change is Change.Reversed or Change.ReplacedReversed && !isBefore;
-        bool isSymbol = PlannedRoles.Of(part) == PlannedRole.Symbol;
-        var (order, pitch) = isSymbol ? WayOrder.Of(part.Id, alteration, isBefore, lettering) : (null, 0);
-        var symbol = isSymbol ? SymbolOfPart.Of(part, circuit, reversed, lettering, SpreadOf(part.Id), leastPitch: pitch, order: order, labelled: Labelled(part.Id), isNamed: named.Contains(part.Id)) : new("", 0, 0, [], []);
+        SymbolOfPart? drawn = null;
+        if (PlannedRoles.Of(part) == PlannedRole.Symbol && WayOrder.Of(part.Id, alteration, isBefore, lettering) is var (order, pitch))
+            drawn = new(part, circuit, lettering) { IsReversed = reversed, Spread = SpreadOf(part.Id), LeastPitch = pitch, Order = order, Labelled = Labelled(part.Id), IsNamed = named.Contains(part.Id) };
+        var symbol = drawn?.Draw() ?? new("", 0, 0, [], []);
         if (RoleOf(part) == PlannedRole.Rail && Rail.Label(words.Rail(part), RailPotential.Of(part.Id, circuit), NumberOf(part.Id), lettering) is var name) return new(part, symbol, name, name, LookOf(change, isBefore), false);
         return new(part, symbol, Text(part, isBefore, false), Text(part, isBefore, true), LookOf(change, isBefore), change == Change.Reversed)
         {
-            Mirror = isSymbol ? SymbolMirror.Of(symbol, part, circuit, reversed, lettering, SpreadOf(part.Id)) : null,
+            Mirror = drawn is null ? null : SymbolMirror.Of(symbol, drawn),
         };
     }
 

@@ -1,6 +1,4 @@
-using Hotside.Circuits;
 using Hotside.Symbols;
-using Hotside.Symbols.Texts;
 
 namespace Hotside.Drawings.Plans;
 
@@ -12,11 +10,13 @@ internal static class SymbolMirror
     private static readonly string[] Alike = ["generator", "generator-field-inside", "flasher", "regulator", "reducer", "alternator", "ignition-coil", "box"];
 
     /// <summary>The mirrored form of a part's symbol; <see langword="null"/> where it has none.</summary>
-    public static Symbol? Of(Symbol symbol, Part part, Circuit circuit, bool reversed, Lettering lettering, int spread)
+    /// <param name="symbol">The symbol as it stands.</param>
+    /// <param name="part">Of what it was drawn.</param>
+    public static Symbol? Of(Symbol symbol, SymbolOfPart part)
     {
         if (Alike.Contains(symbol.Name)) return symbol.Mirrored();
         if (!Relays.Contains(symbol.Name)) return null;
-        var mirror = SymbolOfPart.Of(part, circuit, reversed, lettering, spread, coilAtLeft: true);
+        var mirror = (part with { CoilAtLeft = true }).Draw();
         return symbol.Pins.All(p => mirror.Pins.Any(m => m.Terminal == p.Terminal && m.X == symbol.Width - p.X && m.Y == p.Y)) ? mirror : null;
     }
 

@@ -7,7 +7,7 @@ namespace Hotside.Drawings.Sheets;
 /// <summary>The change list: number in its colour, sample of its line, text; columns filled downwards, long texts wrapped, nothing over anything else.</summary>
 internal static class ChangeList
 {
-    private const double Sample = 22, Gap = 6, Between = 24;
+    private const double Sample = 22, Outline = 14, Gap = 6, Between = 24;
 
     private const double Readable = 150, Comfortable = 320;
     private const int MostColumns = 8;
@@ -45,7 +45,8 @@ internal static class ChangeList
         double baseline = 11 * lettering.Factor, first = 15 * lettering.Factor;
         var shapes = ImmutableArray.CreateBuilder<Shape>();
         shapes.Add(TextShape.Of(line.Number.Text, lettering.SmallBold, numbers, baseline, Anchor.End, line.Number.Colour));
-        if (line.Line is { } drawn) shapes.AddRange(LegendEntry.Line(drawn, Sample).At(numbers + Gap, baseline - (style.CapHeight / 2) - 2));
+        if (line.Part is { } part) shapes.AddRange(LegendEntry.Outline(part, Outline, style.CapHeight).At(numbers + Gap + ((Sample - Outline) / 2), baseline - style.CapHeight));
+        else if (line.Line is { } drawn) shapes.AddRange(LegendEntry.Line(drawn, Sample).At(numbers + Gap, baseline - (style.CapHeight / 2) - 2));
         ImmutableArray<string> texts = TextLines.Break(line.Text, style, width - before, MostLines);
         for (int i = 0; i < texts.Length; i++)
         {

@@ -22,6 +22,9 @@ internal static class ChangeLook
         };
     }
 
+    /// <summary>The outline of the part that a change is about, as the legend has it; <see langword="null"/> where it is about wires.</summary>
+    public static PartStyle? PartOf(Change change) => change.Acts[0] switch { Fit or Replace => PartStyle.New, Reverse or Remount => PartStyle.Moved, _ => null };
+
     /// <summary>The colour of the number: that of the triangle of what it is about.</summary>
     public static ColourRole ColourOf(Change change, Alteration alteration)
     {

@@ -1,7 +1,7 @@
 using System.Collections.Immutable;
 using Hotside.Drawings.Marks;
+using Hotside.Drawings.Pictures;
 using Hotside.Drawings.Plans;
-using Hotside.Layouts;
 using Hotside.Symbols;
 using Hotside.Symbols.Shapes;
 using Hotside.Symbols.Texts;
@@ -31,11 +31,11 @@ internal sealed record Furniture(SheetSize Size, double HeadTop, Box Room, Immut
     /// <param name="plan">What is drawn.</param>
     /// <param name="request">What is asked of the sheet.</param>
     /// <param name="size">The paper.</param>
-    /// <param name="laidOut">What the layout tells; <see langword="null"/> while there is none: then there is room for all that it may have.</param>
-    public static Furniture Of(DrawingPlan plan, SheetRequest request, SheetSize size, LaidOut? laidOut = null)
+    /// <param name="where">In which zone a load is; <see langword="null"/> while that is not known.</param>
+    /// <param name="joints">What is seen of joints; <see langword="null"/> while that is not known.</param>
+    public static Furniture Of(DrawingPlan plan, SheetRequest request, SheetSize size, Func<string, string>? where = null, ShownJoints? joints = null)
     {
-        bool hasSlants = laidOut?.HasSlants ?? plan.Input.Wires.SelectMany(w => new[] { w.From, w.To }).Where(e => e.Kind == EndKind.Pin).CountBy(e => e).Any(e => e.Value > 1);
-        if (request.IsBare) return Bare(plan, request, size, hasSlants);
+        if (request.IsBare) return Bare(plan, request, size, joints);
         var (views, fields, words) = request;
         double headroom = HeadlineRoom(plan.Lettering);
         var frame = new SheetFrame(size);
@@ -43,10 +43,10 @@ internal sealed record Furniture(SheetSize Size, double HeadTop, Box Room, Immut
         var groups = ImmutableArray.CreateBuilder<SceneGroup>();
         groups.AddRange(Frame(frame, plan.Lettering, request));
         double y = frame.Frame.Bottom - TitleBlock.Height;
-        var (legend, legendTop) = LegendOf(UsedOnSheet.Entries(plan, views, words, hasSlants), frame, y, plan.Lettering);
+        var (legend, legendTop) = LegendOf(UsedOnSheet.Entries(plan, views, words, joints: joints), frame, y, plan.Lettering);
         groups.Add(new(Layer.Notes, legend.At(inside.Left, legendTop)) { Id = "legend", Classes = ["legend"] });
         y = Math.Min(y, legendTop) - Gap;
-        foreach (var (piece, id) in request.IsInSet ? [] : new[] { (Warnings(plan, inside.Width, words), "cautions"), (List(plan, inside.Width, words), "changes"), (Table(plan, inside.Width, words, laidOut?.ZoneOf), "loads") })
+        foreach (var (piece, id) in request.IsInSet ? [] : new[] { (Warnings(plan, inside.Width, words), "cautions"), (List(plan, inside.Width, words), "changes"), (Table(plan, inside.Width, words, where), "loads") })
         {
             if (piece.Height == 0) continue;
             y -= piece.Height;
@@ -60,14 +60,14 @@ internal sealed record Furniture(SheetSize Size, double HeadTop, Box Room, Immut
     }
 
     // Margins, a legend below the circuits, and a caption below that.
-    private static Furniture Bare(DrawingPlan plan, SheetRequest request, SheetSize size, bool hasSlants)
+    private static Furniture Bare(DrawingPlan plan, SheetRequest request, SheetSize size, ShownJoints? joints)
     {
         Box inside = new(Margin, Margin, size.Width - Margin, size.Height - Margin);
         var caption = new TextRows(false);
         foreach (string line in TextLines.Break(TitleRow.Value(request.TitleBlock, "title"), plan.Lettering.Body, inside.Width, 3)) caption.Text(line, plan.Lettering.Body, ColourRole.Ink, null);
         var groups = ImmutableArray.CreateBuilder<SceneGroup>();
         double y = inside.Bottom + Gap;
-        foreach (var (piece, id) in new[] { (caption.Done(), "caption"), (Legend.Of(UsedOnSheet.Entries(plan, request.Views, request.Words, hasSlants, hasList: false), inside.Width, 1, plan.Lettering), "legend") })
+        foreach (var (piece, id) in new[] { (caption.Done(), "caption"), (Legend.Of(UsedOnSheet.Entries(plan, request.Views, request.Words, hasList: false, joints), inside.Width, 1, plan.Lettering), "legend") })
         {
             if (piece.Height == 0) continue;
             y -= piece.Height + Gap;
@@ -128,7 +128,7 @@ internal sealed record Furniture(SheetSize Size, double HeadTop, Box Room, Immut
 
     /// <summary>The lines of the change list.</summary>
     public static ImmutableArray<ListLine> Lines(DrawingPlan plan, Vocabulary words) =>
-        [.. plan.Alteration.Changes.Select(c => new ListLine(new(c.Label, ChangeLook.ColourOf(c, plan.Alteration)), ChangeLook.LineOf(c), ChangeText.Of(c, plan.Alteration.Whole, words)))];
+        [.. plan.Alteration.Changes.Select(c => new ListLine(new(c.Label, ChangeLook.ColourOf(c, plan.Alteration)), ChangeLook.LineOf(c), ChangeText.Of(c, plan.Alteration.Whole, words)) { Part = ChangeLook.PartOf(c) })];
 
     private static Piece Table(DrawingPlan plan, double width, Vocabulary words, Func<string, string>? where) =>
         !plan.Style.HasSwitchTable ? Piece.Empty : SwitchTable.Of(SwitchRow.Of(plan.Study, words), where ?? (_ => AnyZone), width, plan.Lettering, words, "zone");

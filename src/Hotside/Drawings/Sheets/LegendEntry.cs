@@ -1,4 +1,5 @@
 using Hotside.Drawings.Marks;
+using Hotside.Drawings.Plans;
 using Hotside.Studies;
 using Hotside.Symbols.Shapes;
 using Hotside.Symbols.Texts;
@@ -72,8 +73,22 @@ internal sealed record LegendEntry(Piece Sample, string Text)
         return new(new(30, 14, [Shape.Line(pen, 6, 0, 6, 14), Shape.Polyline(pen, (30, 1), (14, 1), (6, 9)), JointDot.At(6, 9)]), text);
     }
 
-    /// <summary>A part that another will replace.</summary>
-    public static LegendEntry OfReplaced(string text) => new(new(26, 12, [.. PartLook.Apply([new RectangleShape(new(0, 0, 26, 12), 0, new(StrokeRank.Medium, ColourRole.PartInk), ColourRole.Paper)], PartStyle.ToBeReplaced)]), text);
+    /// <summary>The outline of a part that is fitted, replaced, or to be replaced.</summary>
+    public static LegendEntry OfPart(PartStyle look, string text) => new(Outline(look, 26, 12), text);
+
+    /// <summary>A box as a part of a look is outlined.</summary>
+    public static Piece Outline(PartStyle look, double width, double height) =>
+        new(width, height, [.. PartLook.Apply([new RectangleShape(new(0, 0, width, height), 0, new(StrokeRank.Medium, ColourRole.PartInk), ColourRole.Paper)], look)]);
+
+    /// <summary>The ring where wires met before.</summary>
+    public static LegendEntry OfOldJoint(string text) => new(new(8, 8, [JointDot.Was(4, 4)]), text);
+
+    /// <summary>A lead that ends in a ring.</summary>
+    public static LegendEntry OfFreeTerminal(string text)
+    {
+        Pen pen = new(StrokeRank.Medium, ColourRole.Ink);
+        return new(new(20, 6, [Shape.Line(pen, 0, 3, 15, 3), new CircleShape((17, 3), FreeTerminals.Radius, pen, ColourRole.Paper)]), text);
+    }
 
     /// <summary>Metal on which cases stand.</summary>
     public static LegendEntry OfMetal(string text)

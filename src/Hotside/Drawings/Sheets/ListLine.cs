@@ -6,4 +6,8 @@ namespace Hotside.Drawings.Sheets;
 /// <param name="Number">The change's number and colour.</param>
 /// <param name="Line">The line that the change is drawn with; <see langword="null"/> where there is only something to test or to mind.</param>
 /// <param name="Text">What to do, as an order.</param>
-internal sealed record ListLine(ChangeNumber Number, LineStyle? Line, string Text);
+internal sealed record ListLine(ChangeNumber Number, LineStyle? Line, string Text)
+{
+    /// <summary>The outline of the part that the change is about, in the place of a line; <see langword="null"/> where it is about wires.</summary>
+    public PartStyle? Part { get; init; }
+}

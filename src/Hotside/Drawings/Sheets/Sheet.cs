@@ -53,7 +53,7 @@ internal sealed record Sheet(SheetRequest Request, Furniture Furniture, DrawingP
         var views = Request.Views;
         var origins = Origins;
         var groups = ImmutableArray.CreateBuilder<SceneGroup>();
-        groups.AddRange(Furniture.Of(Plan, Request, Furniture.Size, new(ZonesOf, views.Any(v => !new ShownLines(Plan, Layout, v).Slants.All.IsEmpty))).Groups);
+        groups.AddRange(Furniture.Of(Plan, Request, Furniture.Size, Plan.Style.HasSwitchTable ? ZonesOf : null, ShownJoints.Of(Plan, Layout, views)).Groups);
         for (int i = 0; i < views.Length; i++)
         {
             groups.Add(Furniture.Head(Plan, views[i], rooms.Room(i), Request.Words));

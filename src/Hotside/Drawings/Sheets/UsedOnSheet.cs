@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Hotside.Drawings.Marks;
+using Hotside.Drawings.Pictures;
 using Hotside.Drawings.Plans;
 using Hotside.Studies;
 using Hotside.Symbols;
@@ -10,14 +11,19 @@ namespace Hotside.Drawings.Sheets;
 /// <summary>The legend's entries: all that the shown views use, and nothing else.</summary>
 internal static class UsedOnSheet
 {
-    // Four lines never meet in one place: a joint of so many is a bar.
-    private const int ForBar = 4;
-
-    public static ImmutableArray<LegendEntry> Entries(DrawingPlan plan, IReadOnlyCollection<SeenIn> views, Vocabulary words, bool hasSlants, bool hasList = true)
+    /// <summary>The entries in their order.</summary>
+    /// <param name="plan">What is drawn.</param>
+    /// <param name="views">Which views.</param>
+    /// <param name="words">Whose words.</param>
+    /// <param name="hasList">Whether the sheet has a list of changes.</param>
+    /// <param name="joints">What is seen of joints; <see langword="null"/> while nothing has its place.</param>
+    public static ImmutableArray<LegendEntry> Entries(DrawingPlan plan, IReadOnlyCollection<SeenIn> views, Vocabulary words, bool hasList = true, ShownJoints? joints = null)
     {
+        joints ??= ShownJoints.Possible(plan, views);
         var lines = views.SelectMany(v => plan.Lines.Select(l => l.In(v))).OfType<LineView>().ToArray();
         var parts = views.SelectMany(v => plan.Parts.Select(p => p.In(v))).OfType<PartView>().ToArray();
-        var states = lines.Select(l => l.State).Concat(parts.Select(p => StateOf(p.Look))).ToHashSet();
+        // A fitted part has an outline of its own; else what is done to parts and to lines looks alike.
+        var states = lines.Select(l => l.State).Concat(parts.Where(p => p.Look is PartStyle.Kept or PartStyle.TakenOut).Select(p => StateOf(p.Look))).ToHashSet();
         var entries = ImmutableArray.CreateBuilder<LegendEntry>();
         foreach (var (state, text) in new[]
         {
@@ -26,13 +32,17 @@ internal static class UsedOnSheet
             (LineStyle.Renewed, "renew between the same ends"), (LineStyle.Kept, "leave as is"),
         })
             if (states.Contains(state)) entries.Add(LegendEntry.Of(state, text));
-        if (parts.Any(p => p.Look == PartStyle.ToBeReplaced && !p.Symbol.Shapes.IsEmpty)) entries.Add(LegendEntry.OfReplaced("part to be replaced"));
+        if (parts.Any(p => p.Look == PartStyle.New && !p.Symbol.Shapes.IsEmpty)) entries.Add(LegendEntry.OfPart(PartStyle.New, SheetText.NewPartMeaning(plan.Alteration)));
+        if (parts.Any(p => p.Look == PartStyle.Moved && !p.Symbol.Shapes.IsEmpty)) entries.Add(LegendEntry.OfPart(PartStyle.Moved, SheetText.MovedPartMeaning(plan.Alteration)));
+        if (parts.Any(p => p.Look == PartStyle.ToBeReplaced && !p.Symbol.Shapes.IsEmpty)) entries.Add(LegendEntry.OfPart(PartStyle.ToBeReplaced, "part to be replaced"));
         if (plan.Parts.Any(p => p.Role == PlannedRole.Symbol && views.Any(v => p.In(v) is { } shown && PlannedRoles.IsMetal(shown.Part)))) entries.Add(LegendEntry.OfMetal("metal on which cases stand"));
         if (parts.Any(p => p.Part.Kind.TakesAnyTerminal)) entries.Add(LegendEntry.OfFlag("goes on elsewhere"));
         if (plan.Parts.Any(p => p.Box.StartsWith("flag ", StringComparison.Ordinal))) entries.Add(LegendEntry.Flagged("2.C4", "goes on: sheet 2, zone C4", plan.Lettering));
         if (plan.Parts.Any(p => p.Role == PlannedRole.Stud && views.Any(v => p.In(v) is not null))) entries.Add(LegendEntry.OfStud("stud"));
-        if (plan.Parts.Any(p => p.Role is PlannedRole.Splice or PlannedRole.Stud && views.Any(v => p.In(v) is not null && WiresOn(plan, p.Box, v) >= ForBar))) entries.Add(LegendEntry.OfBar("one joint"));
-        if (hasSlants) entries.Add(LegendEntry.OfSlant("goes on the way it slants"));
+        if (joints.HaveBar) entries.Add(LegendEntry.OfBar("one joint"));
+        if (joints.HaveSlant) entries.Add(LegendEntry.OfSlant("goes on the way it slants"));
+        if (joints.HaveOld) entries.Add(LegendEntry.OfOldJoint("wires met here before"));
+        if (views.Any(v => plan.Parts.Any(p => p.Role == PlannedRole.Symbol && p.In(v) is { } shown && FreeTerminals.Of(shown.Symbol, shown.Part, FreeTerminals.CircuitsOf(plan, v)).Any()))) entries.Add(LegendEntry.OfFreeTerminal("terminal without a wire"));
         // Where some signs have names, one without has its own meaning.
         if (lines.Where(l => l.NamesSign).Select(l => l.Label).MinBy(l => l.Length) is { } name)
         {
@@ -56,9 +66,6 @@ internal static class UsedOnSheet
         return entries.ToImmutable();
     }
 
-    private static int WiresOn(DrawingPlan plan, string joint, SeenIn view) =>
-        plan.Input.Wires.Zip(plan.Lines).Count(w => w.Second.In(view) is not null && (w.First.From.Box == joint || w.First.To.Box == joint));
-
     private static IEnumerable<SwitchedSide> SidesIn(DrawingPlan plan, SeenIn view) => view switch
     {
         SeenIn.Before => SidesOf(plan, plan.Study.Before, _ => true),
@@ -78,8 +85,6 @@ internal static class UsedOnSheet
     private static LineStyle StateOf(PartStyle look) => look switch
     {
         PartStyle.TakenOut => LineStyle.TakenOut,
-        PartStyle.New or PartStyle.ToBeReplaced => LineStyle.New,
-        PartStyle.Moved => LineStyle.Moved,
         _ => LineStyle.Kept,
     };
 }

@@ -29,8 +29,8 @@ internal static class RelayStep
                 else if (work.Scope.IsWhole) KeepRated(work, part, contact, fed);
             }
         }
-        foreach (var load in work.Now.Study.Loads.Where(l => l.Side == SwitchedSide.GroundSwitched && !l.Element.IsInternal && l.SwitchedBy.Any(s => s != l.Part.Id) && work.Draft.Before.FindPart(l.Part.Id) is not null))
-            work.Comment(load.Part.Id, $"it stays ground-switched by {string.Join(", ", work.Draft.Before.Parts.Select(p => p.Id).Where(p => p != load.Part.Id && load.SwitchedBy.Contains(p)))}, which is sound while its case touches no metal; both its terminals are hot at rest");
+        foreach (var load in work.Now.Study.Loads.Where(l => l.Side == SwitchedSide.GroundSwitched && !l.Element.IsInternal && l.OwnSwitches.Any(s => s != l.Part.Id) && work.Draft.Before.FindPart(l.Part.Id) is not null))
+            work.Comment(load.Part.Id, $"it stays ground-switched by {string.Join(", ", work.Draft.Before.Parts.Select(p => p.Id).Where(p => p != load.Part.Id && load.OwnSwitches.Contains(p)))}, which is sound while its case touches no metal; both its terminals are hot at rest");
     }
 
     // What a rating bears it bears at other volts, too, as long as the power is the same; that is said, for relays are so often fitted by habit.

@@ -41,7 +41,7 @@ internal static class ProposalText
             Comment(text, "# ", $"Nothing to alter: {proposal.From} to {proposal.To}.");
             return;
         }
-        Comment(text, "# ", $"Proposed: {proposal.From} to {proposal.To}. Edit it by hand, then: hotside check. It is an aid: the workshop manual, local codes and licensed practice take precedence.");
+        Comment(text, "# ", $"Proposed: {proposal.From} to {proposal.To}. Edit it by hand, then check it. It is an aid: the workshop manual, local codes and licensed practice take precedence.");
         Comment(text, "# ", "Battery out before a wire is moved; the cable of the grounded post comes off first and goes on last. Lengths marked \"measure\" are guesses; sizes allow for half as much again.");
         if (!proposal.Questions.IsEmpty)
         {
@@ -50,7 +50,7 @@ internal static class ProposalText
         }
         if (proposal.Options.Any(o => o.IsUsed))
         {
-            text.Append("#\n# Choices (hotside convert … --option NAME=VALUE):\n");
+            text.Append("#\n# Choices, each with what else it may be:\n");
             foreach (var option in proposal.Options.Where(o => o.IsUsed))
             {
                 text.Append("#   " + option.Name + "=" + option.Value + "\n");
@@ -60,7 +60,7 @@ internal static class ProposalText
         Decisions(text, proposal);
         if (!proposal.Findings.IsEmpty)
         {
-            text.Append("#\n# What check finds of it:\n");
+            text.Append("#\n# What is found of it:\n");
             foreach (var finding in proposal.Findings) Comment(text, "#   ", $"{finding.Code} {finding.Severity.ToString().ToLowerInvariant()}: {finding.Message}");
         }
     }

@@ -12,18 +12,23 @@ internal static class JoinedForGood
     {
         Positions positions = new(circuit);
         ContactGraph graph = new(circuit, positions);
-        DisjointSets inLine = new(graph.Size);
-        foreach (var branch in graph.Branches)
-            if (branch.Role != BranchRole.Consumer && branch.When.IsAlways)
-                inLine.Join(branch.Source, branch.Target);
-        int[] feeds = [.. circuit.Sources.Where(s => s.Element.When is null).Select(s => graph.PointOf(s.Feed))];
-        bool IsHot(int point) => feeds.Any(f => inLine.AreOne(f, point));
-        bool IsReturn(int point) => inLine.AreOne(graph.Return, point);
+        Func<Branch, SwitchedSide> whole = SidesBy(graph, b => b.When.IsAlways), behindDisconnects = SidesBy(graph, b => b.When.IsAlways || b.Part.Kind.IsDisconnect);
         return new(circuit, [.. graph.Loads.Select(load =>
         {
-            bool hot = IsHot(load.Source) || IsHot(load.Target), ground = IsReturn(load.Source) || IsReturn(load.Target);
-            var side = LoadJudge.SideOf(hot, ground);
-            return new LoadStudy(load.Part, load.Element, side, new(side == SwitchedSide.Unswitched ? [new([])] : [])) { IsApproximate = true };
+            var (side, own) = (whole(load), behindDisconnects(load));
+            return new LoadStudy(load.Part, load.Element, own == SwitchedSide.Unswitched ? side : own, new(side == SwitchedSide.Unswitched ? [new([])] : [])) { SideWithDisconnects = side, IsApproximate = true };
         })], [SwitchingFindings.Approximate.Of(graph.Loads.Select(l => l.Part.Id).Distinct(), Names(graph))]);
+    }
+
+    // The sides of loads where what is joined is so for good.
+    private static Func<Branch, SwitchedSide> SidesBy(ContactGraph graph, Predicate<Branch> isJoined)
+    {
+        DisjointSets inLine = new(graph.Size);
+        foreach (var branch in graph.Branches.Where(b => b.Role != BranchRole.Consumer && isJoined(b)))
+            inLine.Join(branch.Source, branch.Target);
+        int[] feeds = [.. graph.Circuit.Sources.Where(s => s.Element.When is null).Select(s => graph.PointOf(s.Feed))];
+        bool IsHot(int point) => feeds.Any(f => inLine.AreOne(f, point));
+        bool IsReturn(int point) => inLine.AreOne(graph.Return, point);
+        return load => LoadJudge.SideOf(IsHot(load.Source) || IsHot(load.Target), IsReturn(load.Source) || IsReturn(load.Target));
     }
 }

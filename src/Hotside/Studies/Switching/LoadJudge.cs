@@ -35,9 +35,17 @@ internal sealed class LoadJudge
         return StringJudge.Judge(study, chains, index) ?? Dead(index);
     }
 
-    /// <summary>On which side a load is switched whose ways stand in some states.</summary>
-    public static SwitchedSide SideOf(Condition hotWay, Condition returnWay, Condition except) =>
-        SideOf((hotWay | except).IsAlways, (returnWay | except).IsAlways);
+    /// <summary>
+    /// On which side a load is switched whose ways stand in some states: with the battery disconnects on, for they count only where nothing else is in the way;
+    /// and with them like any other switch.
+    /// </summary>
+    public static (SwitchedSide Own, SwitchedSide Whole, bool IsDisconnected) SideOf(Condition hotWay, Condition returnWay, Condition except, Condition disconnectsOn)
+    {
+        SwitchedSide Outside(Condition none) => SideOf((hotWay | none).IsAlways, (returnWay | none).IsAlways);
+        SwitchedSide own = Outside(except | !disconnectsOn), whole = Outside(except);
+        return own == SwitchedSide.Unswitched ? (whole, whole, false) : (own, whole, true);
+    }
+
 
     /// <summary>The side by whether the way to the feed, and that to the return, always stands.</summary>
     public static SwitchedSide SideOf(bool hotStands, bool returnStands) =>
@@ -70,15 +78,17 @@ internal sealed class LoadJudge
         var feed = regime.Feeding.Loads[index];
         var settling = regime.Settling;
         var (hotWay, returnWay) = WaysOf(feed.Ways, regime, isMomentary: until is not null);
-        var side = SideOf(hotWay, returnWay, regime.Short);
+        var (side, whole, isDisconnected) = SideOf(hotWay, returnWay, regime.Short, study.Positions.DisconnectsOn);
         var routes = chains.RoutesOf(index, regime, fed);
         until ??= Interrupted.Until(study, regime, feed, fed);
         var held = holdings[regime].FirstOrDefault(h => h.Keeps(feed, fed));
         var shorted = hotWay & returnWay & !fed & !regime.Short;
         return new(feed.Load.Part, feed.Load.Element, side, study.Writer.Write(fed, regime.Short))
         {
+            SideWithDisconnects = whole,
             Chain = chains.ChainOf(index, regime, fed),
             SwitchedBy = Chains.SwitchesOf(routes),
+            DisconnectedBy = isDisconnected ? study.Positions.DisconnectsIn(fed) : [],
             Holds = held?.Hold,
             Until = until is { } end ? new(end.Relay.Variable.Part, end.Relay.Variable.Actuator.Name, end.Relay.Variable.Actuator.Positions[end.Position]) : null,
             ShortedBy = until is null && !shorted.IsNever ? chains.ShortsOf(feed.Load, regime, shorted) : [],

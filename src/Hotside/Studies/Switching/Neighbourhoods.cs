@@ -27,7 +27,8 @@ internal sealed class Neighbourhoods
             if (stands)
                 merged.Join(graph.Return, point);
         // A pole that stands at times only is a point of the way at other times, and yet may be where a way ends.
-        poleEdges = [.. poles.Where(p => !p.Stands).Select(p => (merged.Find(p.Point), merged.Find(graph.Return)))];
+        // A switch between a battery and the return lies on a ring through the battery alone, and all current passes it.
+        poleEdges = [.. poles.Where(p => !p.Stands).Select(p => (merged.Find(p.Point), merged.Find(graph.Return))), .. graph.Sources.Select(s => (merged.Find(s.Plus), merged.Find(s.Minus)))];
         blocks = BlocksOf(graph.Branches);
         foreach (var branch in graph.Branches)
             if (branch.Role == BranchRole.Consumer && blocks[branch.Number] >= 0)

@@ -11,6 +11,7 @@ internal sealed class Positions
     private readonly Circuit circuit;
     private readonly Dictionary<Variable, int> numbers = [];
     private readonly int candour;
+    private Condition? disconnectsOn;
 
     public Positions(Circuit circuit, CancellationToken cancel = default)
     {
@@ -38,6 +39,24 @@ internal sealed class Positions
 
     /// <summary>The last variable: 0 takes interrupters as closed, 1 takes them as they stand.</summary>
     public int Candour => candour;
+
+    /// <summary>
+    /// The choices of positions in which every battery disconnect is on: each in a position in which one of its contacts closes. The side of a load is told of these,
+    /// where another switch is in its way.
+    /// </summary>
+    public Condition DisconnectsOn => disconnectsOn ??= circuit.Parts.Where(p => p.Kind.IsDisconnect).SelectMany(p => p.Kind.Actuators.Where(a => a.Drive != ActuatorDrive.Driven).Select(a => (Part: p, Actuator: a)))
+        .Aggregate(Space.AlwaysHolds, (on, d) => NumberOf(circuit.VariableOf(d.Part, d.Actuator.Name)) is { } number && Closing(d.Part, d.Actuator) is { Length: > 0 } closing ? on & Space.Where(number, closing) : on);
+
+    /// <summary>The battery disconnects on which some states depend; ids.</summary>
+    public ImmutableArray<string> DisconnectsIn(Condition states)
+    {
+        var among = Space.SupportOf(states).Where(n => n < Free.Length).Select(n => Free[n].Part).ToHashSet();
+        return [.. circuit.Parts.Where(p => p.Kind.IsDisconnect && among.Contains(p.Id)).Select(p => p.Id)];
+    }
+
+    private static int[] Closing(Part part, Actuator actuator) =>
+        [.. part.Kind.Elements.Where(e => e.Type == ElementType.Contact).SelectMany(e => e.When?.Tests ?? []).Where(t => t.Actuator == actuator.Name)
+            .SelectMany(t => t.Positions).Select(p => actuator.Positions.IndexOf(p)).Where(p => p >= 0).Distinct()];
 
     /// <summary>The variable of a number; the interrupters' own has none.</summary>
     public Variable VariableAt(int number) => number < Free.Length ? Free[number] : Driven[number - Free.Length];

@@ -35,13 +35,16 @@ internal static class StringJudge
             routes.Add(route);
             strings[key].Routes.Add(route);
         }
+        var switches = Chains.SwitchesOf(routes);
+        var disconnects = study.Positions.DisconnectsIn(fed);
         var until = isMomentary ? settling.EndedBy(along, fed) : null;
         return new(feed.Load.Part, feed.Load.Element, SwitchedSide.InSeries, study.Writer.Write(fed, regime.Short))
         {
             InSeriesWith = Names(others, feed.Load),
             Strings = [.. strings.OrderBy(s => s.Key, StringComparer.Ordinal).Select(s => StringOf(study, feed.Load, s.Value.With, s.Value.When, s.Value.Routes))],
             StringSide = study.StringSideOf(feed.Load, regime, isMomentary),
-            SwitchedBy = Chains.SwitchesOf(routes),
+            SwitchedBy = switches,
+            DisconnectedBy = switches.All(disconnects.Contains) ? [] : disconnects,
             Chain = [.. Chains.RelaysOf(routes)],
             Until = until is { } end ? new(end.Relay.Variable.Part, end.Relay.Variable.Actuator.Name, end.Relay.Variable.Actuator.Positions[end.Position]) : null,
             IsApproximate = regime.Feeding.IsGivenUp(feed.Load) || regime.Feeding.IsStringGivenUp(feed.Load) || study.IsDoubtful(along),

@@ -81,7 +81,7 @@ internal sealed class SwitchingStudy
                 ways.Add(new(supply, hot.Onward[end] & ground.Onward[load.Other(end)] & !regime.Feeding.Short, hot.Reached[end], ground.Reached[load.Other(end)]));
         }
         var (hotWay, returnWay) = LoadJudge.WaysOf(ways, regime, isMomentary);
-        return LoadJudge.SideOf(hotWay, returnWay, regime.Short);
+        return LoadJudge.SideOf(hotWay, returnWay, regime.Short, Positions.DisconnectsOn).Own;
     }
 
     /// <summary>Whether something depends on a relay of which samples alone tell whether it pulls in.</summary>

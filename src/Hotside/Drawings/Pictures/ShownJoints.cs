@@ -1,0 +1,31 @@
+using Hotside.Drawings.Plans;
+using Hotside.Layouts;
+using Hotside.Symbols;
+
+namespace Hotside.Drawings.Pictures;
+
+/// <summary>What of joints the pictures of a sheet show that a legend must explain; known when all has its place.</summary>
+/// <param name="HaveBar">Whether one is drawn as a bar.</param>
+/// <param name="HaveOld">Whether wires met somewhere that meet there no longer, in an overlay.</param>
+/// <param name="HaveSlant">Whether some lines slant where they part.</param>
+internal sealed record ShownJoints(bool HaveBar, bool HaveOld, bool HaveSlant)
+{
+    // Four lines never meet in one place; three may or may not.
+    private const int ForBar = 3;
+
+    /// <summary>What is shown of a layout.</summary>
+    public static ShownJoints Of(DrawingPlan plan, Layout layout, IReadOnlyCollection<SeenIn> views)
+    {
+        ShownLines[] shown = [.. views.Select(v => new ShownLines(plan, layout, v))];
+        return new(
+            shown.Any(s => plan.Parts.Any(p => !s.BarsOf(p).IsEmpty)),
+            views.Contains(SeenIn.Both) && new OverlayLines(plan, layout) is var lines && layout.Dots.Any(d => (d.Seen & SeenIn.Both) != 0 && lines.IsJoint(d) && lines.WasJoint(d)),
+            shown.Any(s => !s.Slants.All.IsEmpty));
+    }
+
+    /// <summary>What may be shown, for room to be kept.</summary>
+    public static ShownJoints Possible(DrawingPlan plan, IReadOnlyCollection<SeenIn> views) => new(
+        views.Any(v => plan.Parts.Any(p => ShownLines.IsJoint(p) && p.In(v) is not null && plan.Input.Wires.Zip(plan.Lines).Count(w => w.Second.In(v) is not null && ShownLines.EndsAt(w.First, p)) >= ForBar)),
+        views.Contains(SeenIn.Both) && plan.Lines.Any(l => l is { After: null, Overlay: not null }),
+        plan.Input.Wires.SelectMany(w => new[] { w.From, w.To }).Where(e => e.Kind == EndKind.Pin).CountBy(e => e).Any(e => e.Value > 1));
+}
