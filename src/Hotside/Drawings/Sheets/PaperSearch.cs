@@ -19,11 +19,12 @@ internal sealed class PaperSearch
     // Of one of several sheets less is expected, since what it does not hold goes onto another.
     private const double MostSavedInSet = 0.2, MostSavedByHolesInSet = 0.3;
 
-    // So many times as wide as a paper parts in rows below each other never fit on it: a whole van beside itself on A0 takes 0.94.
-    private const double FarTooWide = 1.5;
 
     // A title block with the margins of its frame; without these the headline of each view.
     private const double LeastWidth = 860, LeastHeight = 240, LeastForHeadline = 330;
+
+    /// <summary>Parts in rows that are so many times as wide as a paper never fit on it: a van's two views on A0 are 0.94 times as wide.</summary>
+    public const double FarTooWide = 1.5;
 
     // Channels need three modules for a triangle beside a run.
     private static readonly LayoutOptions[] Spacings = [new(), new(Channel: 5), new(Channel: 4), new(Channel: 3)];

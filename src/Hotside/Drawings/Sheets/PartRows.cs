@@ -1,5 +1,4 @@
 using Hotside.Drawings.Plans;
-using Hotside.Layouts;
 using Hotside.Symbols;
 
 namespace Hotside.Drawings.Sheets;
