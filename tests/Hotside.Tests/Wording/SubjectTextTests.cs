@@ -1,5 +1,3 @@
-using Hotside.Circuits;
-using Hotside.Tests.Support;
 using Hotside.Wording;
 
 namespace Hotside.Tests.Wording;
