@@ -10,6 +10,9 @@ internal static class BoxPlanner
     /// <summary>Ends the name of the box in which a replacement of another size stands.</summary>
     public const string Replacement = " (new)";
 
+    /// <summary>The name of the planned part that a box of the layout belongs to.</summary>
+    public static string OwnerOf(string box) => box.EndsWith(Replacement, StringComparison.Ordinal) ? box[..^Replacement.Length] : box;
+
     public static IEnumerable<LayoutBox> Boxes(IReadOnlyList<PlannedPart> parts) => parts.SelectMany(Boxes);
 
     /// <summary>Whether both views can share one box.</summary>

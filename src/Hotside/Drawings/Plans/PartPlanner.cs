@@ -103,7 +103,9 @@ internal sealed class PartPlanner(Alteration alteration, Study study, Lettering 
         string text = $"{terminal} · {words.Title(part)}";
         bool feeds = study.Before.Loads.Concat(study.After.Loads).Any(l => l.FedFrom.Contains(End.At(part.Id, terminal)));
         var symbol = FlagSymbol.Of(text, text, isPinAbove: !feeds, isOut: !feeds, lettering);
-        return new(part, symbol, Piece.Empty, Piece.Empty, Look.Kept, false);
+        // What is to be done there is found by its number alone.
+        var number = NumberOf(part.Id) is { } told ? Triangle.Of(told, lettering) : Piece.Empty;
+        return new(part, symbol, number, number, Look.Kept, false);
     }
 
     /// <summary>A part that is in both circuits as the overlay shows it: as it will be, with what it was in words.</summary>

@@ -31,9 +31,6 @@ internal sealed record Block(ImmutableArray<string> Parts, ImmutableArray<string
     public static bool IsShared(PlannedPart part) => part.Role is PlannedRole.Rail or PlannedRole.FeedRail or PlannedRole.ReturnRail
         || (part.Role == PlannedRole.Symbol && part.PartId.Length > 0 && PlannedRoles.IsMetal((part.After ?? part.Before)!.Part));
 
-    /// <summary>The name of the planned part that a box of the layout belongs to.</summary>
-    public static string OwnerOf(string box) => box.EndsWith(BoxPlanner.Replacement, StringComparison.Ordinal) ? box[..^BoxPlanner.Replacement.Length] : box;
-
     /// <summary>The blocks into which a circuit falls apart where it is cut at its rails and its metal, in the order of the file.</summary>
     public static ImmutableArray<Block> Of(DrawingPlan plan)
     {
@@ -114,8 +111,8 @@ internal sealed record Block(ImmutableArray<string> Parts, ImmutableArray<string
     {
         var here = parts.ToHashSet(StringComparer.Ordinal);
         var lines = Lines.Where(l => map.EndsOf(l) is { Length: > 0 } ends && ends.All(here.Contains));
-        var cut = Lines.Where(l => map.EndsOf(l) is [var a, var b] && here.Contains(a) != here.Contains(b)).Select(l => new CutLine(l, here.Contains(OwnerOf(map.WireOf(l).From.Box))));
-        var old = Cuts.Where(c => here.Contains(OwnerOf(c.KeepsFrom ? map.WireOf(c.Line).From.Box : map.WireOf(c.Line).To.Box)));
+        var cut = Lines.Where(l => map.EndsOf(l) is [var a, var b] && here.Contains(a) != here.Contains(b)).Select(l => new CutLine(l, here.Contains(BoxPlanner.OwnerOf(map.WireOf(l).From.Box))));
+        var old = Cuts.Where(c => here.Contains(BoxPlanner.OwnerOf(c.KeepsFrom ? map.WireOf(c.Line).From.Box : map.WireOf(c.Line).To.Box)));
         return new([.. parts], [.. lines], [.. old, .. cut]);
     }
 
@@ -139,9 +136,9 @@ internal sealed record Block(ImmutableArray<string> Parts, ImmutableArray<string
 
         public LayoutWire WireOf(string line) => wires[line];
 
-        public string[] EndsOf(string line) => [.. new[] { wires[line].From, wires[line].To }.Where(e => e.Kind == EndKind.Pin).Select(e => OwnerOf(e.Box)).Where(parts.ContainsKey).Distinct()];
+        public string[] EndsOf(string line) => [.. new[] { wires[line].From, wires[line].To }.Where(e => e.Kind == EndKind.Pin).Select(e => BoxPlanner.OwnerOf(e.Box)).Where(parts.ContainsKey).Distinct()];
 
-        public HashSet<string> RailsOf(string line) => [.. new[] { wires[line].From, wires[line].To }.Where(e => e.Kind == EndKind.Pin).Select(e => OwnerOf(e.Box)).Where(b => !parts.ContainsKey(b))];
+        public HashSet<string> RailsOf(string line) => [.. new[] { wires[line].From, wires[line].To }.Where(e => e.Kind == EndKind.Pin).Select(e => BoxPlanner.OwnerOf(e.Box)).Where(b => !parts.ContainsKey(b))];
 
         // What stands on the chassis has signs, and no flag.
         public IEnumerable<string> SharedOf(string line) => RailsOf(line).Concat(new[] { wires[line].From, wires[line].To }.Any(e => e.Kind == EndKind.Feed) ? [""] : []);

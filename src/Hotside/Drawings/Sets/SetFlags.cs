@@ -63,7 +63,7 @@ internal sealed class SetFlags(DrawingPlan plan, IReadOnlyList<Block> sheets, IR
     // The terminals of what is replaced may have other names. One that is not drawn is not named: the flag there shows on which side of the part the line lies.
     private string? NameOf(string line, LayoutEnd far, Circuit circuit)
     {
-        var farPart = parts.GetValueOrDefault(Block.OwnerOf(far.Box));
+        var farPart = parts.GetValueOrDefault(BoxPlanner.OwnerOf(far.Box));
         if (plan.Lines.First(l => l.Line == line) is not { Conductor: { } id } planned) return farPart?.PartId ?? "";
         bool isBefore = circuit == plan.Alteration.Before;
         if ((isBefore ? planned.Before : planned.After) is null) return null;

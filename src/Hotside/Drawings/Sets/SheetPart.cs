@@ -36,7 +36,7 @@ internal sealed record SheetPart(Block Block, ImmutableArray<SheetFlag> Flags)
             lines.Add(new(flag.Box, null, (flag.Seen & SeenIn.Before) != 0 ? view : null, (flag.Seen & SeenIn.After) != 0 ? view : null) { Overlay = whole.Input.IsOverlaid ? view : null });
             wires.Add(new(flag.Box, flag.Box, flag.End!.Value, flag.Pin, flag.Seen) { Short = true });
         }
-        var needed = wires.SelectMany(w => new[] { w.From, w.To }).Where(e => e.Kind == EndKind.Pin).Select(e => Block.OwnerOf(e.Box)).Concat(Block.Parts).ToHashSet(StringComparer.Ordinal);
+        var needed = wires.SelectMany(w => new[] { w.From, w.To }).Where(e => e.Kind == EndKind.Pin).Select(e => BoxPlanner.OwnerOf(e.Box)).Concat(Block.Parts).ToHashSet(StringComparer.Ordinal);
         var kinds = wires.SelectMany(w => new[] { w.From.Kind, w.To.Kind }).ToHashSet();
         PlannedPart[] flags = [.. Flags.Select(f => f.Planned(whole, view => f.Lines(view, [])))];
         var seenHere = whole.Parts.ToDictionary(p => p.Box, SeenHere, StringComparer.Ordinal);
@@ -44,7 +44,7 @@ internal sealed record SheetPart(Block Block, ImmutableArray<SheetFlag> Flags)
         {
             Parts = [.. whole.Parts.Select(Shown).Where(p => needed.Contains(p.Box) || (p.Role == PlannedRole.FeedRail && kinds.Contains(EndKind.Feed)) || (p.Role == PlannedRole.ReturnRail && kinds.Contains(EndKind.Chassis))), .. flags],
             Lines = lines.ToImmutable(),
-            Input = whole.Input with { Boxes = [.. whole.Input.Boxes.Where(b => needed.Contains(Block.OwnerOf(b.Id))).Select(b => b with { Seen = b.Seen & seenHere.GetValueOrDefault(Block.OwnerOf(b.Id), SeenIn.Both) }), .. Flags.Zip(flags, (f, p) => f.BoxOf(p))], Wires = wires.ToImmutable() },
+            Input = whole.Input with { Boxes = [.. whole.Input.Boxes.Where(b => needed.Contains(BoxPlanner.OwnerOf(b.Id))).Select(b => b with { Seen = b.Seen & seenHere.GetValueOrDefault(BoxPlanner.OwnerOf(b.Id), SeenIn.Both) }), .. Flags.Zip(flags, (f, p) => f.BoxOf(p))], Wires = wires.ToImmutable() },
             FeedRail = kinds.Contains(EndKind.Feed) ? whole.FeedRail : null,
         };
 
@@ -54,7 +54,7 @@ internal sealed record SheetPart(Block Block, ImmutableArray<SheetFlag> Flags)
         PlannedPart Shown(PlannedPart part) => seenHere[part.Box] is var seen && seen == SeenIn.Both ? part : part with { Before = (seen & SeenIn.Before) == 0 ? null : part.Before, After = (seen & SeenIn.After) == 0 ? null : part.After };
     }
 
-    private static bool IsOn(LayoutWire wire, string part) => Block.OwnerOf(wire.From.Box) == part || Block.OwnerOf(wire.To.Box) == part;
+    private static bool IsOn(LayoutWire wire, string part) => BoxPlanner.OwnerOf(wire.From.Box) == part || BoxPlanner.OwnerOf(wire.To.Box) == part;
 
     /// <summary>The same plan, its flags saying where they go on.</summary>
     public DrawingPlan Named(DrawingPlan plan, Func<SheetFlag, SeenIn, IEnumerable<string>> zones) => plan with

@@ -15,6 +15,9 @@ internal sealed class SheetSet
 {
     private const int MostTries = 4, MostHalvings = 12, UsualSheets = 6;
 
+    // Nothing needs to be laid out to see that much too much is too much: of all sheets of the gallery's jobs the fullest has 0.66.
+    private const double Fullest = 0.72;
+
     private const string AnyZone = "88.M88";
 
     private readonly DrawingPlan plan;
@@ -31,7 +34,7 @@ internal sealed class SheetSet
         (this.plan, this.paper, this.cancel) = (plan, paper, cancel);
         widestZone = $"{new string('8', digits)}.{SheetFrame.WidestZone(paper)}";
         this.request = request with { IsInSet = true };
-        widths = plan.Input.Boxes.Where(b => !b.IsPoint).GroupBy(b => Block.OwnerOf(b.Id)).ToDictionary(g => g.Key, g => g.Max(b => b.Width + (int)b.TextWidth), StringComparer.Ordinal);
+        widths = PartRows.WidthsOf(plan);
         var flow = FlowOfLines.Of(plan);
         falls = plan.Lines.Zip(Layout.FallsOf(plan.Input)).ToDictionary(p => p.First.Line, p => flow.TryGetValue(p.First.Line, out bool known) ? known : p.Second, StringComparer.Ordinal);
     }
@@ -73,10 +76,9 @@ internal sealed class SheetSet
     }
 
     // Every rail is thought to go on.
-    private bool Holds(Block block, int zones) => WidthOf(block) * request.Views.Length <= Math.Max(paper.Width, paper.Height) / Symbol.Module && On(new(block, new SetFlags(plan, [block, Rails], falls, zones, widestZone).All()[0])) is not null;
+    private bool Holds(Block block, int zones) => PartRows.ShareOf(WidthOf(block), request.Views.Length, paper) <= Fullest && On(new(block, new SetFlags(plan, [block, Rails], falls, zones, widestZone).All()[0])) is not null;
 
-    // Side by side its parts take about so many modules in each view, and hardly less: nothing needs to be laid out to see that much too much is too much.
-    private int WidthOf(Block block) => block.Parts.Sum(p => widths.GetValueOrDefault(p)) / 4;
+    private int WidthOf(Block block) => PartRows.Of(widths, block.Parts);
 
     private Block Rails => field ??= new([], [.. plan.Lines.Select(l => l.Line)], []);
 
@@ -93,21 +95,22 @@ internal sealed class SheetSet
 
     private ImmutableArray<Scene> Drawn(SheetPart[] parts, Sheet[] sheets)
     {
+        var subjects = SheetSubject.Of([.. parts.Select(p => p.Block)], plan, request);
+        var contents = Contents(parts, subjects);
         // Text stands on the smallest paper that holds it on one sheet; how many there are does not depend on the zones that they name.
         SheetSize[] papers = request.TextPaper is { } asked ? [asked] : [.. SheetSize.Series.Where(s => s.Width < paper.Width && s.Height < paper.Height), paper];
-        var textPaper = papers.FirstOrDefault(p => TextSheets.Of(plan, request, p, Contents(parts, 1), _ => AnyZone).Length <= 1, papers[^1]);
-        int before = TextSheets.Of(plan, request, textPaper, Contents(parts, 1), _ => AnyZone).Length, all = before + sheets.Length;
-        var text = TextSheets.Of(plan, request, textPaper, Contents(parts, before), load => string.Join(" ", Where(load, sheets, before)));
+        var textPaper = papers.FirstOrDefault(p => TextSheets.Of(plan, request, p, contents(1), _ => AnyZone).Length <= 1, papers[^1]);
+        int before = TextSheets.Of(plan, request, textPaper, contents(1), _ => AnyZone).Length, all = before + sheets.Length;
+        var text = TextSheets.Of(plan, request, textPaper, contents(before), load => string.Join(" ", Where(load, sheets, before)));
         var drawn = sheets.Select((s, i) => s with { Plan = parts[i].Named(s.Plan, (flag, view) => Zones(flag, view, sheets, before)) });
-        return [.. text.Select((t, i) => t.Draw(request.SheetText(i, all))), .. drawn.Select((s, i) => s.Numbered(request.SheetText(before + i, all)).Draw())];
+        return [.. text.Select((t, i) => t.Draw(request.SheetText(i, all))), .. drawn.Select((s, i) => s.Numbered(request.SheetText(before + i, all), subjects[i]).Draw())];
     }
 
-    // Sources and loads, in the order of the file: what a reader looks for.
-    private ImmutableArray<(string Sheet, string What)> Contents(SheetPart[] parts, int before)
+    // The words of each sheet's title block, then what it is about by its references, in the order of the file.
+    private Func<int, ImmutableArray<(string Sheet, string What)>> Contents(SheetPart[] parts, ImmutableArray<string> subjects)
     {
-        var meant = plan.Study.Before.Loads.Concat(plan.Study.After.Loads).Where(l => !l.Element.IsInternal).Select(l => l.Part.Id).ToHashSet(StringComparer.Ordinal);
-        return [.. parts.Select((sheet, i) => (Numbers.Whole(request.NumberOf(before + i)), string.Join("; ", plan.Parts.Where(p => p.PartId.Length > 0 && sheet.Block.Parts.Contains(p.Box)).Select(p => (p.After ?? p.Before)!.Part)
-            .Where(p => meant.Contains(p.Id) || p.Kind.Letter == "G").Select(p => $"{p.Id} {request.Words.Title(p)}"))))];
+        string[] meant = [.. parts.Select(p => string.Join(", ", SheetSubject.Meant(p.Block, plan).Select(m => m.Id)))];
+        return before => [.. subjects.Select((subject, i) => (Numbers.Whole(request.NumberOf(before + i)), meant[i].Length == 0 ? subject : $"{subject}: {meant[i]}"))];
     }
 
     private IEnumerable<string> Zones(SheetFlag flag, SeenIn view, Sheet[] sheets, int before) =>

@@ -6,8 +6,8 @@ using Hotside.Wording;
 
 namespace Hotside.Drawings.Sets;
 
-/// <summary>A sheet of text: pieces below each other.</summary>
-internal sealed record TextSheet(DrawingPlan Plan, SheetRequest Request, SheetSize Size, ImmutableArray<(string Id, Piece Piece, double Y)> Pieces)
+/// <summary>A sheet of text: pieces below each other, and what explains their signs.</summary>
+internal sealed record TextSheet(DrawingPlan Plan, SheetRequest Request, SheetSize Size, ImmutableArray<(string Id, Piece Piece, double Y)> Pieces, ImmutableArray<LegendEntry> Legend)
 {
     /// <summary>The picture.</summary>
     /// <param name="number">Its number in the set.</param>
@@ -15,10 +15,12 @@ internal sealed record TextSheet(DrawingPlan Plan, SheetRequest Request, SheetSi
     {
         var frame = new SheetFrame(Size);
         var inside = frame.Inside;
+        var (legend, top) = Furniture.LegendOf(Legend, frame, frame.Frame.Bottom - TitleBlock.Height, Plan.Lettering);
         string title = TitleRow.Value(Request.TitleBlock, "title");
         return new(Size.Width, Size.Height, $"{title}, {number}", SheetText.Description(Plan.Alteration, Plan.Study, Request.Words),
         [
-            .. Furniture.Frame(frame, Plan.Lettering, Request with { TitleBlock = new Dictionary<string, string>(Request.TitleBlock) { ["sheet"] = number } }),
+            .. Furniture.Frame(frame, Plan.Lettering, Request.Of(number, null)),
+            .. Legend.IsEmpty ? [] : new[] { new SceneGroup(Layer.Notes, legend.At(inside.Left, top)) { Id = "legend", Classes = ["legend"] } },
             new(Layer.Notes, Headline.Of("Overview", SheetText.Supply(Plan.Alteration, Request.Words), inside.Width, Plan.Lettering).At(inside.Left, inside.Top + 2)) { Classes = ["headline"] },
             .. Pieces.Select(p => new SceneGroup(Layer.Notes, p.Piece.At(inside.Left, p.Y)) { Id = p.Id, Classes = [p.Id.Split(' ')[0]] }),
         ]);
@@ -28,21 +30,31 @@ internal sealed record TextSheet(DrawingPlan Plan, SheetRequest Request, SheetSi
 /// <summary>Cautions, the list of changes and the table of loads, on as many sheets as they need.</summary>
 internal sealed class TextSheets
 {
-    private const double Gap = 14, MostGap = 44;
+    private const double Gap = 14, MostGap = 64;
+    private const string Changes = "changes", Loads = "loads";
 
     private readonly DrawingPlan plan;
     private readonly SheetRequest request;
     private readonly SheetSize size;
     private readonly Box room;
+    private readonly ImmutableArray<ListLine> lines;
+    private readonly ImmutableArray<SwitchRow> rows;
+    private readonly string? zone;
     private readonly List<TextSheet> sheets = [];
     private readonly List<(string Id, Piece Piece, double Y)> pieces = [];
+    private Range listed, told;
     private double y;
 
-    private TextSheets(DrawingPlan plan, SheetRequest request, SheetSize size)
+    private TextSheets(DrawingPlan plan, SheetRequest request, SheetSize size, Func<string, string> where)
     {
         (this.plan, this.request, this.size) = (plan, request, size);
+        lines = Furniture.Lines(plan, request.Words);
+        rows = SwitchRow.Of(plan.Study, request.Words);
+        zone = rows.SelectMany(r => where(r.Load).Split(' ')).FirstOrDefault(z => z.Length > 0);
         var frame = new SheetFrame(size);
-        room = frame.Inside with { Top = frame.Inside.Top + Furniture.HeadlineRoom(plan.Lettering), Bottom = frame.Frame.Bottom - TitleBlock.Height - Gap };
+        // No sheet has more signs than all together.
+        double top = frame.Frame.Bottom - TitleBlock.Height, legend = Furniture.LegendOf(UsedOnSheet.InText(lines, rows, zone, plan, request.Words), frame, top, plan.Lettering).Top;
+        room = frame.Inside with { Top = frame.Inside.Top + Furniture.HeadlineRoom(plan.Lettering), Bottom = Math.Min(top, legend) - Gap };
         y = room.Top;
     }
 
@@ -54,14 +66,12 @@ internal sealed class TextSheets
     /// <param name="where">On which sheet and in which zone a load is.</param>
     public static ImmutableArray<TextSheet> Of(DrawingPlan plan, SheetRequest request, SheetSize size, ImmutableArray<(string Sheet, string What)> contents, Func<string, string> where)
     {
-        var sheets = new TextSheets(plan, request, size);
-        double width = sheets.room.Width;
+        var sheets = new TextSheets(plan, request, size, where);
+        var (lines, rows, width) = (sheets.lines, sheets.rows, sheets.room.Width);
         sheets.Add("cautions", 1, (_, _) => Furniture.Warnings(plan, width, request.Words));
-        var lines = Furniture.Lines(plan, request.Words);
-        sheets.Add("changes", lines.Length, (from, count) => ChangeList.Of(SheetText.ListHead(plan.Alteration), [.. lines.Skip(from).Take(count)], width, plan.Lettering));
+        sheets.Add(Changes, lines.Length, (from, count) => ChangeList.Of(SheetText.ListHead(plan.Alteration), [.. lines.Skip(from).Take(count)], width, plan.Lettering));
         sheets.Add("sheets", contents.Length, (from, count) => ChangeList.Of("What stands on which sheet", [.. contents.Skip(from).Take(count).Select(c => new ListLine(new(c.Sheet, ColourRole.Ink), null, c.What))], width, plan.Lettering));
-        var rows = SwitchRow.Of(plan.Study, request.Words);
-        sheets.Add("loads", rows.Length, (from, count) => SwitchTable.Of([.. rows.Skip(from).Take(count)], where, width, plan.Lettering, request.Words, "sheet"));
+        sheets.Add(Loads, rows.Length, (from, count) => SwitchTable.Of([.. rows.Skip(from).Take(count)], where, width, plan.Lettering, request.Words, "sheet"));
         sheets.Close();
         return [.. sheets.sheets];
     }
@@ -82,6 +92,8 @@ internal sealed class TextSheets
             fits = Math.Max(1, fits);
             var piece = of(from, fits);
             if (piece.Height > 0) pieces.Add((from == 0 ? id : $"{id} {from + 1}", piece, y));
+            if (id == Changes) listed = from..(from + fits);
+            if (id == Loads) told = from..(from + fits);
             y += piece.Height + Gap;
             from += fits;
         }
@@ -91,8 +103,15 @@ internal sealed class TextSheets
     {
         // What is left of the height is shared out between the pieces.
         double more = pieces.Count < 2 ? 0 : Math.Clamp((room.Bottom - y + Gap) / pieces.Count, 0, MostGap - Gap);
-        if (pieces.Count > 0) sheets.Add(new(plan, request, size, [.. pieces.Select((p, i) => p with { Y = p.Y + (i * more) })]));
+        if (pieces.Count > 0) sheets.Add(new(plan, request, size, [.. pieces.Select((p, i) => p with { Y = p.Y + (i * more) })], Legend()));
         pieces.Clear();
+        (listed, told) = (default, default);
         y = room.Top;
+    }
+
+    private ImmutableArray<LegendEntry> Legend()
+    {
+        var shown = rows[told];
+        return UsedOnSheet.InText(lines[listed], shown, shown.IsEmpty ? null : zone, plan, request.Words);
     }
 }

@@ -105,8 +105,8 @@ internal sealed record Furniture(SheetSize Size, double HeadTop, Box Room, Immut
     private static SceneGroup Head(string text, string note, Box room, double top, DrawingPlan plan) =>
         new(Layer.Notes, Headline.Of(text, note, room.Width, plan.Lettering).At(room.Left, top)) { Classes = ["headline"] };
 
-    // Left of the title block; where a narrow sheet leaves it no room there, across the sheet above it.
-    private static (Piece Legend, double Top) LegendOf(ImmutableArray<LegendEntry> entries, SheetFrame frame, double blockTop, Lettering lettering)
+    /// <summary>The legend and where it stands: left of the title block; where a narrow sheet leaves it no room there, across the sheet above it.</summary>
+    public static (Piece Legend, double Top) LegendOf(ImmutableArray<LegendEntry> entries, SheetFrame frame, double blockTop, Lettering lettering)
     {
         double room = frame.Frame.Right - TitleBlock.Width - frame.Inside.Left - Gap;
         var beside = Legend.Of(entries, room, TitleBlock.Height, lettering);

@@ -16,8 +16,15 @@ internal sealed class PaperSearch
     // Narrow relays save no more of the width than this, and loads higher up no more of the height; of the width these save more, since small pieces then find holes.
     private const double MostSaved = 0.25, MostSavedByHoles = 0.4;
 
+    // Of one of several sheets less is expected, since what it does not hold goes onto another.
+    private const double MostSavedInSet = 0.2, MostSavedByHolesInSet = 0.3;
+
+
     // A title block with the margins of its frame; without these the headline of each view.
     private const double LeastWidth = 860, LeastHeight = 240, LeastForHeadline = 330;
+
+    /// <summary>Parts in rows that are so many times as wide as a paper never fit on it: a van's two views on A0 are 0.94 times as wide.</summary>
+    public const double FarTooWide = 1.5;
 
     // Channels need three modules for a triangle beside a run.
     private static readonly LayoutOptions[] Spacings = [new(), new(Channel: 5), new(Channel: 4), new(Channel: 3)];
@@ -61,6 +68,7 @@ internal sealed class PaperSearch
     /// <summary>The first of some papers, from small to large, that holds all, or the next if there more labels find room; <see langword="null"/> where none holds it.</summary>
     public Sheet? SmallestOf(ImmutableArray<SheetSize> papers)
     {
+        papers = [.. papers.Where(p => PartRows.ShareOf(plan, request.Views.Length, p) <= FarTooWide)];
         if (papers.Select(On).FirstOrDefault(s => s is not null) is not { } first) return null;
         if (first.Layout.Labels.Length == first.Plan.Input.Wires.Count(w => w.HasLabel)) return first;
         var next = papers.SkipWhile(s => s.Name != first.Furniture.Size.Name).Skip(1).Select(On).FirstOrDefault();
@@ -80,11 +88,17 @@ internal sealed class PaperSearch
 
     private Sheet? On(SheetSize paper, Standing standing, IEnumerable<KeyValuePair<PlanStyle, Lazy<Candidate>>> styles)
     {
-        bool isHopeless = false;
+        var (byHoles, saved) = request.IsInSet ? (MostSavedByHolesInSet, MostSavedInSet) : (MostSavedByHoles, MostSaved);
+        bool isHopeless = false, endsHigh = false;
         var tried = new HashSet<Arrangement>();
-        // What goes on elsewhere takes a column of its own that none of the other ways saves.
-        foreach (var candidate in styles.Where(s => !isHopeless || s.Key.EndsHigh).Select(s => s.Value.Value).Where(c => tried.Add(c.Arrangement)))
+        foreach (var (style, found) in styles)
         {
+            // What goes on elsewhere takes a column of its own that none of the other ways saves; where ending high saves none either, it does no better with narrow relays.
+            if (isHopeless && (!style.EndsHigh || (style.HasCloseRelays && !endsHigh))) continue;
+            var candidate = found.Value;
+            bool isNew = tried.Add(candidate.Arrangement);
+            if (style.EndsHigh) endsHigh |= isNew;
+            if (!isNew) continue;
             if (FurnitureOn(paper, candidate.Plan) is not { } furniture) return null;
             bool isNarrow = false;
             foreach (var options in Spacings.Concat(Spacings.Select(s => s with { BoxToBox = CloseBoxes })))
@@ -95,7 +109,7 @@ internal sealed class PaperSearch
                 var rooms = natural.Rooms;
                 if (rooms.Hold) return natural with { Layout = Stretched(natural, candidate, options) };
                 double height = rooms.SpareHeight + Closer(natural, options);
-                isHopeless = rooms.SpareWidth < -MostSavedByHoles * furniture.Room.Width || height < -MostSaved * furniture.Room.Height;
+                isHopeless = rooms.SpareWidth < -byHoles * furniture.Room.Width || height < -saved * furniture.Room.Height;
                 if (height < 0 || rooms.SpareWidth < -LittleMissing * furniture.Room.Width || (isNarrow && rooms.SpareWidth < 0)) break;
                 isNarrow |= rooms.SpareWidth < 0;
             }
@@ -180,9 +194,14 @@ internal sealed class PaperSearch
     private Candidate CandidateIn(PlanStyle style)
     {
         var styled = style == plan.Style ? plan : planIn(style);
+        // Without a relay that gets narrower the drawing is the same.
+        if (style.HasCloseRelays && candidates.FirstOrDefault(c => c.Key == style with { HasCloseRelays = false }).Value?.Value is { } wide && HasSameBoxes(wide.Plan, styled)) return wide;
         var like = candidates.TakeWhile(c => c.Key != style).Where(c => c.Key.OfParts() == style.OfParts()).Select(c => c.Value.Value.Arrangement).LastOrDefault();
         return new(styled, like?.With(styled.Laid, cancel) ?? Arrangement.Of(styled.Laid, cancel: cancel));
     }
+
+    private static bool HasSameBoxes(DrawingPlan one, DrawingPlan other) => one.Input.Boxes.Length == other.Input.Boxes.Length
+        && one.Input.Boxes.Zip(other.Input.Boxes).All(p => p.First.Width == p.Second.Width && p.First.TextWidths == p.Second.TextWidths && p.First.TextHeight == p.Second.TextHeight && p.First.Pins.SequenceEqual(p.Second.Pins));
 
     /// <summary>A way to draw the job, with what stands where in it.</summary>
     private sealed record Candidate(DrawingPlan Plan, Arrangement Arrangement);

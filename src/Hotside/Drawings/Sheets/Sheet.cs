@@ -40,9 +40,11 @@ internal sealed record Sheet(SheetRequest Request, Furniture Furniture, DrawingP
     }
 
     /// <summary>The same as one of several.</summary>
-    public Sheet Numbered(string number)
+    /// <param name="number">Its number and how many there are.</param>
+    /// <param name="subject">What it is about; the job's own words stand on the first sheet.</param>
+    public Sheet Numbered(string number, string subject)
     {
-        var request = Request with { TitleBlock = new Dictionary<string, string>(Request.TitleBlock) { ["sheet"] = number } };
+        var request = Request.Of(number, subject);
         return this with { Request = request, Furniture = Furniture.Of(Plan, request, Furniture.Size) };
     }
 
@@ -60,7 +62,7 @@ internal sealed record Sheet(SheetRequest Request, Furniture Furniture, DrawingP
             groups.AddRange(CircuitPicture.Of(Plan, Layout, views[i], origins[i].X, origins[i].Y));
         }
         if (views.Length > 1) groups.Add(Furniture.Divider(rooms));
-        return new(Furniture.Size.Width, Furniture.Size.Height, TitleRow.Value(Request.TitleBlock, "title") + What + (Request.IsInSet ? ", sheet " + TitleRow.Value(Request.TitleBlock, "sheet") : ""), SheetText.Description(Plan.Alteration, Plan.Study, Request.Words), groups.ToImmutable());
+        return new(Furniture.Size.Width, Furniture.Size.Height, TitleRow.Value(Request.TitleBlock, "title") + What + (Request.IsInSet ? ", sheet " + TitleRow.Value(Request.TitleBlock, "sheet") + ": " + TitleRow.Value(Request.TitleBlock, "supplementary title") : ""), SheetText.Description(Plan.Alteration, Plan.Study, Request.Words), groups.ToImmutable());
     }
 
     // A part that the last view does not show is found in the one before.

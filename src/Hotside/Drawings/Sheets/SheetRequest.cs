@@ -26,6 +26,16 @@ internal sealed record SheetRequest(SeenIn[] Views, IReadOnlyDictionary<string, 
     /// <param name="index">Which sheet of the drawing, from 0.</param>
     public int NumberOf(int index) => index + (FirstSheet ?? 1);
 
+    /// <summary>What is asked of one of several sheets.</summary>
+    /// <param name="number">Its number and how many there are.</param>
+    /// <param name="subject">What it is about: the supplementary title of its title block (ISO 7200, from memory); the job's own words where it has none.</param>
+    public SheetRequest Of(string number, string? subject)
+    {
+        var fields = new Dictionary<string, string>(TitleBlock) { ["sheet"] = number };
+        if (subject is not null) fields["supplementary title"] = subject;
+        return this with { TitleBlock = fields };
+    }
+
     /// <summary>Its number and how many there are.</summary>
     /// <param name="index">Which sheet of the drawing, from 0.</param>
     /// <param name="all">How many the drawing has.</param>

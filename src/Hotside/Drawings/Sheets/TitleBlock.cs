@@ -66,13 +66,20 @@ internal static class TitleBlock
         return new(Width, Height, shapes.ToImmutable());
     }
 
+    /// <summary>Whether the supplementary title stands there in letters of full size, also where a reader's program has wider ones.</summary>
+    public static bool HoldsSupplement(IReadOnlyDictionary<string, string> fields) =>
+        (WantedBySupplement(fields, Lettering.Normal) - (2 * Margin)) * Substitute <= WidthOfTitle(fields, Lettering.Normal) - (2 * Margin);
+
     // A supplementary title that is too long takes what the fields beside it can spare.
     private static double WidthOfTitle(IReadOnlyDictionary<string, string> fields, Lettering lettering)
     {
-        double wanted = TextMeasure.Width(TitleRow.Value(fields, "supplementary title"), lettering.Body) + (2 * Margin) + 0.1;
+        double wanted = WantedBySupplement(fields, lettering);
         double others = new[] { Middle, Lower }.Max(row => TitleRow.Needed(row, fields, Width, lettering));
         return wanted > TitleWidth && wanted <= Width - others ? Math.Min(wanted * Substitute, Width - others) : TitleWidth;
     }
+
+    private static double WantedBySupplement(IReadOnlyDictionary<string, string> fields, Lettering lettering) =>
+        TextMeasure.Width(TitleRow.Value(fields, "supplementary title"), lettering.Body) + (2 * Margin) + 0.1;
 
     private static ImmutableArray<Shape> Title(IReadOnlyDictionary<string, string> fields, double room, Lettering lettering)
     {

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Hotside.Alterations;
 using Hotside.Drawings.Marks;
 using Hotside.Drawings.Pictures;
 using Hotside.Drawings.Plans;
@@ -25,16 +26,8 @@ internal static class UsedOnSheet
         // A fitted part has an outline of its own; else what is done to parts and to lines looks alike.
         var states = lines.Select(l => l.State).Concat(parts.Where(p => p.Look is PartStyle.Kept or PartStyle.TakenOut).Select(p => StateOf(p.Look))).ToHashSet();
         var entries = ImmutableArray.CreateBuilder<LegendEntry>();
-        foreach (var (state, text) in new[]
-        {
-            (LineStyle.TakenOut, "take out"), (LineStyle.New, SheetText.NewMeaning(plan.Alteration)), (LineStyle.Moved, SheetText.MovedMeaning(plan.Alteration)),
-            (LineStyle.WhereItLay, "where a moved wire lay"),
-            (LineStyle.Renewed, "renew between the same ends"), (LineStyle.Kept, "leave as is"),
-        })
-            if (states.Contains(state)) entries.Add(LegendEntry.Of(state, text));
-        if (parts.Any(p => p.Look == PartStyle.New && !p.Symbol.Shapes.IsEmpty)) entries.Add(LegendEntry.OfPart(PartStyle.New, SheetText.NewPartMeaning(plan.Alteration)));
-        if (parts.Any(p => p.Look == PartStyle.Moved && !p.Symbol.Shapes.IsEmpty)) entries.Add(LegendEntry.OfPart(PartStyle.Moved, SheetText.MovedPartMeaning(plan.Alteration)));
-        if (parts.Any(p => p.Look == PartStyle.ToBeReplaced && !p.Symbol.Shapes.IsEmpty)) entries.Add(LegendEntry.OfPart(PartStyle.ToBeReplaced, "part to be replaced"));
+        entries.AddRange(OfStates(states, plan.Alteration));
+        entries.AddRange(OfParts(parts.Where(p => !p.Symbol.Shapes.IsEmpty).Select(p => p.Look).ToHashSet(), plan.Alteration));
         if (plan.Parts.Any(p => p.Role == PlannedRole.Symbol && views.Any(v => p.In(v) is { } shown && PlannedRoles.IsMetal(shown.Part)))) entries.Add(LegendEntry.OfMetal("metal on which cases stand"));
         if (parts.Any(p => p.Part.Kind.TakesAnyTerminal)) entries.Add(LegendEntry.OfFlag("goes on elsewhere"));
         if (plan.Parts.Any(p => p.Box.StartsWith("flag ", StringComparison.Ordinal))) entries.Add(LegendEntry.Flagged("2.C4", "goes on: sheet 2, zone C4", plan.Lettering));
@@ -60,11 +53,38 @@ internal static class UsedOnSheet
         }
         else if (lines.Select(l => l.Label).Where(l => l.Contains(' ', StringComparison.Ordinal) && !l.Contains('→', StringComparison.Ordinal) && !l.Contains(':', StringComparison.Ordinal)).MinBy(l => l.Length) is { } label)
             entries.Add(LegendEntry.Written(label, SheetText.LabelMeaning(plan.Alteration, words), plan.Lettering));
-        var sides = views.SelectMany(v => SidesIn(plan, v)).ToHashSet();
-        foreach (var side in SideText.Order)
-            if (sides.Contains(side)) entries.Add(LegendEntry.Of(side, SideText.Legend(side, words)));
+        entries.AddRange(OfSides(views.SelectMany(v => SidesIn(plan, v)).ToHashSet(), words));
         return entries.ToImmutable();
     }
+
+    /// <summary>Those of a sheet of text: what its lists and tables use, and nothing else.</summary>
+    /// <param name="changes">The changes that it lists.</param>
+    /// <param name="rows">The loads in its table.</param>
+    /// <param name="zone">Where one of them is drawn; <see langword="null"/> where it says that of none.</param>
+    /// <param name="plan">What is drawn.</param>
+    /// <param name="words">Whose words.</param>
+    public static ImmutableArray<LegendEntry> InText(IEnumerable<ListLine> changes, IEnumerable<SwitchRow> rows, string? zone, DrawingPlan plan, Vocabulary words)
+    {
+        var told = changes.ToArray();
+        var states = told.Where(c => c.Part is null).Select(c => c.Line).OfType<LineStyle>().ToHashSet();
+        var sides = rows.SelectMany(r => new[] { r.Before?.Side, r.After?.Side }).OfType<SwitchedSide>().ToHashSet();
+        return [.. OfStates(states, plan.Alteration), .. OfParts(told.Select(c => c.Part).OfType<PartStyle>().ToHashSet(), plan.Alteration), .. OfSides(sides, words), .. zone?.Split('.') is [var sheet, var field] ? new[] { LegendEntry.Written(zone, $"sheet {sheet}, zone {field}", plan.Lettering) } : []];
+    }
+
+    private static IEnumerable<LegendEntry> OfStates(HashSet<LineStyle> states, Alteration alteration) => new (LineStyle State, string Text)[]
+    {
+        (LineStyle.TakenOut, "take out"), (LineStyle.New, SheetText.NewMeaning(alteration)), (LineStyle.Moved, SheetText.MovedMeaning(alteration)),
+        (LineStyle.WhereItLay, "where a moved wire lay"),
+        (LineStyle.Renewed, "renew between the same ends"), (LineStyle.Kept, "leave as is"),
+    }.Where(s => states.Contains(s.State)).Select(s => LegendEntry.Of(s.State, s.Text));
+
+    private static IEnumerable<LegendEntry> OfParts(HashSet<PartStyle> looks, Alteration alteration) => new (PartStyle Look, string Text)[]
+    {
+        (PartStyle.New, SheetText.NewPartMeaning(alteration)), (PartStyle.Moved, SheetText.MovedPartMeaning(alteration)), (PartStyle.ToBeReplaced, "part to be replaced"),
+    }.Where(p => looks.Contains(p.Look)).Select(p => LegendEntry.OfPart(p.Look, p.Text));
+
+    private static IEnumerable<LegendEntry> OfSides(HashSet<SwitchedSide> sides, Vocabulary words) =>
+        SideText.Order.Where(sides.Contains).Select(side => LegendEntry.Of(side, SideText.Legend(side, words)));
 
     private static IEnumerable<SwitchedSide> SidesIn(DrawingPlan plan, SeenIn view) => view switch
     {

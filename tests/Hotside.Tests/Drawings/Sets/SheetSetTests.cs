@@ -4,6 +4,7 @@ using Hotside.Drawings;
 using Hotside.Drawings.Sheets;
 using Hotside.Symbols.Shapes;
 using Hotside.Tests.Outputs;
+using Hotside.Tests.Support;
 
 namespace Hotside.Tests.Drawings.Sets;
 
@@ -92,9 +93,66 @@ public sealed partial class SheetSetTests
         var index = sheets[0].Scene.Groups.Single(g => g.Classes.Contains("sheets")).Shapes.OfType<TextShape>().ToArray();
         Assert.Equal(Enumerable.Range(2, sheets.Length - 1), index.Where(t => t.Anchor == Anchor.End).Select(t => int.Parse(t.Text, CultureInfo.InvariantCulture)));
         // The horn's row is that of the sheet which shows it.
-        int row = Array.FindIndex(index, t => t.Text.Contains("H1 Horn", StringComparison.Ordinal));
+        int row = Array.FindIndex(index, t => t.Text.Contains("H1", StringComparison.Ordinal));
         int sheet = int.Parse(index[..row].Last(t => t.Anchor == Anchor.End).Text, CultureInfo.InvariantCulture);
         Assert.Contains(sheets[sheet - 1].Scene.Groups, g => g.Data.Contains(("ref", "H1")));
+    }
+
+    // A reader who leafs through the sheets finds in each title block what the first sheet calls it.
+    [Theory]
+    [MemberData(nameof(Sets))]
+    public void Each_sheet_says_what_it_is_about_in_the_words_of_the_index(string job, View view, Page page, TextSize text)
+    {
+        var sheets = SheetsOf(job, view, page, text);
+        string index = string.Join(' ', sheets.SelectMany(s => s.Scene.Groups).Where(g => g.Classes.Contains("sheets")).SelectMany(g => g.Shapes).OfType<TextShape>().Where(t => t.Anchor != Anchor.End).Select(t => t.Text));
+        string title = GalleryJobs.Read(job).Title;
+        var drawn = sheets.Where(s => s.Boxes.Length > 0).ToArray();
+        string[] subjects = [.. drawn.Select(s => SubjectOf(s, title))];
+        Assert.All(subjects, s => Assert.Contains(s + ":", index, StringComparison.Ordinal));
+        Assert.Equal(subjects.Length, subjects.Distinct().Count());
+        Assert.All(drawn.Zip(subjects), p => Assert.EndsWith(": " + p.Second, p.First.Scene.Title, StringComparison.Ordinal));
+    }
+
+    [Theory]
+    [InlineData("Scheinwerferreinigungsanlagenrelaissockelhalterung", "de")]
+    [InlineData("Äänimerkinantolaitteen käyttökytkimen varmuusrele", "fi")]
+    [InlineData("Windshield washer pump behind the left headlamp", "en")]
+    public void A_long_subject_gives_way_to_the_title_block(string name, string language)
+    {
+        string job = File.ReadAllText(Repository.Path("gallery", "headlamps", "job.yaml")).Replace("  language: en", "  language: " + language, StringComparison.Ordinal);
+        job = Regex.Replace(job, @"^(  E\d+: [a-z-]+, )(?:'[^']*'|[^,]*), ", m => $"{m.Groups[1].Value}'{name} {m.Index.ToString(CultureInfo.InvariantCulture)}', ", RegexOptions.Multiline);
+        var sheets = Job.Read(job).OrThrow().DrawSheets(View.After, new() { Page = Page.A4 });
+        Assert.True(sheets.Length > 1);
+        foreach (var sheet in sheets)
+        {
+            var block = sheet.Scene.Groups.Single(g => g.Id == "title-block").Shapes.OfType<TextShape>().ToArray();
+            Assert.All(block, t => Assert.Null(t.Whole));
+            Assert.Equal("", string.Join('\n', Clearance.Faults(sheet.Scene)));
+        }
+    }
+
+    // Worked out by hand from the list and the table of the van's first sheet.
+    [Fact]
+    public void The_first_sheet_explains_its_own_signs_and_no_others()
+    {
+        string[] legend = [.. Van.Value[0].Scene.Groups.Single(g => g.Id == "legend").Shapes.OfType<TextShape>().Select(t => t.Text)];
+        Assert.Equal(
+        [
+            "take out", "run, fit, replace", "move one end", "renew between the same ends", "switched on the hot side", "switched on the ground side", "switched on both sides", "fed through another load",
+        ], legend[..8]);
+        Assert.Equal(10, legend.Length);
+        Assert.Equal($"sheet {legend[8].Split('.')[0]}, zone {legend[8].Split('.')[1]}", legend[9]);
+        Assert.Contains(legend[8], TextsOf(Van.Value[0]).SkipWhile(t => !t.StartsWith("Who switches", StringComparison.Ordinal)));
+    }
+
+    // What lies elsewhere has no symbol and no text block: its flags bear the number.
+    [Fact]
+    public void What_is_to_be_done_elsewhere_has_its_number_at_each_flag()
+    {
+        var sheets = GalleryJobs.Read("trailer").DrawSheets(View.After, new() { Page = Page.A4 });
+        var flags = sheets.SelectMany(s => s.Scene.Groups).Where(g => g.Data.Contains(("ref", "A1"))).ToArray();
+        Assert.Equal(2, flags.Length);
+        Assert.All(flags, f => Assert.Contains(f.Shapes.OfType<TextShape>(), t => t.Text == "7"));
     }
 
     [Fact]
@@ -141,6 +199,13 @@ public sealed partial class SheetSetTests
         lock (Known)
             return Known.TryGetValue((job, view, page, text), out var known) ? known
                 : Known[(job, view, page, text)] = [.. GalleryJobs.Read(job).DrawSheets(view, new() { Page = page, Text = text })];
+    }
+
+    // What stands below the title.
+    private static string SubjectOf(Drawing sheet, string title)
+    {
+        string[] block = [.. sheet.Scene.Groups.Single(g => g.Id == "title-block").Shapes.OfType<TextShape>().Select(t => t.Text)];
+        return block[Array.IndexOf(block, title) + 1];
     }
 
     private static string ZoneOf(Drawing sheet, SceneGroup group)
