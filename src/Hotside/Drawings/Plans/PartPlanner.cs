@@ -68,7 +68,7 @@ internal sealed class PartPlanner(Alteration alteration, Study study, Lettering 
         bool isSymbol = PlannedRoles.Of(part) == PlannedRole.Symbol;
         var (order, pitch) = isSymbol ? WayOrder.Of(part.Id, alteration, isBefore, lettering) : (null, 0);
         var symbol = isSymbol ? SymbolOfPart.Of(part, circuit, reversed, lettering, SpreadOf(part.Id), leastPitch: pitch, order: order, labelled: Labelled(part.Id), isNamed: named.Contains(part.Id)) : new("", 0, 0, [], []);
-        if (RoleOf(part) == PlannedRole.Rail && Rail.Label(words.Rail(part), RailPotential.Of(part.Id, circuit), NumberOf(part.Id), lettering) is var name) return new(part, symbol, name, name, LookOf(change, isBefore), false);
+        if (RoleOf(part) == PlannedRole.Rail && Rail.InnerLabel(words.Rail(part), RailPotential.Of(part.Id, circuit), NumberOf(part.Id), lettering) is var name) return new(part, symbol, name, name, LookOf(change, isBefore), false);
         return new(part, symbol, Text(part, isBefore, false), Text(part, isBefore, true), LookOf(change, isBefore), change == Change.Reversed)
         {
             Mirror = isSymbol ? SymbolMirror.Of(symbol, part, circuit, reversed, lettering, SpreadOf(part.Id)) : null,
