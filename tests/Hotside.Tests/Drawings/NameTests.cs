@@ -44,7 +44,8 @@ public class NameTests
         Assert.Single(one.Shapes);
         var texts = two.Shapes.OfType<TextShape>().Select(t => t.Bounds).ToArray();
         Assert.Equal(texts[0].Left, texts[1].Left, 1e-6);
-        Assert.True(texts[0].Bottom < texts[1].Top && texts[1].Bottom <= two.Height + 1e-6);
+        Assert.Equal(Lettering.Normal.Small.Pitch, texts[1].Bottom - texts[0].Bottom, 0.5);
+        Assert.True(two.Width < 160 && two.Height >= Lettering.Normal.Small.CapHeight + Lettering.Normal.Small.Pitch);
     }
 
     // What stood below the ring that ends it was read as its label.

@@ -30,11 +30,11 @@ public class StraightTests
         alteration:
           title: Shutdown relay
           changes:
-            1: fit K2, relay-break, Shutdown relay, 12 V, 20 A, coil 0.15 A
-            2: move w13 from Y1.1 to K2.30
-            3: run new1: K2.87a to Y1.1, 14 GN
-            4: run new2: S1.2 to K2.86, 16 GN
-            5: run new3: K2.85 to S4.1, 16 GY
+            - fit K2: relay-break, Shutdown relay, 12 V, 20 A, coil 0.15 A
+            - move w13: S1.2 to K2.87a
+            - run w20: S1.2 to K2.30, 14 GN
+            - run w21: S1.2 to K2.86, 16 GN
+            - run w22: K2.85 to S4.1, 16 GY
         """;
 
     // Its text on the right kept it two columns from the coil that it switches.
