@@ -49,11 +49,17 @@ internal sealed record LayoutBox(string Id, SeenIn Seen, int Width, int Height, 
     /// <summary>The columns of its ways, in modules from the left, where the ways may stand in any order; empty = as they are.</summary>
     public ImmutableArray<int> Ways { get; init; } = [];
 
+    /// <summary>Those of its ways that each view shows, where an old and a new connector share the box; empty = all.</summary>
+    public (ImmutableArray<int> Before, ImmutableArray<int> After) WaysShown { get; init; } = ([], []);
+
     /// <summary>The end of the page for a feed that goes on elsewhere: it belongs at the top, with the feed.</summary>
     public bool IsFeedEnd { get; init; }
 
     /// <summary>The end of the page for a line that goes on elsewhere: it belongs below what it leaves.</summary>
     public bool IsReturnEnd { get; init; }
+
+    /// <summary>The end of a conductor that hangs free: what stood right beyond it would be read as its label.</summary>
+    public bool IsFreeEnd { get; init; }
 
     /// <summary>Metal that cases stand on.</summary>
     public bool IsBody { get; init; }

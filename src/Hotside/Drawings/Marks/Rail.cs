@@ -13,6 +13,9 @@ internal static class Rail
     // How much wider letters may be where a reader's program lacks the font: by eye, with a common substitute.
     private const double Substitute = 0.12;
 
+    // The label of an inner rail on one line, in units at normal lettering.
+    private const double LongestInner = 160;
+
     /// <summary>The line alone; a new one is double, as new conductors are.</summary>
     public static ImmutableArray<Shape> Line(double firstTap, double lastTap, double y, PartStyle style = PartStyle.Kept) => Bar((firstTap - Overhang, y), (lastTap + Overhang, y), style);
 
@@ -22,6 +25,16 @@ internal static class Rail
         bool isNew = style == PartStyle.New;
         var line = Shape.Line(new(isNew ? StrokeRank.Change : StrokeRank.Rail, PartLook.ColourOf(style)), from.X, from.Y, to.X, to.Y);
         return isNew ? [line, line with { Pen = new(StrokeRank.Thin, ColourRole.Paper) }] : [line];
+    }
+
+    /// <summary>As <see cref="Label"/>, with the potential below the name where both would reach far beyond a short rail: what is read first stands by the rail, too.</summary>
+    public static Piece InnerLabel(string name, string potential, ChangeNumber? number, Lettering lettering)
+    {
+        Piece whole = Label(name, potential, number, lettering);
+        if (potential.Length == 0 || whole.Width <= LongestInner * lettering.Factor) return whole;
+        Piece above = Label(name, "", number, lettering);
+        TextShape below = TextShape.Of(potential, lettering.Small, 0, above.Height + lettering.Small.Pitch, colour: ColourRole.Quiet, width: 300 * lettering.Factor);
+        return new(Math.Max(above.Width, below.Width), above.Height + lettering.Small.Pitch, [.. above.Shapes, below]);
     }
 
     /// <summary>Name, potential and perhaps the triangle of its change; to be placed with its bottom 7 units above the rail.</summary>

@@ -150,7 +150,7 @@ internal sealed class CircuitPicture
         var symbol = part.At(placed, box);
         double left = x + (placed.X * M), top = y + (placed.Y * M);
         var text = placed.TextOnLeft ? part.TextLeft : part.Text;
-        double textX = x + (placed.TextX * M) + (placed.TextOnLeft ? (box.TextWidth * M) - text.Width : 0);
+        double textX = x + (placed.TextX * M) + (placed.TextOnLeft ? (box.TextWidth * M) - text.Width : -placed.FreeOnRight(view, box) * M);
         var shapes = ImmutableArray.CreateBuilder<Shape>();
         shapes.AddRange(PartLook.Apply(symbol.At(left, top), part.Look));
         shapes.AddRange(PartLook.Apply(FreeTerminals.Of(symbol, part.Part, Shown).Select(r => r.Shifted(left, top)), part.Look));
@@ -209,7 +209,7 @@ internal sealed class CircuitPicture
     private IEnumerable<SceneGroup> Marks()
     {
         var wires = plan.Input.Wires.ToDictionary(w => w.Id, StringComparer.Ordinal);
-        foreach (var label in layout.Labels.Concat(layout.LongLines))
+        foreach (var label in layout.Labels)
         {
             var line = lines[label.Wire];
             if (line.In(view) is not { } shown || overlay?.IsHidden(line) == true) continue;

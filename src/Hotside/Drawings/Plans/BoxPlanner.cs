@@ -46,6 +46,8 @@ internal static class BoxPlanner
             MayTurnOver = MayTurnOver(any),
             MayMirror = part.Role == PlannedRole.Symbol && new[] { before, after }.OfType<PartView>().All(v => v.Mirror is not null),
             Ways = part.Role == PlannedRole.Symbol ? Ways(before, after) : [],
+            WaysShown = part.Role == PlannedRole.Symbol && Ways(before, after) is { IsEmpty: false } && before is not null && after is not null ? (Ways(before, null), Ways(after, null)) : ([], []),
+            IsFreeEnd = part.Box.StartsWith(LinePlanner.FreeBox, StringComparison.Ordinal),
             IsBody = metal,
             IsFeedEnd = any.Part.Kind.TakesAnyTerminal && any.Symbol.Pins[0].Side == SymbolSide.Bottom,
             IsReturnEnd = any.Part.Kind.TakesAnyTerminal && any.Symbol.Pins[0].Side == SymbolSide.Top,

@@ -20,6 +20,9 @@ internal sealed class LinePlanner
     /// <summary>Begins the name of the place where a spare ends.</summary>
     public const string FreeBox = "free ";
 
+    // How symbols mark the terminal of a case.
+    private const string Case = "case";
+
     private readonly Alteration alteration;
     private readonly Lettering lettering;
     private readonly LineFigures? figures;
@@ -127,7 +130,6 @@ internal sealed class LinePlanner
             LabelHeight = labels.Max(l => l.Width == 0 ? 0 : l.Height) / Symbol.Module,
             LabelFoot = new[] { old, fresh }.OfType<LineView>().Max(v => WireLabel.Foot(v.Number, lettering)) / Symbol.Module,
             Short = conductor is null,
-            IfLong = conductor is null && labels.All(l => l.Width > 0) && new[] { old, fresh }.OfType<LineView>().All(v => v.Label.Length == 0),
         });
     }
 
@@ -158,14 +160,16 @@ internal sealed class LinePlanner
         foreach (var (name, ends, seen, of) in planned)
         {
             var look = LookOfLead(alteration.StateOf(of.Part!), seen);
-            string label = of.Terminal == "case" && figures is null ? "case" : "";
-            // Far from its part a lead says by which change it comes or goes.
-            var number = label.Length == 0 && look != Look.Kept && alteration.LabelsOf(of.Part!) is { Length: > 0 } numbers ? new ChangeNumber(numbers, ConductorLine.ColourOf(look)) : null;
-            var view = new LineView(label, number, look, name);
+            // It bears no number: the part that it comes or goes with does.
+            var view = new LineView(figures is null ? CaseWord(of, seen) : "", null, look, name);
             LineView? In(SeenIn which) => (seen & which) == 0 ? null : view with { IsLive = figures?.IsLive(of, which == SeenIn.Before) == true };
             Add(name, null, ends, In(SeenIn.Before), In(SeenIn.After));
         }
     }
+
+    // Said once: at the pin, where the symbol has it, else at the lead.
+    private string CaseWord(End of, SeenIn seen) =>
+        of.Terminal == Case && !new[] { SeenIn.Before, SeenIn.After }.Where(v => (seen & v) != 0).Select(v => parts.GetValueOrDefault(of.Part!)?.In(v)).OfType<PartView>().Any(v => v.Symbol.Shapes.OfType<TextShape>().Any(t => t.Text == Case)) ? Case : "";
 
     // A lead comes and goes with its part.
     private static Look LookOfLead(PartState part, SeenIn seen) => (part, seen) switch

@@ -69,7 +69,7 @@ internal sealed class PartPlanner(Alteration alteration, Study study, Lettering 
         if (PlannedRoles.Of(part) == PlannedRole.Symbol && WayOrder.Of(part.Id, alteration, isBefore, lettering) is var (order, pitch))
             drawn = new(part, circuit, lettering) { IsReversed = reversed, Spread = SpreadOf(part.Id), LeastPitch = pitch, Order = order, Labelled = Labelled(part.Id), IsNamed = named.Contains(part.Id) };
         var symbol = drawn?.Draw() ?? new("", 0, 0, [], []);
-        if (RoleOf(part) == PlannedRole.Rail && Rail.Label(words.Rail(part), RailPotential.Of(part.Id, circuit), NumberOf(part.Id), lettering) is var name) return new(part, symbol, name, name, LookOf(change, isBefore), false);
+        if (RoleOf(part) == PlannedRole.Rail && Rail.InnerLabel(words.Rail(part), RailPotential.Of(part.Id, circuit), NumberOf(part.Id), lettering) is var name) return new(part, symbol, name, name, LookOf(change, isBefore), false);
         return new(part, symbol, Text(part, isBefore, false), Text(part, isBefore, true), LookOf(change, isBefore), change == Change.Reversed)
         {
             Mirror = drawn is null ? null : SymbolMirror.Of(symbol, drawn),

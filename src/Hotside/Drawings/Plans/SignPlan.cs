@@ -23,10 +23,10 @@ internal static class SignPlan
     {
         wire = wire with { HasOwnSign = true };
         if (line.Conductor is not null) return (line, wire);
-        // A case's short lead needs no word of its own; a sign that is not the chassis does.
-        string body = wire.To.Box;
-        var label = WireLabel.Of(body, null, LabelSide.Along, plan.Lettering);
-        LineView? Named(LineView? view) => view is null ? null : view with { Label = body, NamesSign = body.Length > 0 };
+        // A sign that is not the chassis says what it is; then the lead needs no word.
+        string body = wire.To.Box, word = body.Length > 0 ? body : (line.After ?? line.Before)!.Label;
+        var label = WireLabel.Of(word, null, LabelSide.Along, plan.Lettering);
+        LineView? Named(LineView? view) => view is null ? null : view with { Label = word, NamesSign = body.Length > 0 };
         return (line with { Before = Named(line.Before), After = Named(line.After) }, wire with
         {
             To = LayoutEnd.Chassis,

@@ -43,6 +43,7 @@ internal static class WideWays
         {
             Width = box.Width + more,
             Ways = ways,
+            WaysShown = ([.. box.WaysShown.Before.Select(Now)], [.. box.WaysShown.After.Select(Now)]),
             Pins = [.. box.Pins.Select(Moved)],
             Paths = [.. box.Paths.Select(p => p with { From = names[p.From], To = names[p.To] })],
             Poles = [.. box.Poles.Select(p => p with { Pin = names[p.Pin] })],

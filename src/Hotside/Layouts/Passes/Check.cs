@@ -163,7 +163,7 @@ internal sealed class Check
             for (int j = i + 1; j < texts.Count; j++)
                 if (Overlap(t, texts[j].Left, texts[j].Top, texts[j].Right, texts[j].Bottom)) faults.Add($"{view}: the texts of {t.Of} and {texts[j].Of} overlap");
             foreach (var (box, placed) in Bodies(view, points: false))
-                if (Overlap(t, placed.X, placed.Y, placed.X + box.Width, placed.Y + box.Height)) faults.Add($"{view}: the text of {t.Of} lies on {box.Id}");
+                if (Overlap(t, placed.X, placed.Y, placed.X + box.Width - placed.FreeOnRight(view, box), placed.Y + box.Height)) faults.Add($"{view}: the text of {t.Of} lies on {box.Id}");
             foreach (var (wire, points) in Lines(view))
                 for (int k = 1; k < points.Length; k++)
                     if (Overlap(t, Math.Min(points[k].X, points[k - 1].X), Math.Min(points[k].Y, points[k - 1].Y), Math.Max(points[k].X, points[k - 1].X), Math.Max(points[k].Y, points[k - 1].Y)))

@@ -4,7 +4,11 @@ using Hotside.Symbols;
 namespace Hotside.Layouts.Passes;
 
 /// <summary>Where the seats of a block stand, the tracks of its pieces, and which stands have their text on the left.</summary>
-internal sealed record ColumnPlan(ImmutableArray<int> X, ImmutableArray<int> Levels, ImmutableHashSet<int> TextLeft);
+internal sealed record ColumnPlan(ImmutableArray<int> X, ImmutableArray<int> Levels, ImmutableHashSet<int> TextLeft)
+{
+    /// <summary>How many bends and crossings its lines have, before and after added.</summary>
+    public int Turns { get; init; }
+}
 
 /// <summary>
 /// Sets the columns of a block: neighbours of a row keep their distance in every view that shows both, ends of a conductor pull at each other.
@@ -12,7 +16,10 @@ internal sealed record ColumnPlan(ImmutableArray<int> X, ImmutableArray<int> Lev
 /// </summary>
 internal sealed class Columns
 {
-    private const int Straight = 400, AsItStood = 300, Tries = 60, WorkPerTry = 4500, LongestForced = 40, MostTurns = 3, Slip = 2;
+    private const int Straight = 400, AsItStood = 300, Tries = 60, WorkPerTry = 4500, WorkAtLength = 6000, LongestForced = 40, MostTexts = 6, MostTurns = 3, Slip = 2;
+
+    // What a module of width costs beyond its share in the whole.
+    private const double Wider = 1;
 
     // Two signs of the chassis side by side do not touch.
     private const int ChassisSigns = 3;
@@ -33,6 +40,7 @@ internal sealed class Columns
     private HashSet<int> textLeft = [];
     private int[]? last;
     private bool besideRails = true;
+    private int settlesLeft;
 
     private Columns(Netlist netlist, Lattice lattice, SeatOrder order, SidePins sides, ImmutableArray<TextRoom> textOf, LayoutOptions options, Recollection? known)
     {
@@ -67,7 +75,7 @@ internal sealed class Columns
     private ColumnPlan Solve()
     {
         var best = Settle() ?? WithoutAsides() ?? throw new InvalidOperationException("The columns of a block contradict each other.");
-        if (tracks is not null) return new([.. best.X], [.. best.Levels], [.. best.TextLeft]);
+        if (tracks is not null) return Plan(best);
         for (int round = 0; round < 3; round++)
         {
             bool changed = false;
@@ -80,9 +88,13 @@ internal sealed class Columns
             if (!changed) break;
             if (Settle() is { } next && next.Cost < best.Cost) best = next;
         }
-        best = ForcedStraight(best);
-        return new([.. best.X], [.. best.Levels], [.. best.TextLeft]);
+        // First what costs little; then every text that may be in the way of what is still crooked.
+        best = ForcedStraight(best, anyText: false);
+        best = ForcedStraight(best, anyText: true);
+        return Plan(best);
     }
+
+    private static ColumnPlan Plan(State state) => new([.. state.X], [.. state.Levels], [.. state.TextLeft]) { Turns = state.Turns };
 
     // What should run beside a rail runs through it where it finds no place there.
     private State? WithoutAsides()
@@ -92,41 +104,47 @@ internal sealed class Columns
     }
 
     // One jog at a time is made as dear as can be; kept when the whole gets cheaper. A text block in the way changes sides.
-    private State ForcedStraight(State best)
+    private State ForcedStraight(State best, bool anyText)
     {
         int left = Math.Min(Tries, WorkPerTry / Math.Max(20, lattice.Seats.Length));
+        settlesLeft = anyText ? WorkAtLength / Math.Max(20, lattice.Seats.Length) : int.MaxValue;
         bool better = true;
         for (int pass = 0; pass < 3 && better && left > 0; pass++)
         {
             better = false;
             foreach (var pull in pulls.Where(p => p.A.Seat != p.B.Seat && p.Distance(best.X) is > 0 and <= LongestForced).OrderBy(p => p.Distance(best.X)).ToArray())
             {
-                if (left-- <= 0) break;
+                if (left-- <= 0 || settlesLeft <= 0) break;
                 if (pull.Distance(best.X) == 0) continue;
-                int old = pull.Factor;
-                pull.Factor = Straight;
+                var line = anyText ? InLineWith(pull, best.X) : [];
+                // What hangs in line with the ends moves with them.
+                Pull[] forced = anyText ? [pull, .. pulls.Where(p => p.LeadsOn && p.Distance(best.X) == 0 && line.Contains(p.A.Seat))] : [pull];
+                int[] old = [.. forced.Select(p => p.Factor)];
+                foreach (var straight in forced) straight.Factor = Straight;
                 last = best.X;
-                if (Settle() is { } straight && straight.Cost < best.Cost - 1e-9)
+                if (Straightened(pull, best, anyText) is { } straighter)
                 {
-                    (best, better) = (straight, true);
-                    continue;
-                }
-                if (WithTextAside(pull, best) is { } turned)
-                {
-                    (best, better) = (turned, true);
+                    (best, better) = (straighter, true);
                     continue;
                 }
                 textLeft = [.. best.TextLeft];
-                if (pull.Distance(best.X) <= Slip && WithLineClose(pull, best) is { } closer)
-                {
-                    (best, better) = (closer, true);
-                    continue;
-                }
-                pull.Factor = old;
+                for (int i = 0; i < forced.Length; i++) forced[i].Factor = old[i];
             }
         }
         return best;
     }
+
+    private State? Straightened(Pull pull, State best, bool anyText)
+    {
+        if (Settle() is { } straight && IsBetter(straight, best, anyText)) return straight;
+        if (WithTextAside(pull, best, anyText) is { } turned) return turned;
+        textLeft = [.. best.TextLeft];
+        return pull.Distance(best.X) <= Slip ? WithLineClose(pull, best) : null;
+    }
+
+    // What is tried at length saves bends and makes the drawing hardly wider: else more moves than it is worth.
+    private static bool IsBetter(State now, State than, bool anyText) =>
+        now.Cost + (anyText ? Wider * (now.Width - than.Width) : 0) < than.Cost - 1e-9 && (!anyText || (now.Turns < than.Turns && now.Width - than.Width <= than.Turns - now.Turns));
 
     // A line that need not step aside by a module or two runs closer to the body beside it.
     private State? WithLineClose(Pull pull, State best)
@@ -145,49 +163,70 @@ internal sealed class Columns
         return null;
     }
 
-    // The text that keeps two ends from one column changes sides; so does one that is in the way of what has been straight until then.
-    private State? WithTextAside(Pull pull, State best)
+    // A text that keeps two ends from one column changes sides; so does one that is still in the way then, or in the way of what has been straight until then.
+    private State? WithTextAside(Pull pull, State best, bool anyText)
     {
-        var (blocked, at) = (pull, best);
-        var done = new HashSet<int>();
-        while (done.Count < MostTurns && TextInTheWay(blocked, at.X, done) is { } stand)
+        foreach (int first in TextsInTheWay(pull, best.X, anyText).Take(anyText ? MostTexts : 1).ToArray())
         {
-            done.Add(stand);
-            textLeft = [.. textLeft];
-            if (!textLeft.Remove(stand)) textLeft.Add(stand);
-            if (Settle() is not { } turned) return null;
-            if (turned.Cost < best.Cost - 1e-9) return turned;
-            if (pulls.FirstOrDefault(p => p.LeadsOn && p.Distance(best.X) == 0 && p.Distance(turned.X) > 0) is not { } bent) return null;
-            (blocked, at) = (bent, turned);
+            textLeft = [.. best.TextLeft];
+            HashSet<int> turned = [];
+            for (int? stand = first; stand is { } next && turned.Count < MostTurns && settlesLeft > 0;)
+            {
+                turned.Add(next);
+                textLeft = [.. textLeft];
+                if (!textLeft.Remove(next)) textLeft.Add(next);
+                if (Settle() is not { } now) break;
+                if (IsBetter(now, best, anyText)) return now;
+                var blocked = anyText && pull.Distance(now.X) > 0 ? pull : pulls.FirstOrDefault(p => p.LeadsOn && p.Distance(best.X) == 0 && p.Distance(now.X) > 0);
+                stand = blocked is null ? null : TextsInTheWay(blocked, now.X, anyText).Select(s => (int?)s).FirstOrDefault(s => !turned.Contains(s!.Value));
+            }
         }
         return null;
     }
 
-    // The stand whose text keeps two ends from one column.
-    private int? TextInTheWay(Pull pull, int[] x, HashSet<int> except)
+    // The stands whose text keeps two ends from one column: at either end its own, or that of its neighbour on the side to which it should go; then those beside what moves with the ends.
+    private IEnumerable<int> TextsInTheWay(Pull pull, int[] x, bool anyText)
     {
-        foreach (var (end, other) in new[] { (pull.A, pull.B), (pull.B, pull.A) })
+        (End End, End Other)[] ways = [(pull.A, pull.B), (pull.B, pull.A)];
+        var direct = ways.SelectMany(w => Beside(w.End.Seat, w.Other.X(x) > w.End.X(x)));
+        return !anyText ? direct : direct.Concat(ways.SelectMany(w => InLineWith(w.End.Seat, x).SelectMany(s => Beside(s, w.Other.X(x) > w.End.X(x))))).Distinct();
+
+        IEnumerable<int> Beside(int seat, bool rightwards)
         {
-            var row = order.Rows[lattice.Seats[end.Seat].Row];
-            int at = row.IndexOf(end.Seat);
-            bool rightwards = other.X(x) > end.X(x);
-            int own = lattice.Seats[end.Seat].Stand, next = rightwards ? at + 1 < row.Length ? lattice.Seats[row[at + 1]].Stand : -1 : at > 0 ? lattice.Seats[row[at - 1]].Stand : -1;
-            if (own >= 0 && !except.Contains(own) && textOf[own].In(SeenIn.Both) > 0 && textLeft.Contains(own) != rightwards) return own;
-            if (next >= 0 && !except.Contains(next) && textOf[next].In(SeenIn.Both) > 0 && textLeft.Contains(next) == rightwards) return next;
+            var row = order.Rows[lattice.Seats[seat].Row];
+            int at = row.IndexOf(seat);
+            int own = lattice.Seats[seat].Stand, next = rightwards ? at + 1 < row.Length ? lattice.Seats[row[at + 1]].Stand : -1 : at > 0 ? lattice.Seats[row[at - 1]].Stand : -1;
+            if (own >= 0 && textOf[own].In(SeenIn.Both) > 0 && textLeft.Contains(own) != rightwards) yield return own;
+            if (next >= 0 && textOf[next].In(SeenIn.Both) > 0 && textLeft.Contains(next) == rightwards) yield return next;
         }
-        return null;
+    }
+
+    private HashSet<int> InLineWith(Pull pull, int[] x) => [.. InLineWith(pull.A.Seat, x), .. InLineWith(pull.B.Seat, x)];
+
+    // What hangs on a seat by straight lines.
+    private List<int> InLineWith(int seat, int[] x)
+    {
+        List<int> line = [seat];
+        for (int i = 0; i < line.Count; i++)
+            foreach (var pull in pulls.Where(p => p.LeadsOn && p.Distance(x) == 0 && (p.A.Seat == line[i] || p.B.Seat == line[i])))
+            {
+                int next = pull.A.Seat == line[i] ? pull.B.Seat : pull.A.Seat;
+                if (!line.Contains(next)) line.Add(next);
+            }
+        return line;
     }
 
     // Columns and channels together: columns that would lie on each other are set apart and solved again.
     private State? Settle()
     {
         apart.Clear();
+        settlesLeft--;
         for (int round = 0; round < 25; round++)
         {
             if (SolveOnce() is not { } x) return null;
             var spans = new PieceSpans(lattice, x);
             var (levels, conflicts) = Channels.Of(lattice, x, spans, tracks, besideRails);
-            if (conflicts.Count == 0) return new(x, levels, [.. textLeft], Cost(x, spans, levels));
+            if (conflicts.Count == 0) return At(x, spans, levels);
             apart.AddRange(conflicts);
         }
         return null;
@@ -239,7 +278,7 @@ internal sealed class Columns
     private bool IsOverChassis(Seat passage) =>
         passage.Row >= lattice.Rows && netlist.Nets[netlist.Taps[passage.Tap].Net].Taps.Any(t => netlist.Taps[t].Kind == EndKind.Chassis);
 
-    private double Cost(int[] x, PieceSpans spans, int[] levels)
+    private State At(int[] x, PieceSpans spans, int[] levels)
     {
         int low = lattice.Seats.Min(s => x[s.Id] - Reach(s, s.Seen).Left), high = lattice.Seats.Max(s => x[s.Id] + Reach(s, s.Seen).Right);
         int length = 0, bends = 0, nearly = 0, crooked = 0;
@@ -261,7 +300,9 @@ internal sealed class Columns
                     if (apart < 4) nearly++;
                 }
         }
-        return (5 * Channels.Crossings(lattice, x, spans, levels)) + (2 * bends) + nearly + (6 * crooked) + (0.05 * length) + (0.1 * (high - low)) + (0.5 * textLeft.Count);
+        int crossings = Channels.Crossings(lattice, x, spans, levels);
+        double cost = (5 * crossings) + (2 * bends) + nearly + (6 * crooked) + (0.05 * length) + (0.1 * (high - low)) + (0.5 * textLeft.Count);
+        return new(x, levels, [.. textLeft], cost, bends + crossings, high - low);
     }
 
     // In how many columns a piece has ends.
@@ -276,7 +317,7 @@ internal sealed class Columns
         return distinct.Count;
     }
 
-    private sealed record State(int[] X, int[] Levels, HashSet<int> TextLeft, double Cost);
+    private sealed record State(int[] X, int[] Levels, HashSet<int> TextLeft, double Cost, int Turns, int Width);
 
     /// <summary>Two ends that want one column.</summary>
     private sealed class Pull(End a, End b, int basic, int factor, bool leadsOn, bool betweenPassages)

@@ -53,7 +53,12 @@ internal static class NodeTexts
         double left = own.Max(r => r.X1), right = own.Min(r => r.X2), y = own[0].Y;
         foreach (double top in new[] { y - OverRail - box.TextHeight, y + OverRail })
             for (double x = left; x <= Math.Max(left, right - box.TextWidth); x += Step) yield return (x, top);
-        // Beyond its ends, where a short rail has no room.
+        // Beyond one end, where a short rail has no room; begun or ended over it, so that it is read with it.
+        foreach (double top in new[] { y - OverRail - box.TextHeight, y + OverRail })
+        {
+            for (double x = left + Step; x < right; x += Step) yield return (x, top);
+            for (double x = right - Step; x > left; x -= Step) yield return (x - box.TextWidth, top);
+        }
         foreach (double top in new[] { y - OverRail - box.TextHeight, y + OverRail })
             foreach (double x in new[] { right - BesideDot, left - box.TextWidth + BesideDot }) yield return (x, top);
         yield return (right + BesideDot, y - (box.TextHeight / 2));

@@ -34,7 +34,9 @@ internal static class Placement
                     var (x, y) = stands[stand.Id];
                     bool left = textLeft.Contains(stand.Id);
                     int boxX = x + stand.LeftOf(standing), boxY = y + (stand.Turned ? stand.Height - standing.Y - box.Height : standing.Y);
-                    double textX = left ? x - sides.ReachLeft[stand.Id] - Stand.TextGap - box.TextWidth : x + stand.Width + sides.ReachRight[stand.Id] + (sides.ReachRight[stand.Id] > 0 ? 1 : 0) + Stand.TextGap;
+                    // Of two that share a stand the narrower one has its text beside itself, unless lines run there.
+                    double textX = left ? (sides.ReachLeft[stand.Id] > 0 ? x - sides.ReachLeft[stand.Id] : boxX) - Stand.TextGap - box.TextWidth
+                        : (sides.ReachRight[stand.Id] > 0 ? x + stand.Width + sides.ReachRight[stand.Id] + 1 : boxX + box.Width) + Stand.TextGap;
                     double textY = boxY + (box.Height / 2.0) - Heightening.TextRise(box.TextHeight, box.Height);
                     return new(box.Id, boxX, boxY, stand.Turned, left, textX, textY) { Facing = stand.Facing };
                 }

@@ -6,7 +6,7 @@ namespace Hotside.Layouts.Passes;
 /// <summary>What already stands on the drawing, view by view, so that a text finds a free place.</summary>
 internal sealed class TakenRoom
 {
-    private const double Clear = 0.12, BesideText = 0.5, BesideLine = 0.3, BesideBox = 0.2, NameOfFeed = 2.4, BesideSlant = 0.95;
+    private const double Clear = 0.12, BesideText = 0.5, BesideLine = 0.3, BesideBox = 0.2, BesideSlant = 0.95, BeyondFreeEnd = 4, NameOfFeed = 2.4;
 
     private readonly List<(double Left, double Top, double Right, double Bottom, SeenIn Seen)> taken = [];
     private readonly double height;
@@ -23,6 +23,7 @@ internal sealed class TakenRoom
         foreach (var (box, placed) in input.Boxes.Zip(boxes).Where(b => !b.First.IsPoint))
         {
             taken.Add((placed.X - BesideBox, placed.Y - BesideBox, placed.X + box.Width + BesideBox, placed.Y + box.Height + BesideBox, box.Seen));
+            if (box.IsFreeEnd) taken.Add(Beyond(box, placed));
             foreach (var view in Extents.Views.Where(v => (v & box.Seen) != 0 && box.TextWidths.In(v) > 0))
             {
                 var (left, right) = placed.TextIn(view, box);
@@ -49,6 +50,10 @@ internal sealed class TakenRoom
         // The name of the feed rail stands above its left end; inner ones find a place of their own.
         foreach (var rail in rails) taken.Add((rail.X1 - 1, rail.Y - (rail.Box is null ? NameOfFeed : 0.3), rail.X2 + 1, rail.Y + 0.3, rail.Seen));
     }
+
+    // Where the conductor would go on.
+    private static (double Left, double Top, double Right, double Bottom, SeenIn Seen) Beyond(LayoutBox box, PlacedBox placed) =>
+        box.Pins[0].Side == Side.Top != placed.Turned ? (placed.X, placed.Y, placed.X + box.Width, placed.Y + box.Height + BeyondFreeEnd, box.Seen) : (placed.X, placed.Y - BeyondFreeEnd, placed.X + box.Width, placed.Y + box.Height, box.Seen);
 
     /// <summary>Whether a text finds room here in all views that show it, and within the drawing.</summary>
     public bool IsFree(double x, double y, double width, double textHeight, SeenIn seen) =>
