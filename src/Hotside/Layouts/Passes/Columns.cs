@@ -16,7 +16,7 @@ internal sealed record ColumnPlan(ImmutableArray<int> X, ImmutableArray<int> Lev
 /// </summary>
 internal sealed class Columns
 {
-    private const int Straight = 400, AsItStood = 300, Tries = 60, WorkPerTry = 4500, WorkAtLength = 6000, LongestForced = 40, MostTexts = 6, MostTurns = 3, Slip = 2;
+    private const int Straight = 400, AsItStood = 300, Tries = 60, WorkPerTry = 4500, SettlesAtLength = 30, WorkAtLength = 120_000, LongestForced = 40, MostTexts = 6, MostTurns = 3, Slip = 2;
 
     // What a module of width costs beyond its share in the whole.
     private const double Wider = 1;
@@ -107,7 +107,8 @@ internal sealed class Columns
     private State ForcedStraight(State best, bool anyText)
     {
         int left = Math.Min(Tries, WorkPerTry / Math.Max(20, lattice.Seats.Length));
-        settlesLeft = anyText ? WorkAtLength / Math.Max(20, lattice.Seats.Length) : int.MaxValue;
+        // Twice the seats take four times as long to settle.
+        settlesLeft = anyText ? Math.Min(SettlesAtLength, WorkAtLength / (lattice.Seats.Length * lattice.Seats.Length)) : int.MaxValue;
         bool better = true;
         for (int pass = 0; pass < 3 && better && left > 0; pass++)
         {
