@@ -17,9 +17,9 @@ internal static class Legend
         if (entries.IsEmpty)
             return Piece.Empty;
         // Within the height, in rows that come closer if they must.
-        foreach (double row in new[] { Row, CloseRow })
+        foreach (double row in new[] { Row, CloseRow, ClosestRow })
             if ((int)(height / (row * lettering.Factor)) is > 0 and var rows)
-                foreach (bool close in new[] { false, true })
+                foreach (bool close in row == ClosestRow ? [true] : new[] { false, true })
                     if (InColumns(entries, (entries.Length + rows - 1) / rows, row, close, double.PositiveInfinity, lettering) is var piece && piece.Width <= width) return piece;
         // Else as low as the width allows.
         for (int columns = entries.Length; columns > 1; columns--)
@@ -28,8 +28,8 @@ internal static class Legend
         return InColumns(entries, 1, Row, close: true, width, lettering);
     }
 
-    // 1.6 to 1.8 M.
-    private const double Row = 18, CloseRow = 16.5;
+    // 1.4 to 1.8 M.
+    private const double Row = 18, CloseRow = 16.5, ClosestRow = 14;
 
     private static Piece InColumns(ImmutableArray<LegendEntry> entries, int columns, double pitch, bool close, double width, Lettering lettering)
     {

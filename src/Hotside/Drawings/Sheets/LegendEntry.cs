@@ -25,12 +25,13 @@ internal sealed record LegendEntry(Piece Sample, string Text)
     /// <summary>The triangle of a change.</summary>
     public static LegendEntry OfTriangle(string text, Lettering lettering)
     {
-        Piece sample = new(18, 15.5,
+        return new(Sample(15.5), text) { Short = Sample(13.5) };
+
+        Piece Sample(double height) => new(18, height,
         [
-            Shape.Polygon(new(StrokeRank.Medium, ColourRole.Ink, Round: true), ColourRole.Paper, (9, 0), (18, 15.5), (0, 15.5)),
-            TextShape.Of("n", lettering.SmallBold with { CapHeight = 7.2 }, 9, 13.6, Anchor.Middle),
+            Shape.Polygon(new(StrokeRank.Medium, ColourRole.Ink, Round: true), ColourRole.Paper, (9, 0), (18, height), (0, height)),
+            TextShape.Of("n", lettering.SmallBold with { CapHeight = 7.2 }, 9, height - 1.8, Anchor.Middle),
         ]);
-        return new(sample, text);
     }
 
     /// <summary>A verdict's badge.</summary>
@@ -70,11 +71,13 @@ internal sealed record LegendEntry(Piece Sample, string Text)
     public static LegendEntry OfSlant(string text)
     {
         Pen pen = new(StrokeRank.Medium, ColourRole.Wire);
-        return new(new(30, 14, [Shape.Line(pen, 6, 0, 6, 14), Shape.Polyline(pen, (30, 1), (14, 1), (6, 9)), JointDot.At(6, 9)]), text);
+        return new(Sample(14), text) { Short = Sample(12) };
+
+        Piece Sample(double height) => new(30, height, [Shape.Line(pen, 6, 0, 6, height), Shape.Polyline(pen, (30, 1), (height, 1), (6, height - 5)), JointDot.At(6, height - 5)]);
     }
 
     /// <summary>The outline of a part that is fitted, replaced, or to be replaced.</summary>
-    public static LegendEntry OfPart(PartStyle look, string text) => new(Outline(look, 26, 12), text);
+    public static LegendEntry OfPart(PartStyle look, string text) => new(Outline(look, 26, 12), text) { Short = Outline(look, 26, 9) };
 
     /// <summary>A box as a part of a look is outlined.</summary>
     public static Piece Outline(PartStyle look, double width, double height) =>
