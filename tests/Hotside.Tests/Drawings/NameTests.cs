@@ -1,5 +1,4 @@
 using Hotside.Drawings.Marks;
-using Hotside.Layouts;
 using Hotside.Symbols;
 using Hotside.Symbols.Shapes;
 using Hotside.Symbols.Texts;
