@@ -60,6 +60,17 @@ public class OwnSignTests
         Assert.All(["B2.case on engine.1", "B3.case on engine.1"], id => Assert.True(gauges.First(w => w.Id == id).NamesSign));
     }
 
+    // The generator goes, the alternator comes: in no view do two cases stand on the engine.
+    [Fact]
+    public void One_case_in_each_view_stands_on_its_body_where_that_is_right_below_it()
+    {
+        var charging = LaidOutJob.OfGallery("charging");
+        var wires = charging.Plan.Input.Wires;
+        Assert.False(wires.First(w => w.Id == "G3.case on engine.1").HasOwnSign);
+        Assert.True(wires.First(w => w.Id == "G2.case on engine.1").NamesSign);
+        Assert.Equal(2, charging.Line("G3.case on engine.1").Length);
+    }
+
     [Fact]
     public void Where_loads_hang_high_all_leads_have_signs_and_a_row_has_them_on_one_line()
     {

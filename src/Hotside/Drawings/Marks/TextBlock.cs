@@ -71,9 +71,18 @@ internal sealed record TextBlock
         if (Side is { } side)
             rows.Gap(4 * f).Add(Badge.Of(side, SideText, Lettering));
         // What is found is told in full.
-        foreach (string line in TextLines.Break(By, Lettering.Small, Room))
+        foreach (string line in BySense())
             rows.Text(line, Lettering.Small, ColourRole.Quiet, Whole(line, By));
         return rows.Done();
+    }
+
+    // One statement a line, where that takes no line more.
+    private ImmutableArray<string> BySense()
+    {
+        var lines = TextLines.Break(By, Lettering.Small, Room);
+        string[] statements = By.Split("; ");
+        ImmutableArray<string> bySense = [.. statements.SelectMany((s, i) => TextLines.Break(i < statements.Length - 1 ? s + ";" : s, Lettering.Small, Room))];
+        return bySense.Length <= lines.Length ? bySense : lines;
     }
 
     private static string? Whole(string line, string all) => line.EndsWith('…') && !all.EndsWith('…') ? all : null;

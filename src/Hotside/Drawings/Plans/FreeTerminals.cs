@@ -13,7 +13,7 @@ internal static class FreeTerminals
     private const double Near = 6;
 
     /// <summary>Radius of the ring in units.</summary>
-    public const double Radius = 2.4;
+    public const double Radius = 1.9;
 
     /// <summary>The circuits of a view, whole: a wire that an excerpt leaves out is there all the same.</summary>
     public static Circuit[] CircuitsOf(DrawingPlan plan, SeenIn view)

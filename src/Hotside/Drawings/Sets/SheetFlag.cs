@@ -38,7 +38,7 @@ internal sealed record SheetFlag(string Box, string Of, string Name, SeenIn Seen
     /// <summary>What it says, line by line.</summary>
     public ImmutableArray<string> Lines(SeenIn view, IEnumerable<string> zones)
     {
-        string name = view == SeenIn.Before ? NameBefore ?? Name : Name, all = string.Join(" ", zones);
+        string name = view == SeenIn.Before ? NameBefore ?? Name : Name, all = string.Join(", ", zones);
         return all.Length == 0 ? [name] : IsStacked ? [name, all] : [$"{name} · {all}"];
     }
 

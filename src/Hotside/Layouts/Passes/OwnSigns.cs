@@ -64,7 +64,7 @@ internal static class OwnSigns
         {
             var leads = input.Wires.Select((w, i) => (Wire: w, Line: union.Lines[i])).Where(l => l.Wire.Short && l.Wire.To.Box == body.Id && l.Line.From.OnTerminal).ToArray();
             if (leads.Length == 0 || input.Wires.Where(w => !w.Short).All(w => w.From.Box != body.Id && w.To.Box != body.Id)) continue;
-            bool isFew = leads.Select(l => union.Terminals[l.Line.From.Terminal].Stand).Distinct().Count() <= FewOnBody;
+            bool isFew = Extents.Views.All(v => leads.Where(l => (l.Line.Seen & v) != 0).Select(l => union.Terminals[l.Line.From.Terminal].Stand).Distinct().Count() <= FewOnBody);
             foreach (var (_, line) in leads)
                 if (!(isFew && IsRightAbove(line)) && MayHang(union, line, line.From.Terminal, input.IsOverlaid)) yield return line.Id;
         }

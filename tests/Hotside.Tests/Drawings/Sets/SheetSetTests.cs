@@ -138,11 +138,11 @@ public sealed partial class SheetSetTests
         string[] legend = [.. Van.Value[0].Scene.Groups.Single(g => g.Id == "legend").Shapes.OfType<TextShape>().Select(t => t.Text)];
         Assert.Equal(
         [
-            "take out", "run, fit, replace", "move one end", "renew between the same ends", "switched on the hot side", "switched on the ground side", "switched on both sides", "fed through another load",
-        ], legend[..8]);
-        Assert.Equal(10, legend.Length);
-        Assert.Equal($"sheet {legend[8].Split('.')[0]}, zone {legend[8].Split('.')[1]}", legend[9]);
-        Assert.Contains(legend[8], TextsOf(Van.Value[0]).SkipWhile(t => !t.StartsWith("Who switches", StringComparison.Ordinal)));
+            "take out", "run new", "move one end", "renew between the same ends", "part fitted or replaced", "part turned", "switched on the hot side", "switched on the ground side", "switched on both sides", "fed through another load",
+        ], legend[..10]);
+        Assert.Equal(12, legend.Length);
+        Assert.Equal($"sheet {legend[10].Split('.')[0]}, zone {legend[10].Split('.')[1]}", legend[11]);
+        Assert.Contains(legend[10], TextsOf(Van.Value[0]).SkipWhile(t => !t.StartsWith("Who switches", StringComparison.Ordinal)));
     }
 
     // What lies elsewhere has no symbol and no text block: its flags bear the number.
