@@ -27,14 +27,14 @@ internal static class UsedOnSheet
         var states = lines.Select(l => l.State).Concat(parts.Where(p => p.Look is PartStyle.Kept or PartStyle.TakenOut).Select(p => StateOf(p.Look))).ToHashSet();
         var entries = ImmutableArray.CreateBuilder<LegendEntry>();
         entries.AddRange(OfStates(states, plan.Alteration));
-        if (joints.HaveLead) entries.Add(LegendEntry.OfLead("no size: the part's own lead"));
+        if (joints.HaveLead) entries.Add(LegendEntry.OfLead("no size: a part's lead"));
         entries.AddRange(OfParts(parts.Where(p => !p.Symbol.Shapes.IsEmpty).Select(p => p.Look).ToHashSet(), plan.Alteration));
         if (plan.Parts.Any(p => p.Role == PlannedRole.Symbol && views.Any(v => p.In(v) is { } shown && PlannedRoles.IsMetal(shown.Part)))) entries.Add(LegendEntry.OfMetal("metal on which cases stand"));
         if (parts.Any(p => p.Part.Kind.TakesAnyTerminal)) entries.Add(LegendEntry.OfFlag("goes on elsewhere"));
         if (plan.Parts.Any(p => p.Box.StartsWith("flag ", StringComparison.Ordinal))) entries.Add(LegendEntry.Flagged("2.C4", "goes on: sheet 2, zone C4", plan.Lettering));
         if (plan.Parts.Any(p => p.Role == PlannedRole.Stud && views.Any(v => p.In(v) is not null))) entries.Add(LegendEntry.OfStud("stud"));
         if (joints.HaveBar) entries.Add(LegendEntry.OfBar("one joint"));
-        if (joints.HaveSlant) entries.Add(LegendEntry.OfSlant("a wire goes the way it slants"));
+        if (joints.HaveSlant) entries.Add(LegendEntry.OfSlant("goes the way it slants"));
         if (joints.HaveOld) entries.Add(LegendEntry.OfOldJoint("wires met here before"));
         if (views.Any(v => plan.Parts.Any(p => p.Role == PlannedRole.Symbol && p.In(v) is { } shown && FreeTerminals.Of(shown.Symbol, shown.Part, FreeTerminals.CircuitsOf(plan, v)).Any()))) entries.Add(LegendEntry.OfFreeTerminal("terminal without a wire"));
         // Where some signs have names, one without has its own meaning.
