@@ -203,7 +203,7 @@ internal sealed class Arrangement
             var (layout, levels) = Placed(blocks, options, extra, longer, atPins);
             var room = RoomOf(layout, levels);
             var (boxes, nameless) = NodeTexts.Of(input, layout.Boxes, layout.Rails, room, near: attempt < GrowthForOwnRun);
-            var (labels, unplaced, shared) = Labels.Of(input, layout.Wires, layout.Rails, room, attempt >= Sharing, urgent);
+            var (labels, longLines, unplaced, shared) = Labels.Of(input, layout.Wires, layout.Rails, room, attempt >= Sharing, urgent);
             // A lead to a sign of its own grows by itself until its label finds room.
             var told = labels.Select(l => l.Wire).ToHashSet(StringComparer.Ordinal);
             int[] lost = [.. Enumerable.Range(0, input.Wires.Length).Where(i => input.Wires[i].HasLabel && !told.Contains(input.Wires[i].Id))], leads = [.. lost.Where(netlist.Signs.Contains)];
@@ -211,7 +211,7 @@ internal sealed class Arrangement
             ImmutableArray<int> failed = [.. nameless, .. unplaced.Where((_, i) => !netlist.Signs.Contains(lost[i]))];
             int missing = failed.Length + leads.Length;
             if (best is null || missing < best.Value.Missing)
-                best = (layout with { Boxes = boxes, Labels = labels, SharedLabels = shared, Memory = Recollection.Remembered(netlist, rows, blocks, Interleaved(blocks).Places, layout, levels, asked, options, apart) }, missing, attempt);
+                best = (layout with { Boxes = boxes, Labels = labels, LongLines = longLines, SharedLabels = shared, Memory = Recollection.Remembered(netlist, rows, blocks, Interleaved(blocks).Places, layout, levels, asked, options, apart) }, missing, attempt);
             // Room that helps no label would be a hole in the drawing; where things stood they should not be moved for want of a label.
             if (missing == 0 || attempt == MostGrowth || (!atPins && memory is null && attempt > Math.Max(best.Value.Attempt, Sharing) + GrowthInVain)) return best.Value.Layout;
             if (failed.IsEmpty) continue;

@@ -14,6 +14,9 @@ internal sealed record Layout(
     /// <summary>The height of the chassis row.</summary>
     public int ChassisY => Height;
 
+    /// <summary>The labels of those that have one only where their line is long.</summary>
+    public ImmutableArray<PlacedLabel> LongLines { get; init; } = [];
+
     /// <summary>How many labels stand where their conductor shares its way with others, though it runs alone elsewhere.</summary>
     public int SharedLabels { get; init; }
 

@@ -26,6 +26,9 @@ internal sealed record LayoutWire(string Id, string Conductor, LayoutEnd From, L
     /// <summary>Its label says what its sign stands for, and stands at the sign.</summary>
     public bool NamesSign => SignOf.Length > 0;
 
+    /// <summary>Its label may be left out, and is where its line is short.</summary>
+    public bool IfLong { get; init; }
+
     /// <summary>Is there a label to place?</summary>
-    public bool HasLabel => LabelWidth > 0 && LabelHeight > 0;
+    public bool HasLabel => !IfLong && LabelWidth > 0 && LabelHeight > 0;
 }

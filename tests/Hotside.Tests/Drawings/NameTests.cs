@@ -46,6 +46,14 @@ public class NameTests
         Assert.True(two.Width < 160 && two.Height >= Lettering.Normal.Small.CapHeight + Lettering.Normal.Small.Pitch);
     }
 
+    // Its rail is far above it.
+    [Fact]
+    public void A_long_lead_of_a_fitted_part_bears_the_number_of_its_change()
+    {
+        var lead = LaidOutJob.OfGallery("van").Plan.Lines.First(l => l.Line == "K6.30 on X1");
+        Assert.Equal("34", lead.After!.Number!.Text);
+    }
+
     // What stood below the ring that ends it was read as its label.
     [Theory]
     [MemberData(nameof(Gallery))]
@@ -69,8 +77,8 @@ public class NameTests
             foreach (var (shown, view) in new[] { (line.Before, SeenIn.Before), (line.After, SeenIn.After) })
             {
                 if (shown is null) continue;
-                Assert.Null(shown.Number);
                 if (!line.Line.Contains(".case on", StringComparison.Ordinal) || shown.NamesSign) continue;
+                Assert.Null(shown.Number);
                 var part = plan.Parts.First(p => p.Box == line.Line[..line.Line.IndexOf('.', StringComparison.Ordinal)]).In(view)!;
                 bool isAtPin = part.Symbol.Shapes.OfType<TextShape>().Any(t => t.Text == "case");
                 Assert.True(isAtPin != (shown.Label == "case"), line.Line);

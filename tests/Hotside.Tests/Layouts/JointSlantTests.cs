@@ -88,7 +88,7 @@ public class JointSlantTests
             var shown = new ShownLines(drawn.Plan, drawn.Layout, view);
             var seen = shown.All.Select(l => l.Line.Line).ToHashSet(StringComparer.Ordinal);
             foreach (var (_, a, b) in shown.Slants.All)
-                foreach (var label in drawn.Layout.Labels.Where(l => seen.Contains(l.Wire)))
+                foreach (var label in drawn.Layout.Labels.Concat(drawn.Layout.LongLines).Where(l => seen.Contains(l.Wire)))
                     for (double t = 0; t <= 1; t += 0.125)
                     {
                         double x = a.X + (t * (b.X - a.X)), y = a.Y + (t * (b.Y - a.Y));

@@ -209,7 +209,7 @@ internal sealed class CircuitPicture
     private IEnumerable<SceneGroup> Marks()
     {
         var wires = plan.Input.Wires.ToDictionary(w => w.Id, StringComparer.Ordinal);
-        foreach (var label in layout.Labels)
+        foreach (var label in layout.Labels.Concat(layout.LongLines))
         {
             var line = lines[label.Wire];
             if (line.In(view) is not { } shown || overlay?.IsHidden(line) == true) continue;

@@ -25,7 +25,7 @@ internal static class PictureBounds
         }
         var seen = plan.Input.Wires.Where(w => (w.Seen & view) != 0).Select(w => w.Id).ToHashSet(StringComparer.Ordinal);
         boxes.AddRange(layout.Wires.Where(w => seen.Contains(w.Id)).SelectMany(w => w.Points).Select(p => new Box((p.X * m) - RailOverhang, p.Y * m, (p.X * m) + RailOverhang, p.Y * m)));
-        boxes.AddRange(layout.Labels.Where(l => seen.Contains(l.Wire)).Select(l => new Box(l.X * m, l.Y * m, (l.X + l.Width) * m, (l.Y + l.Height) * m)));
+        boxes.AddRange(layout.Labels.Concat(layout.LongLines).Where(l => seen.Contains(l.Wire)).Select(l => new Box(l.X * m, l.Y * m, (l.X + l.Width) * m, (l.Y + l.Height) * m)));
         if (plan.FeedRail is not null) boxes.Add(new(0, -NameAboveRail * plan.Lettering.Factor, 0, 0));
         // Where no lead goes down to the chassis line a view ends with what hangs lowest in it.
         foreach (var (wire, placed) in plan.Input.Wires.Zip(layout.Wires).Where(w => seen.Contains(w.First.Id)))

@@ -130,6 +130,7 @@ internal sealed class LinePlanner
             LabelHeight = labels.Max(l => l.Width == 0 ? 0 : l.Height) / Symbol.Module,
             LabelFoot = new[] { old, fresh }.OfType<LineView>().Max(v => WireLabel.Foot(v.Number, lettering)) / Symbol.Module,
             Short = conductor is null,
+            IfLong = conductor is null && labels.All(l => l.Width > 0) && new[] { old, fresh }.OfType<LineView>().All(v => v.Label.Length == 0),
         });
     }
 
@@ -160,8 +161,9 @@ internal sealed class LinePlanner
         foreach (var (name, ends, seen, of) in planned)
         {
             var look = LookOfLead(alteration.StateOf(of.Part!), seen);
-            // It bears no number: the part that it comes or goes with does.
-            var view = new LineView(figures is null ? CaseWord(of, seen) : "", null, look, name);
+            // Far from its part a lead says by which change it comes or goes; that of a case never does, since most are too short.
+            var number = of.Terminal != Case && look != Look.Kept && alteration.LabelsOf(of.Part!) is { Length: > 0 } numbers ? new ChangeNumber(numbers, ConductorLine.ColourOf(look)) : null;
+            var view = new LineView(figures is null ? CaseWord(of, seen) : "", number, look, name);
             LineView? In(SeenIn which) => (seen & which) == 0 ? null : view with { IsLive = figures?.IsLive(of, which == SeenIn.Before) == true };
             Add(name, null, ends, In(SeenIn.Before), In(SeenIn.After));
         }

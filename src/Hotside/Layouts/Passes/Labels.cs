@@ -18,6 +18,9 @@ internal sealed class Labels
     // How far from the middle of its run a label may stand for the sake of a common baseline: a part of what the run leaves free, and a little.
     private const double ForRhythm = 0.5, ForRhythmAtLeast = 1.5;
 
+    // A line without a label is followed so far with ease.
+    private const int Long = 8;
+
     private readonly TakenRoom room;
     private readonly SortedSet<double> baselines = [];
     private readonly Dictionary<int, Side> sideOf = [];
@@ -39,14 +42,15 @@ internal sealed class Labels
         var labels = new Labels(room);
         foreach (var (wire, line) in input.Wires.Zip(wires)) labels.Use(wire.Seen, Runs(line));
         foreach (var rail in rails) labels.Use(rail.Seen, [((rail.X1, rail.Y), (rail.X2, rail.Y))]);
-        var alone = input.Wires.Zip(wires, (wire, line) => wire.HasLabel ? Runs(line).SelectMany(r => labels.Alone(wire, r)).ToArray() : []).ToArray();
+        var alone = input.Wires.Zip(wires, (wire, line) => wire.HasLabel || wire.IfLong ? Runs(line).SelectMany(r => labels.Alone(wire, r)).ToArray() : []).ToArray();
         var placed = new PlacedLabel?[input.Wires.Length];
         // Those with least choice first: conductors that run alone on short stretches only.
         foreach (int number in Enumerable.Range(0, input.Wires.Length).Where(i => input.Wires[i].HasLabel).OrderBy(i => urgent.Contains(i) ? urgent.IndexOf(i) : int.MaxValue).ThenBy(i => alone[i].Select(Length).DefaultIfEmpty(0).Max()).ThenBy(i => i).ToArray())
             placed[number] = labels.Place(input.Wires[number], wires[number], alone[number], shared);
         int[] failed = [.. Enumerable.Range(0, placed.Length).Where(i => input.Wires[i].HasLabel && placed[i] is null)];
         urgent.AddRange(failed.Except(urgent));
-        return new([.. placed.OfType<PlacedLabel>()], [.. failed.Select(i => WantedAt(wires[i], alone[i]))], labels.sharing);
+        var lines = Enumerable.Range(0, placed.Length).Where(i => input.Wires[i].IfLong && alone[i].Any(r => Length(r) >= Long)).Select(i => labels.Place(input.Wires[i], wires[i], alone[i], shared: false));
+        return new([.. placed.OfType<PlacedLabel>()], [.. lines.OfType<PlacedLabel>()], [.. failed.Select(i => WantedAt(wires[i], alone[i]))], labels.sharing);
     }
 
     // The middle of the longest stretch where the conductor runs alone.
@@ -192,6 +196,7 @@ internal sealed class Labels
 
 /// <summary>Labels that found a place, and those that did not.</summary>
 /// <param name="Placed">The labels.</param>
+/// <param name="LongLines">Those that lines have only where they are long.</param>
 /// <param name="Failed">For each that found no place the height at which more room would help.</param>
 /// <param name="Shared">How many stand where their conductor does not run alone though it does elsewhere.</param>
-internal sealed record LabelPlan(ImmutableArray<PlacedLabel> Placed, ImmutableArray<int> Failed, int Shared);
+internal sealed record LabelPlan(ImmutableArray<PlacedLabel> Placed, ImmutableArray<PlacedLabel> LongLines, ImmutableArray<int> Failed, int Shared);
