@@ -50,7 +50,7 @@ public class NameTests
     [Fact]
     public void A_long_lead_of_a_fitted_part_bears_the_number_of_its_change()
     {
-        var lead = LaidOutJob.OfGallery("van").Plan.Lines.First(l => l.Line == "K6.30 on X1");
+        var lead = LaidOutJob.OfGallery("van").Plan.Lines.First(l => l.Line == "K6.30 on X1.1");
         Assert.Equal("34", lead.After!.Number!.Text);
     }
 
