@@ -96,11 +96,17 @@ internal static class SheetText
     private static string Return(Circuit circuit, Vocabulary words) => circuit.System.Return is { } node ? EndWords.Of(node, circuit) : words.Ground;
 
     /// <summary>What the picture shows, in sentences that replace it.</summary>
-    public static string Description(Alteration alteration, Study study, Vocabulary words)
+    /// <param name="alteration">The alteration.</param>
+    /// <param name="study">Both circuits' studies.</param>
+    /// <param name="words">Whose words.</param>
+    /// <param name="hasBefore">Whether it shows the circuit as it was.</param>
+    /// <param name="hasAfter">Whether it shows the circuit as it will be.</param>
+    public static string Description(Alteration alteration, Study study, Vocabulary words, bool hasBefore = true, bool hasAfter = true)
     {
-        string before = $"Before, {System(alteration.Before.System, words)}: {Verdicts(study.Before, words)}";
-        if (alteration.Changes.IsEmpty) return before["Before, ".Length..];
-        return $"{before} After, {System(alteration.After.System, words)}: {Verdicts(study.After, words)} {Numbers.Whole(alteration.Changes.Length)} changes, numbered on the drawing and in the list.";
+        string Of(string view, CircuitStudy circuit) => $"{view}{System(circuit.Circuit.System, words)}: {Verdicts(circuit, words)}";
+        if (alteration.Changes.IsEmpty) return Of("", study.Before);
+        string changes = $"{Numbers.Whole(alteration.Changes.Length)} changes, numbered on the drawing and in the list.";
+        return string.Join(" ", [.. hasBefore ? [Of("Before, ", study.Before)] : Array.Empty<string>(), .. hasAfter ? [Of("After, ", study.After)] : Array.Empty<string>(), changes]);
     }
 
     private static string Verdicts(CircuitStudy study, Vocabulary words)

@@ -161,6 +161,14 @@ public sealed class SvgOutputTests
         Assert.InRange(System.Text.Encoding.UTF8.GetByteCount(System.Text.RegularExpressions.Regex.Replace(svg, "base64,[^)]*", "")), 50_000, 120 * 1024);
     }
 
+    [Fact]
+    public void The_description_is_of_the_views_that_are_shown()
+    {
+        var job = Job.ReadFile(Repository.Path("gallery", "horn", "job.yaml")).OrThrow();
+        string before = job.Draw(View.Before).Scene.Description, after = job.Draw(View.After).Scene.Description, pair = job.Draw(View.Pair).Scene.Description;
+        Assert.Equal([(true, false), (false, true), (true, true)], new[] { before, after, pair }.Select(d => (d.Contains("Before, 6 V", StringComparison.Ordinal), d.Contains("After, 12 V", StringComparison.Ordinal))));
+    }
+
     private static string[] ClassesOf(XElement element) => ((string?)element.Attribute("class") ?? "").Split(' ', StringSplitOptions.RemoveEmptyEntries);
 
     private static XElement Parse(string svg) => XDocument.Parse(svg).Root!;

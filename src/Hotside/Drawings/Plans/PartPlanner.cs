@@ -100,8 +100,8 @@ internal sealed class PartPlanner(Alteration alteration, Study study, Lettering 
     private PartView? Flag(Part? part, Circuit circuit, string terminal)
     {
         if (part is null || !circuit.ConductorsAt(End.At(part.Id, terminal)).Any()) return null;
-        // What the list names has its reference.
-        string text = $"{(named.Contains(part.Id) ? part.Id + "." : "")}{terminal} · {words.Title(part)}";
+        // What the list names has its reference, wires that end there too.
+        string text = $"{(NumberOf(part.Id) is not null || named.Contains(part.Id) ? part.Id + "." : "")}{terminal} · {words.Title(part)}";
         bool feeds = study.Before.Loads.Concat(study.After.Loads).Any(l => l.FedFrom.Contains(End.At(part.Id, terminal)));
         var symbol = FlagSymbol.Of(text, text, isPinAbove: !feeds, isOut: !feeds, lettering);
         // What is to be done there is found by its number alone.

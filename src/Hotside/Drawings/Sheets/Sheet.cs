@@ -62,7 +62,7 @@ internal sealed record Sheet(SheetRequest Request, Furniture Furniture, DrawingP
             groups.AddRange(CircuitPicture.Of(Plan, Layout, views[i], origins[i].X, origins[i].Y));
         }
         if (views.Length > 1) groups.Add(Furniture.Divider(rooms));
-        return new(Furniture.Size.Width, Furniture.Size.Height, TitleRow.Value(Request.TitleBlock, "title") + What + (Request.IsInSet ? ", sheet " + TitleRow.Value(Request.TitleBlock, "sheet") + ": " + TitleRow.Value(Request.TitleBlock, "supplementary title") : ""), SheetText.Description(Plan.Alteration, Plan.Study, Request.Words), groups.ToImmutable());
+        return new(Furniture.Size.Width, Furniture.Size.Height, TitleRow.Value(Request.TitleBlock, "title") + What + (Request.IsInSet ? ", sheet " + TitleRow.Value(Request.TitleBlock, "sheet") + ": " + TitleRow.Value(Request.TitleBlock, "supplementary title") : ""), SheetText.Description(Plan.Alteration, Plan.Study, Request.Words, views.Any(v => v != SeenIn.After), views.Any(v => v != SeenIn.Before)), groups.ToImmutable());
     }
 
     // A part that the last view does not show is found in the one before.
