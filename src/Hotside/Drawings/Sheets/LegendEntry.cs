@@ -61,8 +61,12 @@ internal sealed record LegendEntry(Piece Sample, string Text)
         return new(new(28 + shape.Width, 9, [.. ChassisSign.At(14, 1), shape]), text);
     }
 
-    /// <summary>A lead that ends at the chassis.</summary>
-    public static LegendEntry OfLead(string text) => new(new(24, 12, [Shape.Line(new(StrokeRank.Medium, ColourRole.Wire), 14, 0, 14, 4), .. ChassisSign.At(14, 4)]), text);
+    /// <summary>A part with its lead.</summary>
+    public static LegendEntry OfLead(string text)
+    {
+        Pen pen = new(StrokeRank.Medium, ColourRole.Ink);
+        return new(new(28, 8, [new RectangleShape(new(0, 0, 8, 8), 0, pen, ColourRole.Paper), Shape.Line(new(StrokeRank.Medium, ColourRole.Wire), 8, 4, 28, 4)]), text);
+    }
 
     /// <summary>The sign of the chassis.</summary>
     public static LegendEntry OfChassis(string text) => new(new(24, 9, ChassisSign.At(14, 1)), text);
