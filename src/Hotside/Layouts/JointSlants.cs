@@ -52,7 +52,7 @@ internal sealed class JointSlants
         {
             (int X, int Y)[] shared = [.. new[] { through[0].A, through[0].B }.Where(a => through.All(w => w.A == a || w.B == a))];
             if (shared is not [var stem] || !IsPlain(stem)) return null;
-            return through.Select(w => w.A == stem ? w.B : w.A).All(a => IsPlain(a) || (a.X == stem.X) || (a.Y == stem.Y)) ? stem : null;
+            return through.Select(w => w.A == stem ? w.B : w.A).All(a => IsPlain(a) || a.X == stem.X || a.Y == stem.Y) ? stem : null;
         }
 
         bool IsPlain((int X, int Y) at) => !barred.Contains(at) && !ends.Contains(at) && arms.GetValueOrDefault(at) == 2;

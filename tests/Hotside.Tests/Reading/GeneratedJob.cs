@@ -9,7 +9,7 @@ namespace Hotside.Tests.Reading;
 /// <summary>A circuit of some of the library's kinds with all that can be said of parts and wires, built in code from a seed; nothing about it makes sense.</summary>
 internal sealed class GeneratedJob
 {
-    private static readonly string[] Names = ["Horn", "30, feed", "Lamp #2", "it's", "in the dash", "6 V", "Lamp on dash", "wound", "Klaxon é", "a: b", "- x", "14 BK", "on"];
+    private static readonly string[] Names = ["Horn", "30, feed", "Lamp #2", "it's", "in the dash", "6 V", "Lamp on dash", "wound", "Trompe é", "a: b", "- x", "14 BK", "on"];
 
     private static readonly string[] Places = ["left wing", "left wing, front", "'round the corner", "driver's side: low", "dash  board", "by the tank #2"];
 

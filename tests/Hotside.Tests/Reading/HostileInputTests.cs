@@ -64,7 +64,7 @@ public class HostileInputTests
     }
 
     [Theory]
-    [InlineData("Klaxon été")]
+    [InlineData("Trompe été")]
     [InlineData("汽笛")]
     [InlineData("صفارة")]
     [InlineData("\u202Eturned\u202C")]

@@ -50,7 +50,7 @@ public class JobWriterTests
     [InlineData("A = B")]
     [InlineData("- dash")]
     [InlineData("wound")]
-    [InlineData("Klaxon é 汽笛 🚗 صوت")]
+    [InlineData("Trompe é 汽笛 🚗 صوت")]
     [InlineData("{braces} [brackets] & * ! | > % @ `")]
     public void Any_name_comes_back_as_it_was(string name)
     {
