@@ -85,6 +85,45 @@ public class OwnSignTests
     [Fact]
     public void The_return_rail_of_an_isolated_system_is_no_sign() => Assert.False(LaidOutJob.OfGallery("launch").Plan.Input is { HasSigns: true } input && input.Wires.Any(w => w.HasOwnSign));
 
+    // It would have to run over and down beside the part; between pins as close as those of a plain connector there is no room for a sign.
+    [Theory]
+    [InlineData(6, new[] { 0, 1, 2, 3 }, 1, true)]
+    [InlineData(4, new[] { 0, 1, 2, 3 }, 2, true)]
+    [InlineData(4, new[] { 0, 1, 2, 3 }, 3, true)]
+    [InlineData(3, new[] { 0, 1, 3 }, 1, true)]
+    [InlineData(3, new[] { 0, 1, 2, 3 }, 1, false)]
+    public void A_lead_from_a_pin_that_looks_up_ends_at_a_sign_beside_it_above_its_part(int pitch, int[] wired, int ground, bool hasRoom)
+    {
+        LayoutBox plug = new("X1", SeenIn.Both, 1 + (pitch * 4), 6, [.. Enumerable.Range(0, 4).SelectMany(i => new LayoutPin[] { new($"a{i}", Side.Top, 1 + (pitch * i), 0), new($"b{i}", Side.Bottom, 1 + (pitch * i), 6) })])
+        {
+            Paths = [.. Enumerable.Range(0, 4).Select(i => new LayoutPath($"a{i}", $"b{i}", 1))],
+            Ways = [.. Enumerable.Range(0, 4).Select(i => 1 + (pitch * i))],
+            Shape = "plug",
+        };
+        int[] feeds = [.. wired.Where(i => i != ground)];
+        LayoutWire Wire(string id, LayoutEnd from, LayoutEnd to) => new(id, id, from, to, SeenIn.Both);
+        LayoutInput input = new(
+            [plug, .. feeds.Select(i => new LayoutBox($"E{i}", SeenIn.Both, 2, 4, [new("1", Side.Top, 1, 0), new("2", Side.Bottom, 1, 4)]))],
+            [
+                .. feeds.SelectMany(i => new[] { Wire($"w{i}", LayoutEnd.Feed, LayoutEnd.At("X1", $"a{i}")), Wire($"v{i}", LayoutEnd.At("X1", $"b{i}"), LayoutEnd.At($"E{i}", "1")) }),
+                .. feeds.Select(i => Wire($"r{i}", LayoutEnd.At($"E{i}", "2"), LayoutEnd.At("X1", $"b{ground}"))),
+                Wire("ground", LayoutEnd.At("X1", $"a{ground}"), LayoutEnd.Chassis) with { LabelWidth = 4, LabelHeight = 1 },
+            ]) { HasSigns = true, TellsPins = true };
+        var hung = Layout.OwnSignsOf(input);
+        Assert.Equal(hasRoom, hung.Contains("ground"));
+        input = input with { Wires = [.. input.Wires.Select(w => w with { HasOwnSign = hung.Contains(w.Id) })] };
+        var layout = Layout.Of(input, new());
+        Assert.Empty(Check.Of(input, layout));
+        var points = layout.Wires.First(w => w.Id == "ground").Points;
+        var box = layout.Boxes.First(b => b.Id == "X1");
+        if (!hasRoom) Assert.Equal(layout.ChassisY, points[^1].Y);
+        else Assert.True(points.Max(p => p.Y) <= box.Y && points[^1].Y < box.Y && points[^1].Y > points.Min(p => p.Y) && points.Max(p => p.X) - points.Min(p => p.X) <= 3, string.Join(' ', points));
+        if (!hasRoom) return;
+        // The sign, with its strokes, lies on no line.
+        var sign = points[^1];
+        Assert.DoesNotContain(layout.Wires.Where(w => w.Id != "ground").SelectMany(w => LaidOutJob.Steps(w.Points)), s => Math.Abs(s.X - sign.X) < 2 && s.Y >= sign.Y - 1 && s.Y <= sign.Y + 1);
+    }
+
     // From a pin go a wire to a rail below it, and one to a fuse that the rail does not feed.
     [Fact]
     public void What_shares_the_pin_of_a_rails_feed_runs_beside_the_rail()

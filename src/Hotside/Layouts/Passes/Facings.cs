@@ -151,8 +151,18 @@ internal sealed class Facings
             moved.Insert(to, way);
             var after = new int[ways.Length];
             for (int i = 0; i < moved.Count; i++) after[moved[i]] = columns[i];
-            yield return after.SequenceEqual(given) ? Facing.AsGiven : new(false, [.. after]);
+            var carried = after.SequenceEqual(given) ? Facing.AsGiven : new Facing(false, [.. after]);
+            if (KeepsSigns(stand, carried)) yield return carried;
         }
+    }
+
+    // What rises to a chassis sign of its own needs room beside its pin.
+    private bool KeepsSigns(int stand, Facing tried)
+    {
+        int[] risen = [.. netlist.Signs.Select(l => HungLead.PinOf(netlist.Lines[l])).OfType<int>().Where(p => netlist.Terminals[p] is { Side: Side.Top } pin && pin.Stand == stand)];
+        if (risen.Length == 0) return true;
+        var faced = Faced(netlist, stand, tried);
+        return risen.All(p => HungLead.AsideOf(faced.Terminals[p], faced.Stands[stand], faced.Terminals, faced.Lines) is not null);
     }
 
     // Where a column of a stand as given stands now.

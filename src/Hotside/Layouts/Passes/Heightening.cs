@@ -140,7 +140,7 @@ internal sealed class Heightening
                 && Extents.Views.Any(v => (p.Seen & v) != 0 && p.Low(b.X, v) < right && left < p.High(b.X, v))));
             if (crossed) needed = Math.Max(needed, Reach(stand, half[row], hangs) + 0.6);
         }
-        foreach (var (lead, left, right) in hangs ? LeadsOf(row) : [])
+        foreach (var (lead, left, right) in LeadsOf(row, rise: !hangs))
             if (blocks.Any(b => b.Lattice.Pieces.Any(p => p.Channel == channel && p.Spans(b.X) && (p.Seen & netlist.Lines[lead.Line].Seen) != 0 && p.Low(b.X, SeenIn.Both) < right && left < p.High(b.X, SeenIn.Both))))
                 needed = Math.Max(needed, lead.Depth - half[row] + 0.6);
         return (int)Math.Ceiling(needed);
@@ -166,7 +166,7 @@ internal sealed class Heightening
             foreach (var (lower, otherLeft, otherRight) in TextsOf(channel + 1))
                 if ((netlist.Stands[upper].Seen & netlist.Stands[lower].Seen) != 0 && left < otherRight && otherLeft < right)
                     needed = Math.Max(needed, Reach(upper, below[channel], hangs: true) + Reach(lower, above[channel + 1], hangs: false) + 1);
-        foreach (var (lead, left, right) in LeadsOf(channel))
+        foreach (var (lead, left, right) in LeadsOf(channel, rise: false))
         {
             int reach = lead.Depth - below[channel] + 1;
             needed = Math.Max(needed, reach);
@@ -174,20 +174,30 @@ internal sealed class Heightening
                 if ((netlist.Lines[lead.Line].Seen & netlist.Stands[lower].Seen) != 0 && left < otherRight && otherLeft < right)
                     needed = Math.Max(needed, reach + Reach(lower, above[channel + 1], hangs: false));
         }
+        foreach (var (lead, left, right) in LeadsOf(channel + 1, rise: true))
+        {
+            int reach = lead.Depth - above[channel + 1] + 1;
+            needed = Math.Max(needed, reach);
+            foreach (var (upper, otherLeft, otherRight) in TextsOf(channel))
+                if ((netlist.Lines[lead.Line].Seen & netlist.Stands[upper].Seen) != 0 && left < otherRight && otherLeft < right)
+                    needed = Math.Max(needed, reach + Reach(upper, below[channel], hangs: true));
+            foreach (var (hung, otherLeft, otherRight) in LeadsOf(channel, rise: false))
+                if (left < otherRight && otherLeft < right) needed = Math.Max(needed, reach + hung.Depth - below[channel]);
+        }
         foreach (var (upper, _, _) in TextsOf(channel)) needed = Math.Max(needed, Reach(upper, below[channel], hangs: true) + 1);
         return (int)Math.Ceiling(needed);
     }
 
-    // The leads with signs of their own that hang below a row; those of the last row end on the chassis line.
-    private IEnumerable<(HungLead Lead, double Left, double Right)> LeadsOf(int row) =>
+    // The leads with signs of their own that hang below a row, or rise above it; those that hang below the last row end on the chassis line.
+    private IEnumerable<(HungLead Lead, double Left, double Right)> LeadsOf(int row, bool rise) =>
         from lead in leads
         let stand = netlist.Terminals[lead.Terminal].Stand
-        where rows.RowOf[stand] == row && row < rows.Rows
+        where lead.Rises == rise && rows.RowOf[stand] == row && (rise || row < rows.Rows)
         from block in blocks
         from seat in block.Lattice.Seats
         where seat.Stand == stand
         let x = block.X[seat.Id] + lead.Column
-        select (lead, x - lead.Side, x + lead.Side);
+        select (lead, x - lead.Reach, x + lead.Reach);
 
     private IEnumerable<(int Stand, double Left, double Right)> TextsOf(int row) =>
         from block in blocks

@@ -35,16 +35,19 @@ internal static class OwnSigns
     private static int[] BesideOthers(Union union, Netlist netlist, RowPlan rows, bool isOverlaid)
     {
         int[] able = [.. netlist.Nets.Where(n => n.Lines.Length == 1).Select(n => n.Lines[0])
-            .Where(l => HungLead.PinOf(union.Lines[l]) is { } pin && rows.RowOf[union.Terminals[pin].Stand] < rows.Rows && MayHang(union, union.Lines[l], pin, isOverlaid))];
+            .Where(l => HungLead.PinOf(union.Lines[l]) is { } pin && (LooksUp(pin) || rows.RowOf[union.Terminals[pin].Stand] < rows.Rows) && MayHang(union, union.Lines[l], pin, isOverlaid))];
         var chosen = able.Where(IsBesideOthers).Select(PinOfShape).ToHashSet();
         return [.. able.Where(l => IsBesideOthers(l) || (PinOfShape(l).Shape.Length > 0 && chosen.Contains(PinOfShape(l))))];
 
         bool IsBesideOthers(int line)
         {
             int pin = HungLead.PinOf(union.Lines[line])!.Value, stand = union.Terminals[pin].Stand;
-            return netlist.Taps.Any(t => t.OnTerminal && t.Terminal != pin && netlist.StandOf(t) == stand && rows.Above[t.Id] && (t.Seen & union.Lines[line].Seen) != 0
+            return LooksUp(pin) || netlist.Taps.Any(t => t.OnTerminal && t.Terminal != pin && netlist.StandOf(t) == stand && rows.Above[t.Id] && (t.Seen & union.Lines[line].Seen) != 0
                 && netlist.Nets[t.Net] is var net && (!net.Joints.IsEmpty || net.Taps.Any(o => netlist.StandOf(netlist.Taps[o]) is var s && s >= 0 && s != stand)));
         }
+
+        // It would have to run round its part.
+        bool LooksUp(int pin) => union.Terminals[pin].Side == Side.Top;
 
         (string Shape, Side Side, int X) PinOfShape(int line) =>
             union.Terminals[HungLead.PinOf(union.Lines[line])!.Value] is var pin ? (union.Stands[pin.Stand].Shape, pin.Side, pin.X) : default;
@@ -73,12 +76,12 @@ internal static class OwnSigns
             union.Terminals[line.From.Terminal] is { Side: Side.Bottom } pin && rows.RowOf[pin.Stand] + 1 == rows.RowOf[union.Terminals[line.To.Terminal].Stand];
     }
 
-    // There is room below a pin that looks down, has nothing else on it, and stands alone; and beside a part with one pin on that side.
+    // There is room below a pin that looks down, has nothing else on it, and stands alone; above a part with pins far apart; and beside a part with one pin on that side.
     private static bool MayHang(Union union, Line line, int pin, bool isOverlaid)
     {
         var terminal = union.Terminals[pin];
         var stand = union.Stands[terminal.Stand];
-        if (stand.IsPoint || terminal.Side == Side.Top || (!terminal.IsSideways && (terminal.X < 1 || terminal.X > stand.Width - 1))) return false;
+        if (stand.IsPoint || (terminal.Side == Side.Top && HungLead.AsideOf(terminal, stand, union.Terminals, union.Lines) is null) || (!terminal.IsSideways && (terminal.X < 1 || terminal.X > stand.Width - 1))) return false;
         return union.Lines.Where(l => l.Id != line.Id && (isOverlaid || (l.Seen & line.Seen) != 0)).SelectMany(l => new[] { l.From, l.To }).Where(e => e.OnTerminal).Select(e => union.Terminals[e.Terminal])
             .All(t => t.Stand != terminal.Stand || t.Side != terminal.Side || (!t.IsSideways && Math.Abs(t.X - terminal.X) >= Pitch));
     }
