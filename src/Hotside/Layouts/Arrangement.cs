@@ -164,9 +164,9 @@ internal sealed class Arrangement
         (int Missing, int Height) Trial(PlannedBlock[] blocks)
         {
             var (layout, levels) = Placed(blocks, options, NoGrowth, Unhung, atPins: true);
-            var room = RoomOf(layout, levels);
+            var (room, passing) = RoomOf(layout, levels);
             int nameless = NodeTexts.Of(input, layout.Boxes, layout.Rails, room, near: true).Failed.Length;
-            return (nameless + Labels.Of(input, layout.Wires, layout.Rails, room, shared: false, []).Failed.Length, levels.Bottom);
+            return (nameless + Labels.Of(input, layout.Wires, layout.Rails, room, shared: false, passing, []).Failed.Length, levels.Bottom);
         }
     }
 
@@ -201,9 +201,9 @@ internal sealed class Arrangement
         {
             cancel.ThrowIfCancellationRequested();
             var (layout, levels) = Placed(blocks, options, extra, longer, atPins);
-            var room = RoomOf(layout, levels);
+            var (room, passing) = RoomOf(layout, levels);
             var (boxes, nameless) = NodeTexts.Of(input, layout.Boxes, layout.Rails, room, near: attempt < GrowthForOwnRun);
-            var (labels, longLines, unplaced, shared) = Labels.Of(input, layout.Wires, layout.Rails, room, attempt >= Sharing, urgent);
+            var (labels, longLines, unplaced, shared) = Labels.Of(input, layout.Wires, layout.Rails, room, attempt >= Sharing, passing, urgent);
             // A lead to a sign of its own grows by itself until its label finds room.
             var told = labels.Select(l => l.Wire).ToHashSet(StringComparer.Ordinal);
             int[] lost = [.. Enumerable.Range(0, input.Wires.Length).Where(i => input.Wires[i].HasLabel && !told.Contains(input.Wires[i].Id))], leads = [.. lost.Where(netlist.Signs.Contains)];
@@ -222,12 +222,16 @@ internal sealed class Arrangement
         }
     }
 
-    private TakenRoom RoomOf(Layout layout, Levels levels) => new(input, layout.Boxes, layout.Wires, layout.Rails, Slants(layout), levels.Bottom);
-
-    // In an overlay the joints are those of the circuit as it will be.
-    private IEnumerable<(SeenIn View, JointSlants Slants)> Slants(Layout layout) => !input.TellsPins ? []
-        : from view in input.IsOverlaid ? [SeenIn.After] : Extents.Views
-          select (view, JointSlants.Of([.. layout.Wires.Where((_, i) => (seen[i] & view) != 0).Select(w => w.Points)], layout.Rails.Where(r => (r.Seen & view) != 0).Select(r => ImmutableArray.Create((r.X1, r.Y), (r.X2, r.Y)))));
+    // With the conductors that a reader would take to end where they do not.
+    private (TakenRoom Room, IReadOnlyDictionary<int, (int X, int Y)> Passing) RoomOf(Layout layout, Levels levels)
+    {
+        // In an overlay the joints are those of the circuit as it will be.
+        SeenIn[] views = !input.TellsPins ? [] : input.IsOverlaid ? [SeenIn.After] : Extents.Views;
+        var joints = views.Select(view => (View: view, Lines: Enumerable.Range(0, seen.Length).Where(i => (seen[i] & view) != 0).ToArray())).Select(v => (v.View, v.Lines,
+            Slants: JointSlants.Of([.. v.Lines.Select(i => layout.Wires[i].Points)], layout.Rails.Where(r => (r.Seen & v.View) != 0).Select(r => ImmutableArray.Create((r.X1, r.Y), (r.X2, r.Y)))))).ToArray();
+        return (new(input, layout.Boxes, layout.Wires, layout.Rails, joints.Select(j => (j.View, j.Slants)), levels.Bottom),
+            joints.SelectMany(j => j.Slants.Passing.Select(p => (Line: j.Lines[p.Line], p.Dot))).DistinctBy(p => p.Line).ToDictionary(p => p.Line, p => p.Dot));
+    }
 
     // From this attempt on a label may stand where several conductors share a stretch.
     private int Sharing => input.IsOverlaid ? GrowthWhereOverlaid : GrowthForOwnRun;

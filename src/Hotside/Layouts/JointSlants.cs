@@ -16,6 +16,12 @@ internal sealed class JointSlants
 
     private JointSlants(ImmutableDictionary<(int X, int Y), (int X, int Y)> stems, ImmutableArray<((int X, int Y) Corner, (int X, int Y) From, (int X, int Y) To)> all) => (this.stems, All) = (stems, all);
 
+    /// <summary>Whether lines part squarely somewhere: a reader takes the next pin for their end.</summary>
+    public bool HaveSquare { get; private init; }
+
+    /// <summary>The lines that go on past that pin, by number, each with the place where they part from one that ends there.</summary>
+    public ImmutableArray<(int Line, (int X, int Y) Dot)> Passing { get; private init; } = [];
+
     /// <summary>The slants among lines that are shown together.</summary>
     /// <param name="lines">Their points.</param>
     /// <param name="bars">Rails and joints that are drawn as bars.</param>
@@ -24,22 +30,39 @@ internal sealed class JointSlants
         var barred = bars.SelectMany(LineSteps.Of).SelectMany(s => new[] { (s.X, s.Y), s.Down ? (s.X, s.Y + 1) : (s.X + 1, s.Y) }).ToHashSet();
         var ends = lines.SelectMany(l => new[] { l[0], l[^1] }).ToHashSet();
         var ways = new Dictionary<(int X, int Y), List<Way>>();
-        foreach (var line in lines)
+        for (int line = 0; line < lines.Length; line++)
         {
             (int X, int Y)? came = null;
-            foreach (var (from, to) in LineSteps.Walk(line))
+            foreach (var (from, to) in LineSteps.Walk(lines[line]))
             {
-                if (came is { } before) Add(from, new(before, to));
+                if (came is { } before) Add(from, new(before, to, line));
                 came = from;
             }
         }
         var arms = ways.ToDictionary(w => w.Key, w => w.Value.SelectMany(v => new[] { v.A, v.B }).Distinct().Count());
         var stems = ImmutableDictionary.CreateBuilder<(int X, int Y), (int X, int Y)>();
+        var square = new List<(int X, int Y)>();
         foreach (var (dot, through) in ways)
-            if (arms[dot] == 3 && !barred.Contains(dot) && !ends.Contains(dot) && StemOf(dot, through) is { } stem && !IsAtPin(dot, stem)) stems[dot] = stem;
+            if (arms[dot] == 3 && !barred.Contains(dot) && !ends.Contains(dot))
+            {
+                if (StemOf(dot, through) is { } stem && !IsAtPin(dot, stem)) stems[dot] = stem;
+                else square.Add(dot);
+            }
         return new(
             stems.ToImmutable(),
-            [.. stems.OrderBy(s => s.Key).SelectMany(s => ways[s.Key].SelectMany(w => new[] { w.A, w.B }).Distinct().Where(a => a.X != s.Value.X && a.Y != s.Value.Y).Order().Select(a => (s.Key, a, s.Value)))]);
+            [.. stems.OrderBy(s => s.Key).SelectMany(s => ways[s.Key].SelectMany(w => new[] { w.A, w.B }).Distinct().Where(a => a.X != s.Value.X && a.Y != s.Value.Y).Order().Select(a => (s.Key, a, s.Value)))])
+        {
+            HaveSquare = square.Count > 0,
+            Passing = [.. square.Order().SelectMany(PassingAt).DistinctBy(p => p.Line)],
+        };
+
+        // Those that do not end where the way from the dot to an end is shortest.
+        IEnumerable<(int Line, (int X, int Y) Dot)> PassingAt((int X, int Y) dot)
+        {
+            int[] through = [.. ways[dot].Select(w => w.Line).Distinct()];
+            var near = through.SelectMany(l => new[] { (End: lines[l][0], Steps: StepsBetween(lines[l], lines[l][0], dot)), (End: lines[l][^1], Steps: StepsBetween(lines[l], dot, lines[l][^1])) }).MinBy(e => (e.Steps, e.End)).End;
+            return through.Where(l => lines[l][0] != near && lines[l][^1] != near).Select(l => (l, dot));
+        }
 
         void Add((int X, int Y) at, Way way)
         {
@@ -91,8 +114,12 @@ internal sealed class JointSlants
         }
     }
 
+    // Along a line.
+    private static int StepsBetween(ImmutableArray<(int X, int Y)> line, (int X, int Y) from, (int X, int Y) to) =>
+        LineSteps.Walk(line).SkipWhile(s => s.From != from).TakeWhile(s => s.From != to).Count();
+
     private static bool IsStraight((int X, int Y) a, (int X, int Y) b, (int X, int Y) c) => ((b.X - a.X) * (c.Y - b.Y)) == ((b.Y - a.Y) * (c.X - b.X));
 
     // A line on both sides of a point.
-    private readonly record struct Way((int X, int Y) A, (int X, int Y) B);
+    private readonly record struct Way((int X, int Y) A, (int X, int Y) B, int Line);
 }

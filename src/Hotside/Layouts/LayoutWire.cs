@@ -14,6 +14,9 @@ internal sealed record LayoutWire(string Id, string Conductor, LayoutEnd From, L
     /// <summary>How far the label's baseline lies above its lower edge, in modules.</summary>
     public double LabelFoot { get; init; }
 
+    /// <summary>By how much a label gets wider, in modules, that says where the conductor comes from, or goes to; 0 = it cannot.</summary>
+    public (double From, double To) EndWidths { get; init; }
+
     /// <summary>A lead of a joint or case: as short as may be.</summary>
     public bool Short { get; init; }
 

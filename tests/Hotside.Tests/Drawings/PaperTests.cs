@@ -1,4 +1,7 @@
+using Hotside.Drawings.Pictures;
+using Hotside.Symbols;
 using Hotside.Symbols.Shapes;
+using Hotside.Tests.Layouts;
 using Hotside.Tests.Outputs;
 using Hotside.Tests.Support;
 
@@ -54,6 +57,19 @@ public sealed class PaperTests
         var drawn = Box.Around(drawing.Scene.Groups.Where(g => g.View is not null).SelectMany(g => g.Shapes).Select(s => s.Bounds));
         Assert.True((drawing.WidthInMillimetres * 4) - 60 - drawn.Right < 30 || drawing.WidthInMillimetres <= 215, $"{drawn.Right} of {drawing.WidthInMillimetres * 4}");
         Assert.True(drawn.Top < 200, $"{drawn.Top}");
+    }
+
+    // Its legend might need two entries more, for which there would be no room beside the title block of an A4.
+    [Theory]
+    [InlineData("horn", "A4", false)]
+    [InlineData("fuel-pump", "A3", true)]
+    public void A_legend_has_what_is_seen_of_joints_and_needs_no_larger_paper_for_what_might_be(string job, string paper, bool isSeen)
+    {
+        var texts = GalleryJobs.Read(job).Draw(View.Pair).Scene.Groups.SelectMany(g => g.Shapes).OfType<TextShape>().Select(t => t.Text).ToArray();
+        Assert.Contains(paper, texts);
+        Assert.Equal((isSeen, isSeen), (texts.Contains("goes the way it slants"), texts.Contains("both end at this pin")));
+        var plan = LaidOutJob.OfGallery(job).Plan;
+        Assert.True(ShownJoints.Possible(plan, [SeenIn.Before, SeenIn.After]) is { HaveSlant: true, HaveSquare: true });
     }
 
     [Theory]

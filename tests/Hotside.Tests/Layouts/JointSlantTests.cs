@@ -49,6 +49,44 @@ public class JointSlantTests
     public void Where_each_goes_on_with_each_nothing_slants() =>
         Assert.Empty(JointSlants.Of([Straight, [(20, 20), (20, 6), (10, 6), (10, 20)], [(10, 0), (10, 6), (20, 6), (20, 20)]], []).All);
 
+    // There the line from below seems to end above; who sees its label knows that it goes on.
+    [Fact]
+    public void Where_nothing_slants_what_goes_past_the_next_pin_is_known()
+    {
+        ImmutableArray<(int X, int Y)> past = [(20, 20), (20, 6), (10, 6), (10, 20)];
+        Assert.Equal([(1, (10, 6))], JointSlants.Of([Straight, past, [(10, 0), (10, 6), (20, 6), (20, 20)]], []).Passing);
+        Assert.Empty(JointSlants.Of([Straight, past], []).Passing);
+        Assert.Empty(JointSlants.Of([Straight, [(20, 20), (20, 18), (10, 18), (10, 20)]], []).Passing);
+    }
+
+    // In the order in which the feeds of a van's rear lamps do not cross, a return must pass the lamp where another ends.
+    [Theory]
+    [InlineData("van", true)]
+    [InlineData("gauges", false)]
+    [InlineData("tractor", false)]
+    public void The_label_of_what_goes_past_the_next_pin_names_its_end(string name, bool hasSome)
+    {
+        var drawn = LaidOutJob.OfGallery(name);
+        var passing = new Dictionary<string, (int X, int Y)>();
+        foreach (var view in new[] { SeenIn.Before, SeenIn.After })
+        {
+            var shown = new ShownLines(drawn.Plan, drawn.Layout, view);
+            foreach (var (line, dot) in shown.Slants.Passing) passing.TryAdd(shown.All[line].Wire.Id, dot);
+        }
+        var named = drawn.Layout.Labels.Where(l => l.Names != NamedEnd.None).ToArray();
+        Assert.Equal(hasSome, named.Length > 0);
+        Assert.Equal(passing.Keys.Where(w => drawn.Plan.Input.Wires.First(i => i.Id == w) is { HasLabel: true, EndWidths.To: > 0 }).Order(StringComparer.Ordinal), named.Select(l => l.Wire).Order(StringComparer.Ordinal));
+        foreach (var label in named)
+        {
+            var wire = drawn.Plan.Input.Wires.First(w => w.Id == label.Wire);
+            Assert.Equal(wire.LabelWidth + (label.Names == NamedEnd.To ? wire.EndWidths.To : wire.EndWidths.From), label.Width);
+            // The end that it names lies beyond the place where the lines part.
+            var points = LineSteps.Walk([.. drawn.Line(label.Wire)]).Select(s => s.From).ToList();
+            int at = points.IndexOf(points.MinBy(p => Math.Abs(p.X - label.X - (label.Width / 2)) + Math.Abs(p.Y - label.Y - 0.5)));
+            Assert.Equal(label.Names == NamedEnd.To, at < points.IndexOf(passing[label.Wire]));
+        }
+    }
+
     [Fact]
     public void On_a_bar_nothing_slants() =>
         Assert.Empty(JointSlants.Of([Straight, [(20, 20), (20, 6), (10, 6), (10, 20)]], [[(10, 6), (20, 6)]]).All);

@@ -214,7 +214,7 @@ internal sealed class CircuitPicture
             var line = lines[label.Wire];
             if (line.In(view) is not { } shown || overlay?.IsHidden(line) == true) continue;
             var side = !label.OnVertical ? LabelSide.Along : label.Side == Side.Left ? LabelSide.Left : LabelSide.Right;
-            var piece = WireLabel.Of(shown.Label, shown.Number, side, plan.Lettering);
+            var piece = WireLabel.Of(shown.LabelNaming(label.Names), shown.Number, side, plan.Lettering);
             if (piece.Width == 0) continue;
             // Both views have one room for the label: it stands in it next to the line.
             double freeX = (label.Width * M) - piece.Width, freeY = (label.Height * M) - piece.Height;

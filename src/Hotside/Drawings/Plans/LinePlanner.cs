@@ -64,7 +64,7 @@ internal sealed class LinePlanner
         var old = was is null ? null : View(was, alteration.Before, state, true);
         var fresh = now is null ? null : View(now, alteration.After, state, false);
         (LayoutEnd, LayoutEnd)? oldEnds = was is null ? null : Ends(was, before, true), newEnds = now is null ? null : Ends(now, after, false);
-        if (oldEnds is { } a && newEnds is { } b && (a == b || a == (b.Item2, b.Item1))) Add(id, id, a, old, fresh);
+        if (oldEnds is { } a && newEnds is { } b && (a == b || a == (b.Item2, b.Item1))) Add(id, id, a, old, a == b ? fresh : fresh! with { Ends = (fresh.Ends.To, fresh.Ends.From) });
         else
         {
             if (oldEnds is { } first) Add(newEnds is null ? id : id + " (was)", id, first, old, null);
@@ -103,7 +103,7 @@ internal sealed class LinePlanner
         // An end that hangs bears a tag, and so does the drawing.
         if (conductor.Wire.Role != WireRole.Spare && conductor.Ends.Any(e => e.IsFree)) label = $"{conductor.Id}: {label}";
         string title = string.Join(", ", new[] { conductor.Id, label, $"{circuit.TextOf(conductor.From)} to {circuit.TextOf(conductor.To)}" }.Where(t => t.Length > 0));
-        if (figures is null) return new(label, number, look, title);
+        if (figures is null) return new(label, number, look, title) { Ends = (circuit.TextOf(conductor.From), circuit.TextOf(conductor.To)) };
         string figure = figures.TextOf(conductor, isBefore);
         return new(figure, number, look, figure.Length > 0 ? $"{title}: {figure}" : title) { IsLive = figures.IsLive(conductor.Id, isBefore) };
     }
@@ -128,10 +128,20 @@ internal sealed class LinePlanner
         {
             LabelWidth = labels.Max(l => l.Width) / Symbol.Module,
             LabelHeight = labels.Max(l => l.Width == 0 ? 0 : l.Height) / Symbol.Module,
+            EndWidths = (NamingWidth([old, fresh], NamedEnd.From, lettering), NamingWidth([old, fresh], NamedEnd.To, lettering)),
             LabelFoot = new[] { old, fresh }.OfType<LineView>().Max(v => WireLabel.Foot(v.Number, lettering)) / Symbol.Module,
             Short = conductor is null,
             IfLong = conductor is null && labels.All(l => l.Width > 0) && new[] { old, fresh }.OfType<LineView>().All(v => v.Label.Length == 0),
         });
+    }
+
+    /// <summary>By how much a label gets wider, in modules, that names an end; 0 where it has no room for that.</summary>
+    public static double NamingWidth(IEnumerable<LineView?> views, NamedEnd end, Lettering lettering)
+    {
+        LineView[] shown = [.. views.OfType<LineView>()];
+        if (shown.Any(v => v.Ends.From.Length == 0 || v.Label.Length == 0)) return 0;
+        double Width(NamedEnd named) => shown.Max(v => WireLabel.Of(v.LabelNaming(named), v.Number, LabelSide.Along, lettering).Width);
+        return (Width(end) - Width(NamedEnd.None)) / Symbol.Module;
     }
 
     // Terminals bolted to a node, and cases that stand on something.

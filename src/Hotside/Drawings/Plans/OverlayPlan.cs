@@ -45,7 +45,7 @@ internal static class OverlayPlan
     private static LayoutWire Wire(LayoutWire wire, PlannedLine line, DrawingPlan plan)
     {
         var label = WireLabel.Of(line.Overlay!.Label, line.Overlay.Number, LabelSide.Along, plan.Lettering);
-        return wire with { LabelWidth = label.Width / Symbol.Module, LabelHeight = label.Width == 0 ? 0 : label.Height / Symbol.Module, LabelFoot = WireLabel.Foot(line.Overlay.Number, plan.Lettering) / Symbol.Module };
+        return wire with { LabelWidth = label.Width / Symbol.Module, LabelHeight = label.Width == 0 ? 0 : label.Height / Symbol.Module, LabelFoot = WireLabel.Foot(line.Overlay.Number, plan.Lettering) / Symbol.Module, EndWidths = (LinePlanner.NamingWidth([line.Overlay], NamedEnd.From, plan.Lettering), LinePlanner.NamingWidth([line.Overlay], NamedEnd.To, plan.Lettering)) };
     }
 
     private static LineView View(PlannedLine line, LayoutWire wire, Dictionary<string, PlannedPart> parts, Alteration alteration) => line switch

@@ -92,6 +92,12 @@ internal sealed record LineView(string Label, ChangeNumber? Number, LineStyle St
     /// <summary>Whether it is marked as carrying current.</summary>
     public bool IsLive { get; init; }
 
+    /// <summary>What its ends are called; empty where its label need not say so.</summary>
+    public (string From, string To) Ends { get; init; } = ("", "");
+
+    /// <summary>Its label with the name of an end where the line does not show which it is.</summary>
+    public string LabelNaming(NamedEnd end) => end switch { NamedEnd.From => $"{Label} to {Ends.From}", NamedEnd.To => $"{Label} to {Ends.To}", _ => Label };
+
     /// <summary>Whether its label says what the sign at its end stands for.</summary>
     public bool NamesSign { get; init; }
 }

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Hotside.Drawings.Marks;
 using Hotside.Layouts;
 using Hotside.Symbols;
@@ -10,14 +11,32 @@ namespace Hotside.Drawings.Plans;
 /// </summary>
 internal static class SignPlan
 {
+    // Between two lines so far apart a sign finds room.
+    private const int SignPitch = 4;
+
     public static DrawingPlan Of(DrawingPlan plan)
     {
         // The return rail of an isolated system is a bar.
         if (plan.Parts.Any(p => p.Role == PlannedRole.ReturnRail)) return plan;
         var hung = Layout.OwnSignsOf(plan.Input);
+        if (TightFor(plan, hung) is { IsEmpty: false } tight)
+        {
+            plan = tight.Aggregate(plan, (p, box) => SpreadWays.Of(p, box, SignPitch));
+            hung = Layout.OwnSignsOf(plan.Input);
+        }
         var planned = plan.Lines.Zip(plan.Input.Wires, (line, wire) => hung.Contains(wire.Id) ? Hung(line, wire, plan) : (line, wire)).ToArray();
         return plan with { Lines = [.. planned.Select(p => p.line)], Input = plan.Input with { HasSigns = true, Wires = [.. planned.Select(p => p.wire)] } };
     }
+
+    // Connectors with one upper pin whose lead to the chassis finds no room for a sign.
+    private static ImmutableArray<LayoutBox> TightFor(DrawingPlan plan, IReadOnlySet<string> hung) =>
+    [
+        .. from box in plan.Input.Boxes
+           let upper = box.Pins.Where(p => p.Side == Side.Top).Select(p => LayoutEnd.At(box.Id, p.Name)).ToHashSet()
+           let leads = plan.Input.Wires.Where(w => (w.To.Kind == EndKind.Chassis && upper.Contains(w.From)) || (w.From.Kind == EndKind.Chassis && upper.Contains(w.To))).ToArray()
+           where leads.Length == 1 && !hung.Contains(leads[0].Id) && SpreadWays.IsCloser(box, SignPitch, plan)
+           select box,
+    ];
 
     private static (PlannedLine line, LayoutWire wire) Hung(PlannedLine line, LayoutWire wire, DrawingPlan plan)
     {

@@ -21,6 +21,9 @@ internal sealed record Furniture(SheetSize Size, double HeadTop, Box Room, Immut
 
     private const double Gap = 9, AboveHeadline = 2, Margin = 40;
 
+    /// <summary>Whether the legend takes room from the circuits.</summary>
+    public bool HasHighLegend { get; private init; }
+
     /// <summary>What a headline takes above its view.</summary>
     public static double HeadlineRoom(Lettering lettering) => Headroom * lettering.Factor;
 
@@ -45,6 +48,7 @@ internal sealed record Furniture(SheetSize Size, double HeadTop, Box Room, Immut
         double y = frame.Frame.Bottom - TitleBlock.Height;
         var (legend, legendTop) = LegendOf(UsedOnSheet.Entries(plan, views, words, joints: joints), frame, y, plan.Lettering);
         groups.Add(new(Layer.Notes, legend.At(inside.Left, legendTop)) { Id = "legend", Classes = ["legend"] });
+        bool isHigh = legendTop < y;
         y = Math.Min(y, legendTop) - Gap;
         foreach (var (piece, id) in request.IsInSet ? [] : new[] { (Warnings(plan, inside.Width, words), "cautions"), (List(plan, inside.Width, words), "changes"), (Table(plan, inside.Width, words, where), "loads") })
         {
@@ -56,7 +60,7 @@ internal sealed record Furniture(SheetSize Size, double HeadTop, Box Room, Immut
         var note = views[0] == SeenIn.Both ? OverlayNote(plan, inside.Width, words) : Piece.Empty;
         if (note.Height > 0) groups.Add(new(Layer.Notes, note.At(inside.Left, inside.Top + headroom - 4)) { Id = "note", Classes = ["note"] });
         double top = inside.Top + headroom + (note.Height > 0 ? note.Height + 6 : 0);
-        return new(size, inside.Top + AboveHeadline, new(inside.Left, top, inside.Right, y), groups.ToImmutable());
+        return new(size, inside.Top + AboveHeadline, new(inside.Left, top, inside.Right, y), groups.ToImmutable()) { HasHighLegend = isHigh };
     }
 
     // Margins, a legend below the circuits, and a caption below that.

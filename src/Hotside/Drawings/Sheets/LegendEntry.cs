@@ -83,6 +83,13 @@ internal sealed record LegendEntry(Piece Sample, string Text)
         Piece Sample(double height) => new(30, height, [Shape.Line(pen, 6, 0, 6, height), Shape.Polyline(pen, (30, 1), (height, 1), (6, height - 5)), JointDot.At(6, height - 5)]);
     }
 
+    /// <summary>Two lines that meet close to the pin of a part.</summary>
+    public static LegendEntry OfSquare(string text)
+    {
+        Pen pen = new(StrokeRank.Medium, ColourRole.Wire), part = new(StrokeRank.Medium, ColourRole.Ink);
+        return new(new(30, 11, [Shape.Line(part, 0, 3, 0, 11), Shape.Line(pen, 0, 7, 30, 7), Shape.Polyline(pen, (10, 7), (10, 1), (30, 1)), JointDot.At(10, 7)]), text);
+    }
+
     /// <summary>The outline of a part that is fitted, replaced, or to be replaced.</summary>
     public static LegendEntry OfPart(PartStyle look, string text) => new(Outline(look, 26, 12), text) { Short = Outline(look, 26, 9) };
 

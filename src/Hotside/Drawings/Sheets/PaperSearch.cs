@@ -106,8 +106,10 @@ internal sealed class PaperSearch
                 // Closer rows make nothing narrower, and closer columns nothing lower.
                 if (isNarrow != (options.BoxToBox == CloseBoxes)) continue;
                 Sheet natural = new(request, furniture, candidate.Plan, candidate.Arrangement.At(options, cancel), standing);
+                // The legend keeps room for all that a layout may have; where that is missing, this one may have less.
+                if (furniture.HasHighLegend && !natural.Rooms.Hold) natural = natural.WithExactLegend();
                 var rooms = natural.Rooms;
-                if (rooms.Hold) return natural with { Layout = Stretched(natural, candidate, options) };
+                if (rooms.Hold) return Stretched(natural, candidate, options);
                 double height = rooms.SpareHeight + Closer(natural, options);
                 isHopeless = rooms.SpareWidth < -byHoles * furniture.Room.Width || height < -saved * furniture.Room.Height;
                 if (height < 0 || rooms.SpareWidth < -LittleMissing * furniture.Room.Width || (isNarrow && rooms.SpareWidth < 0)) break;
@@ -179,15 +181,19 @@ internal sealed class PaperSearch
     private static double WholeMillimetres(double units) => Math.Ceiling((units - 0.001) / 4) * 4;
 
     // The drawing fills the room it has, calmly; never beyond it.
-    private Layout Stretched(Sheet natural, Candidate candidate, LayoutOptions options)
+    private Sheet Stretched(Sheet natural, Candidate candidate, LayoutOptions options)
     {
         var (width, height) = natural.Rooms.Growth;
-        var stretched = candidate.Arrangement.At(options with
+        var stretched = natural with
         {
-            FillWidth = natural.Layout.Width + (int)Math.Floor(width / Symbol.Module),
-            FillHeight = natural.Layout.Height + (int)Math.Floor(height / Symbol.Module),
-        }, cancel);
-        return (natural with { Layout = stretched }).Rooms.Hold ? stretched : natural.Layout;
+            Layout = candidate.Arrangement.At(options with
+            {
+                FillWidth = natural.Layout.Width + (int)Math.Floor(width / Symbol.Module),
+                FillHeight = natural.Layout.Height + (int)Math.Floor(height / Symbol.Module),
+            }, cancel),
+        };
+        if (natural.Joints is not null) stretched = stretched.WithExactLegend();
+        return stretched.Rooms.Hold ? stretched : natural;
     }
 
     // Where parts and texts are the same, what was found for them may serve again.

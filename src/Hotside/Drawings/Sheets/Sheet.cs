@@ -27,6 +27,16 @@ internal sealed record Sheet(SheetRequest Request, Furniture Furniture, DrawingP
         }
     }
 
+    /// <summary>What is seen of joints, where the room was measured with that; <see langword="null"/> where it was with all that may be seen.</summary>
+    public ShownJoints? Joints { get; private init; }
+
+    /// <summary>The same with a legend of what is seen of joints, no longer of all that may be.</summary>
+    public Sheet WithExactLegend()
+    {
+        var joints = ShownJoints.Of(Plan, Layout, Request.Views);
+        return this with { Joints = joints, Furniture = Furniture.Of(Plan, Request, Furniture.Size, joints: joints) };
+    }
+
     /// <summary>The zone of the middle of what is drawn in a box in a view; <see langword="null"/> where the view does not show it.</summary>
     public string? ZoneOf(string box, SeenIn view)
     {
@@ -45,7 +55,7 @@ internal sealed record Sheet(SheetRequest Request, Furniture Furniture, DrawingP
     public Sheet Numbered(string number, string subject)
     {
         var request = Request.Of(number, subject);
-        return this with { Request = request, Furniture = Furniture.Of(Plan, request, Furniture.Size) };
+        return this with { Request = request, Furniture = Furniture.Of(Plan, request, Furniture.Size, joints: Joints) };
     }
 
     /// <summary>The picture.</summary>
@@ -55,7 +65,7 @@ internal sealed record Sheet(SheetRequest Request, Furniture Furniture, DrawingP
         var views = Request.Views;
         var origins = Origins;
         var groups = ImmutableArray.CreateBuilder<SceneGroup>();
-        groups.AddRange(Furniture.Of(Plan, Request, Furniture.Size, Plan.Style.HasSwitchTable ? ZonesOf : null, ShownJoints.Of(Plan, Layout, views)).Groups);
+        groups.AddRange(Furniture.Of(Plan, Request, Furniture.Size, Plan.Style.HasSwitchTable ? ZonesOf : null, Joints ?? ShownJoints.Of(Plan, Layout, views)).Groups);
         for (int i = 0; i < views.Length; i++)
         {
             groups.Add(Furniture.Head(Plan, views[i], rooms.Room(i), Request.Words));

@@ -35,6 +35,7 @@ internal static class UsedOnSheet
         if (plan.Parts.Any(p => p.Role == PlannedRole.Stud && views.Any(v => p.In(v) is not null))) entries.Add(LegendEntry.OfStud("stud"));
         if (joints.HaveBar) entries.Add(LegendEntry.OfBar("one joint"));
         if (joints.HaveSlant) entries.Add(LegendEntry.OfSlant("goes the way it slants"));
+        if (joints.HaveSquare) entries.Add(LegendEntry.OfSquare("both end at this pin"));
         if (joints.HaveOld) entries.Add(LegendEntry.OfOldJoint("wires met here before"));
         if (views.Any(v => plan.Parts.Any(p => p.Role == PlannedRole.Symbol && p.In(v) is { } shown && FreeTerminals.Of(shown.Symbol, shown.Part, FreeTerminals.CircuitsOf(plan, v)).Any()))) entries.Add(LegendEntry.OfFreeTerminal("terminal without a wire"));
         // Where some signs have names, one without has its own meaning.

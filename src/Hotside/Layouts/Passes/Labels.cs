@@ -22,31 +22,33 @@ internal sealed class Labels
     private const int Long = 8;
 
     private readonly TakenRoom room;
+    private readonly IReadOnlyDictionary<int, (int X, int Y)> passing;
     private readonly SortedSet<double> baselines = [];
     private readonly Dictionary<int, Side> sideOf = [];
     private readonly Dictionary<(int X, int Y, bool Down, SeenIn View), int> users = [];
 
     private int sharing;
 
-    private Labels(TakenRoom room) => this.room = room;
+    private Labels(TakenRoom room, IReadOnlyDictionary<int, (int X, int Y)> passing) => (this.room, this.passing) = (room, passing);
 
     /// <param name="input">What is laid out.</param>
     /// <param name="wires">Where its conductors run.</param>
     /// <param name="rails">Where its rails lie: what runs along one is no wire of its own there.</param>
     /// <param name="room">What stands there already.</param>
     /// <param name="shared">Whether a label may stand where several conductors share a stretch, if it finds no room where its own runs alone.</param>
+    /// <param name="passing">The conductors that a reader would take to end where they part from another, with that place: their labels name their other end.</param>
     /// <param name="urgent">Those that found no place before, and choose first now, in that order; those that find none are added.</param>
     public static LabelPlan Of(
-        LayoutInput input, ImmutableArray<PlacedWire> wires, ImmutableArray<PlacedRail> rails, TakenRoom room, bool shared, List<int> urgent)
+        LayoutInput input, ImmutableArray<PlacedWire> wires, ImmutableArray<PlacedRail> rails, TakenRoom room, bool shared, IReadOnlyDictionary<int, (int X, int Y)> passing, List<int> urgent)
     {
-        var labels = new Labels(room);
+        var labels = new Labels(room, passing);
         foreach (var (wire, line) in input.Wires.Zip(wires)) labels.Use(wire.Seen, Runs(line));
         foreach (var rail in rails) labels.Use(rail.Seen, [((rail.X1, rail.Y), (rail.X2, rail.Y))]);
         var alone = input.Wires.Zip(wires, (wire, line) => wire.HasLabel || wire.IfLong ? Runs(line).SelectMany(r => labels.Alone(wire, r)).ToArray() : []).ToArray();
         var placed = new PlacedLabel?[input.Wires.Length];
         // Those with least choice first: conductors that run alone on short stretches only.
         foreach (int number in Enumerable.Range(0, input.Wires.Length).Where(i => input.Wires[i].HasLabel).OrderBy(i => urgent.Contains(i) ? urgent.IndexOf(i) : int.MaxValue).ThenBy(i => alone[i].Select(Length).DefaultIfEmpty(0).Max()).ThenBy(i => i).ToArray())
-            placed[number] = labels.Place(input.Wires[number], wires[number], alone[number], shared);
+            placed[number] = labels.PlaceOrTell(number, input.Wires[number], wires[number], alone[number], shared);
         int[] failed = [.. Enumerable.Range(0, placed.Length).Where(i => input.Wires[i].HasLabel && placed[i] is null)];
         urgent.AddRange(failed.Except(urgent));
         var lines = Enumerable.Range(0, placed.Length).Where(i => input.Wires[i].IfLong && alone[i].Any(r => Length(r) >= Long)).Select(i => labels.Place(input.Wires[i], wires[i], alone[i], shared: false));
@@ -61,6 +63,17 @@ internal sealed class Labels
     }
 
     private static int Length(((int X, int Y) A, (int X, int Y) B) run) => Math.Abs(run.A.X - run.B.X) + Math.Abs(run.A.Y - run.B.Y);
+
+    // The label stands on the longest stretch, and names the end beyond the place where the line parts from another; where that finds no room, none.
+    private PlacedLabel? PlaceOrTell(int number, LayoutWire wire, PlacedWire line, ((int X, int Y) A, (int X, int Y) B)[] alone, bool shared)
+    {
+        if (!passing.TryGetValue(number, out var dot) || alone.Length == 0 || wire is { EndWidths: (<= 0, _) or (_, <= 0) }) return Place(wire, line, alone, shared);
+        (int X, int Y)[] before = [.. LineSteps.Walk(line.Points).Select(s => s.From).TakeWhile(p => p != dot), dot];
+        var parts = alone.ToLookup(r => before.Contains(r.A) && before.Contains(r.B));
+        bool goesOn = parts[true].Select(Length).DefaultIfEmpty(0).Max() >= parts[false].Select(Length).DefaultIfEmpty(0).Max();
+        var told = wire with { LabelWidth = wire.LabelWidth + (goesOn ? wire.EndWidths.To : wire.EndWidths.From) };
+        return Place(told, line, [.. parts[goesOn]], shared: false) is { } label ? label with { Names = goesOn ? NamedEnd.To : NamedEnd.From } : Place(wire, line, alone, shared);
+    }
 
     private PlacedLabel? Place(LayoutWire wire, PlacedWire line, ((int X, int Y) A, (int X, int Y) B)[] alone, bool shared)
     {

@@ -76,12 +76,17 @@ internal static class OwnSigns
             union.Terminals[line.From.Terminal] is { Side: Side.Bottom } pin && rows.RowOf[pin.Stand] + 1 == rows.RowOf[union.Terminals[line.To.Terminal].Stand];
     }
 
+    // Above a part there is room for one sign with its label: of two side by side nobody would know whose label is whose.
+    private static bool MayRise(Union union, Line line, Terminal pin) =>
+        HungLead.AsideOf(pin, union.Stands[pin.Stand], union.Terminals, union.Lines) is not null
+        && !union.Lines.Any(l => l.Id != line.Id && (l.Seen & line.Seen) != 0 && HungLead.PinOf(l) is { } other && union.Terminals[other] is { Side: Side.Top } beside && beside.Stand == pin.Stand);
+
     // There is room below a pin that looks down, has nothing else on it, and stands alone; above a part with pins far apart; and beside a part with one pin on that side.
     private static bool MayHang(Union union, Line line, int pin, bool isOverlaid)
     {
         var terminal = union.Terminals[pin];
         var stand = union.Stands[terminal.Stand];
-        if (stand.IsPoint || (terminal.Side == Side.Top && HungLead.AsideOf(terminal, stand, union.Terminals, union.Lines) is null) || (!terminal.IsSideways && (terminal.X < 1 || terminal.X > stand.Width - 1))) return false;
+        if (stand.IsPoint || (terminal.Side == Side.Top && !MayRise(union, line, terminal)) || (!terminal.IsSideways && (terminal.X < 1 || terminal.X > stand.Width - 1))) return false;
         return union.Lines.Where(l => l.Id != line.Id && (isOverlaid || (l.Seen & line.Seen) != 0)).SelectMany(l => new[] { l.From, l.To }).Where(e => e.OnTerminal).Select(e => union.Terminals[e.Terminal])
             .All(t => t.Stand != terminal.Stand || t.Side != terminal.Side || (!t.IsSideways && Math.Abs(t.X - terminal.X) >= Pitch));
     }
