@@ -159,6 +159,39 @@ public partial class TerminalMarkTests
         Assert.Throws<ArgumentException>(() => figures.VoltageAt("K1.87"));
     }
 
+    // Lists that know a terminal by its name in the kind know it by any mark.
+    [Fact]
+    public void What_goes_on_the_end_of_a_wire_does_not_hang_on_the_mark()
+    {
+        string text = Starter.Replace("  S1:", "  G2: alternator, 12 V, 30 A\n  S1:", StringComparison.Ordinal) + "  w7: G2.30 to K1.30, 10 RD, 1 m\n  w8: G2.61 to S1.2, 16 BU, 1 m\n";
+        var circuit = Job.Read(text).OrThrow().Alteration.Before;
+        Assert.Equal(["ring, stud", ""], new[] { "30", "61" }.Select(t => Hotside.Packs.Lists.TerminalFinder.Of(End.At("G2", t), circuit)));
+    }
+
+    [Fact]
+    public void What_is_to_be_touched_at_a_regulator_is_said_by_its_marks()
+    {
+        string text = """
+            hotside: 1
+            system: 6 V, positive ground
+            parts:
+              G1: battery, 6 V
+              G2: generator-field-inside, 6 V, 20 A
+              N1: regulator-field-fed, 6 V, 20 A
+            wires:
+              w1: G1.neg to N1.B+
+              w2: G1.pos to chassis
+              w3: N1.D+ to G2.D+
+              w4: N1.DF to G2.DF
+            alteration:
+              system: 6 V, negative ground
+              changes:
+                - reverse G1
+            """;
+        Assert.Contains("take DF off the regulator and touch it to B+ for a moment", Job.Read(text).OrThrow().Findings.Single(f => f.Code == "HS3323").Hint, StringComparison.Ordinal);
+        Assert.Contains("take FLD off the regulator and touch it to BAT for a moment", Job.Read(text.Replace("N1.B+", "N1.BAT", StringComparison.Ordinal).Replace("N1.DF", "N1.FLD", StringComparison.Ordinal)).OrThrow().Findings.Single(f => f.Code == "HS3323").Hint, StringComparison.Ordinal);
+    }
+
     [Fact]
     public void Case_is_a_word_and_no_mark() =>
         Assert.Equal(["1", "2"], MarksOf(Job.Read(Starter.Replace("S1.2 to K1.50", "S1.case to K1.50", StringComparison.Ordinal)).OrThrow().Alteration.Before, "S1"));
