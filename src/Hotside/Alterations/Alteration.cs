@@ -33,7 +33,7 @@ public sealed record Alteration
         ArgumentNullException.ThrowIfNull(after);
         ArgumentNullException.ThrowIfNull(title);
         ArgumentNullException.ThrowIfNull(same);
-        var renamed = CircuitRenaming.Of(before, after, same);
+        (before, var renamed) = SharedMarks.Of(before, CircuitRenaming.Of(before, after, same));
         var acts = CircuitComparison.Acts(before, renamed);
         var order = OrderOfWork.Of(before, renamed, acts);
         return new(title, before, renamed, [.. order.Groups.Select((group, i) => new Change(i + 1, acts[group], null))]);

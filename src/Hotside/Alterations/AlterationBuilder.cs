@@ -263,8 +263,9 @@ public sealed class AlterationBuilder
 
     private End Landing(string text, string argument)
     {
-        var fault = EndNames.Resolve(Written(text, argument), id => latest.Parts.FirstOrDefault(p => p.Id == id), latest.Parts.Select(p => p.Id), out var end);
-        return fault is null ? end : throw Refused(fault, argument);
+        var written = Written(text, argument);
+        var fault = EndNames.Resolve(written, id => latest.Parts.FirstOrDefault(p => p.Id == id), latest.Parts.Select(p => p.Id), out _);
+        return fault is null ? written : throw Refused(fault, argument);
     }
 
     private static ArgumentException Refused(Diagnostic problem, string? argument)

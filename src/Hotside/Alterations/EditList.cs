@@ -26,7 +26,8 @@ internal static class EditList
         var problems = new EditProblems();
         var lost = new TerminalsLost();
         var roster = new EditRoster(before, edits, problems);
-        var parts = PartsAfter.Of(before, edits, roster, problems, lost);
+        var marks = EditMarks.Of(ref before, edits, roster, problems);
+        var parts = PartsAfter.Of(before, edits, roster, marks, problems, lost);
         var wires = WiresAfter.Of(before, edits, roster, parts, problems, lost);
         lost.Report(roster, parts, problems);
         var system = afterSystem.Return is { } node ? afterSystem with { Return = parts.Resolve(node, Spot.None) } : afterSystem;

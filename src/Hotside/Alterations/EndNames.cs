@@ -12,6 +12,11 @@ internal static class EndNames
 
     public static readonly DiagnosticKind TerminalNotSaid = new("HS4012", Severity.Error, "Terminal not said", "{0} has several terminals");
 
+    public static readonly DiagnosticKind WrittenOtherwise = new("HS2011", Severity.Note, "Terminal written in two ways", "{0} and {1} are one terminal");
+
+    /// <summary>What to do about a terminal that is written in two ways.</summary>
+    public static string OneMark(string part, string first) => $"drawings and lists have {part}.{first} for both; write what is stamped on the part";
+
     /// <summary>Resolves an end by terminal name or alias.</summary>
     /// <param name="written">The end as written.</param>
     /// <param name="find">The part of an id.</param>
@@ -22,7 +27,7 @@ internal static class EndNames
     {
         end = written;
         if (written.Part is not { } id) return null;
-        if (find(id) is not { } part) return UnknownPart.Of([id], id) with { Word = WordOf(written), Hint = EditProblems.DidYouMean(id, known) ?? "fit it too, or name a part that is there" };
+        if (find(id) is not { } part) return UnknownPart.Of([id], id) with { Word = WordOf(written), Hint = DottedEnd.Advice(id, p => find(p)?.Kind) ?? EditProblems.DidYouMean(id, known) ?? "fit it too, or name a part that is there" };
         if (part.Kind.TerminalMeant(written.Terminal) is { } terminal)
         {
             end = End.At(id, terminal);

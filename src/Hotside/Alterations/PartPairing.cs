@@ -28,9 +28,10 @@ internal sealed record PartPairing(Part Before, Part After, bool IsReplaced, boo
         return new(before, after, IsAnother(before, after), isReversed, new(before.Kind, after.Kind, isReversed ? [] : [.. said], isReversed));
     }
 
-    private static bool IsAnother(Part before, Part after) =>
+    /// <summary>Whether a part is another one after: of another kind, rating or option.</summary>
+    public static bool IsAnother(Part before, Part after) =>
         before.Kind.Id != after.Kind.Id
-        || !before.Kind.Terminals.Select(t => t.Name).SequenceEqual(after.Kind.Terminals.Select(t => t.Name))
+        || !before.Kind.Terminals.Select(t => t.Own).SequenceEqual(after.Kind.Terminals.Select(t => t.Own))
         || !Texts(before).SequenceEqual(Texts(after));
 
     private static IEnumerable<string> Texts(Part part) =>

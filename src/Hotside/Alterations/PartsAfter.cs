@@ -19,15 +19,17 @@ internal sealed class PartsAfter
     public static readonly DiagnosticKind AssemblyLost = new("HS4024", Severity.Error, "Belongs to what is taken out", "{0} is in {1}, which is taken out");
 
     private readonly EditRoster roster;
+    private readonly EditMarks marks;
     private readonly EditProblems problems;
     private readonly TerminalsLost lost;
     private readonly Dictionary<string, TerminalMap> maps = new(StringComparer.Ordinal);
     private readonly Dictionary<string, Part> parts = new(StringComparer.Ordinal);
     private readonly List<string> order = [];
 
-    private PartsAfter(EditRoster roster, EditProblems problems, TerminalsLost lost)
+    private PartsAfter(EditRoster roster, EditMarks marks, EditProblems problems, TerminalsLost lost)
     {
         this.roster = roster;
+        this.marks = marks;
         this.problems = problems;
         this.lost = lost;
     }
@@ -36,16 +38,16 @@ internal sealed class PartsAfter
     public ImmutableArray<Part> All => [.. order.Select(id => parts[id])];
 
     /// <summary>Applies the part lines of a list.</summary>
-    public static PartsAfter Of(Circuit before, IReadOnlyList<(Edit Edit, Spot Spot)> edits, EditRoster roster, EditProblems problems, TerminalsLost lost)
+    public static PartsAfter Of(Circuit before, IReadOnlyList<(Edit Edit, Spot Spot)> edits, EditRoster roster, EditMarks marks, EditProblems problems, TerminalsLost lost)
     {
-        var after = new PartsAfter(roster, problems, lost);
+        var after = new PartsAfter(roster, marks, problems, lost);
         foreach (var part in before.Parts)
             if (!roster.IsTakenOut(part.Id))
                 after.Keep(part);
         foreach (var (edit, _) in edits)
             if (edit is FitEdit fit)
                 foreach (string id in fit.Ids)
-                    after.Put(fit.Spec.As(id));
+                    after.Put(after.New(id, fit.Spec, null));
         var spots = edits.Where(e => e.Edit is FitEdit).SelectMany(e => ((FitEdit)e.Edit).Ids.Select(id => (id, e.Spot)))
             .DistinctBy(p => p.id).ToDictionary(p => p.id, p => p.Spot, StringComparer.Ordinal);
         foreach (string id in after.order.ToArray())
@@ -86,10 +88,10 @@ internal sealed class PartsAfter
         switch (roster.ChangeOf(old.Id))
         {
             case ReplaceEdit replace:
-                var spec = Inheritance.Of(old, replace.Spec);
-                maps[old.Id] = new(old.Kind, spec.Kind, Pairs(old, replace, spot), replace.Reversed);
-                if (replace.Reversed) CheckTwo(old.Id, spec.Kind, spot);
-                Put(spec.As(old.Id));
+                var fresh = New(old.Id, Inheritance.Of(old, replace.Spec), old);
+                maps[old.Id] = new(old.Kind, fresh.Kind, Pairs(old, fresh.Kind, replace.Map, spot), replace.Reversed);
+                if (replace.Reversed) CheckTwo(old.Id, fresh.Kind, spot);
+                Put(fresh);
                 break;
             case ReverseEdit:
                 maps[old.Id] = new(old.Kind, old.Kind, [], reversed: true);
@@ -107,6 +109,13 @@ internal sealed class PartsAfter
         }
     }
 
+    // By the marks that the list writes of it.
+    private Part New(string id, PartSpec spec, Part? old)
+    {
+        var kind = marks.New(id, spec.Kind, old?.Kind);
+        return (ReferenceEquals(kind, spec.Kind) ? spec : spec with { Kind = kind, FreeTerminals = [.. spec.FreeTerminals.Select(t => kind.TerminalNamed(t) ?? t)] }).As(id);
+    }
+
     private void CheckTwo(string id, PartKind kind, Spot spot)
     {
         if (kind.Terminals.Length == 2) return;
@@ -114,15 +123,15 @@ internal sealed class PartsAfter
         problems.Add(spot, NotTwoTerminals.Of([id], id, kind.WithArticle(), count));
     }
 
-    private ImmutableArray<(string Old, string New)> Pairs(Part old, ReplaceEdit replace, Spot spot)
+    private ImmutableArray<(string Old, string New)> Pairs(Part old, PartKind kind, ImmutableArray<(string Old, string New)> map, Spot spot)
     {
         var pairs = ImmutableArray.CreateBuilder<(string, string)>();
-        foreach (var (first, second) in replace.Map)
+        foreach (var (first, second) in map)
         {
-            string? from = old.Kind.TerminalMeant(first), to = replace.Spec.Kind.TerminalMeant(second);
+            string? from = old.Kind.TerminalMeant(first), to = kind.TerminalMeant(second);
             if (from is null) problems.Add(spot, EndNames.UnknownTerminal.Of([old.Id], "the old " + old.Id, first) with { Hint = old.Kind.TerminalHint(first) });
             if (to is null)
-                problems.Add(spot, EndNames.UnknownTerminal.Of([old.Id], "the new " + old.Id, second) with { Hint = replace.Spec.Kind.TerminalHint(second) });
+                problems.Add(spot, EndNames.UnknownTerminal.Of([old.Id], "the new " + old.Id, second) with { Hint = kind.TerminalHint(second) });
             if (from is not null && to is not null) pairs.Add((from, to));
         }
         return pairs.ToImmutable();
@@ -140,7 +149,7 @@ internal sealed class PartsAfter
         var spot = change is null ? Spot.None : roster.SpotOf(old.Id);
         if (part.Assembly is { } home && roster.IsTakenOut(home)) Report(AssemblyLost, home, old.Id, home);
         var given = change is ReplaceEdit { Spec.Joints: var stated } ? Said(old.Id, part.Kind, stated, spot) : [];
-        var closed = change is ReplaceEdit { Spec.FreeTerminals: var open } ? open : [];
+        var closed = change is ReplaceEdit ? part.Spec.FreeTerminals : [];
         var kept = old.Joints.Select(j => Kept(old, j, given, closed)).OfType<Joint>();
         bool isCaseSaid = change is RemountEdit or ReplaceEdit { Spec.Case: not null };
         return part with

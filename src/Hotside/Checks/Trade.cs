@@ -22,6 +22,21 @@ internal static partial class Trade
     /// <summary>Whether a part is a generator that must be magnetised for its polarity.</summary>
     public static bool IsGenerator(Part part) => part.Kind.Polarity == "polarise" && part.Kind.Elements.Any(IsMachine);
 
+    private const string Still = "with the engine stopped,";
+
+    /// <summary>How the field of a generator is reached at its regulator while the machine stands, by the marks of that regulator; nothing where its wiring does not tell.</summary>
+    public static string? WayToPolarise(Circuit circuit, Part machine)
+    {
+        // A field that begins at the armature has no terminal of its own.
+        if (machine.Kind.Elements.FirstOrDefault(e => e.Name == "field") is not { } field) return null;
+        string? own = field.From == "case" ? field.To : field.To == "case" ? field.From : null;
+        if (own is not null && machine.Kind.Elements.Any(e => e.IsSource && (e.From == own || e.To == own))) return null;
+        var regulator = circuit.Parts.FirstOrDefault(p => p.Kind.TerminalNamed("FLD") is not null && circuit.Conductors.Any(c => c.Ends.Any(e => e.Part == p.Id) && c.Ends.Any(e => e.Part == machine.Id)));
+        string Mark(string name) => regulator?.Kind.TerminalNamed(name) ?? name;
+        return own is not null ? $"its field is grounded inside: {Still} take {Mark("FLD")} off the regulator and touch it to {Mark("BAT")} for a moment"
+            : $"its field is grounded at the regulator: {Still} join {Mark("GEN")} and {Mark("BAT")} of the regulator for a moment";
+    }
+
     /// <summary>Whether a part flashes by heat, timed by its lamps.</summary>
     public static bool IsThermalFlasher(Part part) => part.Kind.Current == "timed";
 

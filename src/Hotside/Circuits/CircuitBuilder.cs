@@ -11,6 +11,7 @@ public sealed class CircuitBuilder
     private readonly List<Setting> settings = [];
     private readonly List<Sequence> sequences = [];
     private readonly HashSet<string> ids = new(StringComparer.Ordinal);
+    private readonly List<(Part Part, string Terminal, string Written)> named = [];
 
     /// <summary>Begins a circuit.</summary>
     /// <param name="voltage">The nominal voltage of the feed, above 0.</param>
@@ -71,7 +72,7 @@ public sealed class CircuitBuilder
     public CircuitBuilder Wire(string id, string from, string to, Wire? wire = null)
     {
         CheckId(id);
-        Conductor conductor = new(id, Resolve(from, nameof(from)), Resolve(to, nameof(to)), wire ?? new());
+        Conductor conductor = new(id, Resolve(from, nameof(from), named), Resolve(to, nameof(to), named), wire ?? new());
         if (conductor.From == conductor.To) throw new ArgumentException($"Both ends of {id} are on {conductor.To}; one of them goes elsewhere.", nameof(to));
         if (conductor.Wire.Role != WireRole.Spare && conductor.Ends.Any(e => e.IsFree))
             throw new ArgumentException($"Only a spare may have a free end; say Role = WireRole.Spare of {id} if it is one.", nameof(wire));
@@ -150,30 +151,38 @@ public sealed class CircuitBuilder
     /// <exception cref="ArgumentException">A joint, a case, an assembly or the return names a part or terminal that does not exist.</exception>
     public Circuit Build()
     {
-        var resolved = parts.Select(p => p with
+        // As in a file, where parts come before wires.
+        List<(Part Part, string Terminal, string Written)> written = [];
+        Part[] resolved = [.. parts.Select(p => p with
         {
             Spec = p.Spec with
             {
-                Joints = [.. p.Joints.Select(j => j with { On = Resolve(j.On.ToString(), p.Id, $"{p.Id} is bolted to {j.On}") })],
-                Case = p.CaseOn is { } on ? new CaseMount(Resolve(on.ToString(), p.Id, $"{p.Id} stands on {on}")) : p.Spec.Case,
+                Joints = [.. p.Joints.Select(j => j with { On = Resolve(j.On.ToString(), p.Id, written, $"{p.Id} is bolted to {j.On}") })],
+                Case = p.CaseOn is { } on ? new CaseMount(Resolve(on.ToString(), p.Id, written, $"{p.Id} stands on {on}")) : p.Spec.Case,
             },
-        });
+        })];
         foreach (var part in parts)
             if (part.Assembly is { } assembly && parts.All(p => p.Id != assembly))
                 throw new ArgumentException($"There is no assembly \"{assembly}\"{NearestName.Suggestion(assembly, parts.Where(p => p.Kind.Id == "assembly").Select(p => p.Id))}", part.Id);
-        var ready = System.Return is { } node ? System with { Return = Resolve(node.ToString(), "isolatedReturn", $"The return is {node}") } : System;
-        return new Circuit(ready, [.. resolved], [.. conductors], [.. settings]).With([.. sequences]);
+        var ready = System.Return is { } node ? System with { Return = Resolve(node.ToString(), "isolatedReturn", written, $"The return is {node}") } : System;
+        var marks = new TerminalMarks();
+        foreach (var (part, terminal, mark) in written.Concat(named)) marks.Note(part, terminal, mark);
+        return marks.On(new Circuit(ready, [.. resolved], [.. conductors], [.. settings]).With([.. sequences]));
     }
 
     // What a part is bolted to may come later: it is looked up at the end, and the message says for what.
-    private End Resolve(string text, string argument, string? forWhat = null)
+    private End Resolve(string text, string argument, List<(Part Part, string Terminal, string Written)> written, string? forWhat = null)
     {
         ArgumentException.ThrowIfNullOrWhiteSpace(text, argument);
         var end = End.Parse(text);
         if (end.Part is not { } id) return end;
         var part = parts.FirstOrDefault(p => p.Id == id)
             ?? throw new ArgumentException($"{(forWhat is null ? $"There is no part \"{id}\" so far; a part comes before what ends on it" : $"{forWhat}, and there is no part \"{id}\"")}{NearestName.Suggestion(id, parts.Select(p => p.Id))}", argument);
-        if (part.Kind.TerminalMeant(end.Terminal) is { } terminal) return End.At(id, terminal);
+        if (part.Kind.TerminalMeant(end.Terminal) is { } terminal)
+        {
+            written.Add((part, terminal, end.Terminal));
+            return End.At(id, terminal);
+        }
         string asked = end.Terminal.Length == 0 ? $"{id} has several terminals; name one" : $"{id} has no terminal \"{end.Terminal}\"";
         throw new ArgumentException($"{asked}; {part.Kind.TerminalSentence(end.Terminal)}", argument);
     }

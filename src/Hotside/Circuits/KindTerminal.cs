@@ -13,6 +13,9 @@ public sealed record KindTerminal(string Name, TerminalSide Side)
     /// <summary>Other marks that stand for the same terminal.</summary>
     public ImmutableArray<string> Aliases { get; init; } = [];
 
+    /// <summary>Its name in the data of the kind, where a part bears it by another mark; else its name.</summary>
+    internal string Own { get => field ?? Name; init; }
+
     /// <summary>Whether the part's shell is this terminal, so that <c>case</c> means it too.</summary>
     public bool IsCase { get; init; }
 }

@@ -13,7 +13,7 @@ internal static class PartDetailsReader
     public static PartSpec Read(string id, PartKind kind, PartDetails details)
     {
         var ratings = details.AllRatings().ToImmutableArray();
-        var whole = WithWays(kind, ratings);
+        var whole = WithWays(kind, ratings).MarkedAs(details.Joints.Keys.Order(StringComparer.Ordinal).Concat(details.FreeTerminals));
         foreach (var rating in ratings) Check(whole, rating);
         foreach (string option in details.Options)
             if (!kind.Options.ContainsKey(option))

@@ -75,8 +75,8 @@ public sealed record PartKind(string Id)
     /// <summary>Whether it parts the battery from everything (class Q): a hand opens it to lay the vehicle up, not to work a load.</summary>
     internal bool IsDisconnect => Letter == "Q";
 
-    /// <summary>The kind as its data has it, for one whose ways are written out; else itself.</summary>
-    internal PartKind AsWritten { get => field ?? this; private init; }
+    /// <summary>The kind as its data has it, for one whose ways are written out or whose terminals a part bears by other marks; else itself.</summary>
+    internal PartKind AsWritten { get => field ?? this; init; }
 
     /// <summary>The only terminal of a kind that has just one, the case not counted; else <see langword="null"/>.</summary>
     public string? OnlyTerminal => Terminals.Length == 1 && !TakesAnyTerminal ? Terminals[0].Name : null;

@@ -35,6 +35,7 @@ internal static class StepCautions
         if (acts.Any(a => a.Words.Contains("battery") && a.ChangesCircuit)) return "Acid burns and gas explodes: gloves, eyes covered, water for drenching within reach.";
         var minding = acts.Where(a => a.Type is WorkActType.Swap or WorkActType.Fit && a.Words.Contains("electronics")).Select(a => a.Item).Distinct().ToArray();
         if (minding.Length > 0) return $"The wrong sign destroys {PartWords.And(minding)}: match plus and minus to the mark at the tray.";
+        if (Cautions.OfBulbs(plan.Alteration, acts.Where(a => a.Type is WorkActType.Swap or WorkActType.Fit or WorkActType.PartOut).Select(a => a.Item)) is { } bulbs) return bulbs;
         if (acts.Any(a => IsAtFuel(a, plan))) return $"Fuel {(words.IsBritish ? "vapour" : "vapor")} burns: air the place, no flame, no lamp with a bare bulb.";
         return acts.Any(a => a.Type == WorkActType.Cut) ? "A cut cannot be undone: measure twice, and leave 150 mm on each side of the new part." : null;
     }

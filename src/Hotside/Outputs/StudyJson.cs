@@ -43,6 +43,7 @@ internal sealed class StudyJson
         json.WriteNumber("voltage", study.Circuit.System.Volts[0]);
         json.WriteString("ground", study.Circuit.System.Ground.ToString().ToLowerInvariant());
         json.WriteEndObject();
+        Marks(study.Circuit);
         json.List("loads", study.Loads.Where(l => !l.Element.IsInternal), Load);
         json.List("settings", study.Settings, setting => Setting(setting, study.Circuit));
         json.List("sequences", study.Sequences, sequence =>
@@ -54,6 +55,16 @@ internal sealed class StudyJson
                 FigureJson.Write(json, study.Circuit, step);
             });
         });
+        json.WriteEndObject();
+    }
+
+    // Terminals have the names that the file writes; where a kind has another one, here it is.
+    private void Marks(Circuit circuit)
+    {
+        var marked = circuit.Parts.Where(p => p.Kind.OnlyTerminal is null).SelectMany(p => p.Kind.Terminals.Where(t => t.Own != t.Name).Select(t => (End: circuit.TextOf(End.At(p.Id, t.Name)), t.Own))).ToArray();
+        if (marked.Length == 0) return;
+        json.WriteStartObject("marks");
+        foreach (var (end, own) in marked) json.WriteString(end, own);
         json.WriteEndObject();
     }
 

@@ -17,7 +17,7 @@ internal sealed class CircuitReader(Sections sections, ReadingContext context)
         if (sections.Find("parts") is null) Missing("parts");
         var parts = Parts();
         var wires = Wires();
-        return system is null || sections.Find("parts") is null ? null : new(Resolved(system), parts, wires, []);
+        return system is null || sections.Find("parts") is null ? null : context.Marks.On(new(Resolved(system), parts, wires, []));
     }
 
     private void OwnKind(YamlEntry entry)

@@ -1,3 +1,4 @@
+using Hotside.Alterations;
 using Hotside.Circuits;
 using Hotside.Diagnostics;
 using Hotside.Notation;
@@ -33,10 +34,12 @@ internal static class EndReader
         bool lacksComma = text.IndexOf(' ', StringComparison.Ordinal) is > 0 and var space && text[..space].Contains('.', StringComparison.Ordinal);
         context.Report(ReadingProblems.BadEnd.At(span, text) with
         {
-            Hint = lacksComma ? $"a comma is missing behind {text[..text.IndexOf(' ', StringComparison.Ordinal)]}" : "an end is part.terminal, a part with one terminal, chassis, or free for a spare",
+            Hint = (Dotted(text, context) ?? DottedEnd.Advice(text)) is { } dotted ? dotted : lacksComma ? $"a comma is missing behind {text[..text.IndexOf(' ', StringComparison.Ordinal)]}" : "an end is part.terminal, a part with one terminal, chassis, or free for a spare",
         });
         return null;
     }
+
+    private static string? Dotted(string text, ReadingContext context) => DottedEnd.Advice(text, id => context.Parts.GetValueOrDefault(id)?.Kind);
 
     /// <summary>The terminal that an end means in the before circuit; <see langword="null"/> and a report when there is none.</summary>
     public static End? Resolve(End end, SourceSpan span, ReadingContext context)
@@ -45,10 +48,14 @@ internal static class EndReader
         if (!context.Parts.TryGetValue(id, out var part))
         {
             if (!context.Unreadable.Contains(id))
-                context.Report(ReadingProblems.UnknownPart.At(span, id) with { Hint = Names.Meant(id, context.Parts.Keys) ?? "add it to the parts, or name one that is there" });
+                context.Report(ReadingProblems.UnknownPart.At(span, id) with { Hint = Dotted(id, context) ?? Names.Meant(id, context.Parts.Keys) ?? "add it to the parts, or name one that is there" });
             return null;
         }
-        if (part.Kind.TerminalMeant(end.Terminal) is { } terminal) return End.At(id, terminal);
+        if (part.Kind.TerminalMeant(end.Terminal) is { } terminal)
+        {
+            if (context.Marks.Note(part, terminal, end.Terminal) is { } first) context.Report(EndNames.WrittenOtherwise.At(span, end.ToString(), $"{id}.{first}") with { Hint = EndNames.OneMark(id, first) });
+            return End.At(id, terminal);
+        }
         context.Report((end.Terminal.Length == 0 ? ReadingProblems.TerminalMissing.At(span, id) : ReadingProblems.UnknownTerminal.At(span, id, end.Terminal)) with
         {
             Hint = TerminalAdvice.Of(part.Kind, end.Terminal, context.Kinds),

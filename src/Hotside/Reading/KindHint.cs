@@ -8,7 +8,7 @@ internal static class KindHint
     // What people call parts of these kinds.
     private static readonly Dictionary<string, string> Others = new(StringComparer.OrdinalIgnoreCase)
     {
-        ["bulb"] = "lamp", ["light"] = "lamp", ["pilot-light"] = "warning-lamp", ["indicator"] = "lamp", ["flasher-lamp"] = "lamp", ["dynamo"] = "generator", ["condenser"] = "capacitor",
+        ["bulb"] = "lamp", ["light"] = "lamp", ["pilot-light"] = "warning-lamp", ["indicator"] = "lamp", ["flasher-lamp"] = "lamp", ["flasher"] = "thermal-flasher", ["flasher-unit"] = "thermal-flasher", ["dynamo"] = "generator", ["condenser"] = "capacitor",
         ["accumulator"] = "battery", ["hooter"] = "horn", ["dipswitch"] = "dimmer", ["dip-switch"] = "dimmer",
         ["earth-strap"] = "ground-strap", ["earth-cable"] = "battery-cable", ["isolator"] = "battery-disconnect", ["master-switch"] = "battery-disconnect", ["ignition-lock"] = "ignition-switch",
         ["key-switch"] = "ignition-switch", ["circuit-breaker"] = "breaker", ["points"] = "distributor", ["voltage-stabilizer"] = "gauge-limiter", ["voltage-stabiliser"] = "gauge-limiter",

@@ -15,6 +15,7 @@ internal sealed partial class PartReader
     private readonly List<Joint> joints = [];
     private readonly List<SourceSpan> jointSpans = [];
     private readonly List<string> free = [];
+    private readonly List<string> marks = [];
     private readonly List<string> options = [];
     private readonly List<(string Old, string New)> map = [];
     private PartKind kind;
@@ -51,7 +52,7 @@ internal sealed partial class PartReader
     }
 
     private PartLine Line() => new(
-        new(kind)
+        new(kind.MarkedAs(marks))
         {
             Name = name,
             Ratings = [.. ratings],
@@ -183,7 +184,7 @@ internal sealed partial class PartReader
         else if (own == "case") Mount(new(on), item);
         else
         {
-            joints.Add(new(own, on));
+            joints.Add(new(First(own, terminal), on));
             jointSpans.Add(item.Span);
         }
     }
@@ -195,8 +196,15 @@ internal sealed partial class PartReader
             if (kind.HasCaseTerminal) Mount(CaseMount.Insulated, item);
             else context.Report(ReadingProblems.NoCase.At(item.Span, kind.WithArticle()) with { Hint = "leave it out, or choose a kind with a case" });
         }
-        else if (kind.TerminalNamed(terminal) is { } own) free.Add(own);
+        else if (kind.TerminalNamed(terminal) is { } own) free.Add(First(own, terminal));
         else context.Report(ReadingProblems.UnknownTerminal.At(item.Span, kind.WithArticle(), terminal) with { Hint = kind.TerminalHint(terminal) });
+    }
+
+    // The mark by which the line writes a terminal first.
+    private string First(string own, string written)
+    {
+        marks.Add(written);
+        return marks.First(m => kind.TerminalNamed(m) == own) is var mark and not "case" ? mark : own;
     }
 
     private void Mount(CaseMount on, LineItem item)

@@ -31,6 +31,9 @@ internal sealed class ReadingContext(Catalogue kinds)
     /// <summary>The assemblies that lines refer to, to be looked up once all parts are read.</summary>
     public List<(string Id, SourceSpan Span)> Assemblies { get; } = [];
 
+    /// <summary>By which marks the before circuit's terminals are written.</summary>
+    public TerminalMarks Marks { get; } = new();
+
     public Unit? SizesIn { get; set; }
 
     public void Report(Diagnostic problem) => Problems.Add(problem);

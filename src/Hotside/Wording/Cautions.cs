@@ -5,12 +5,15 @@ namespace Hotside.Wording;
 
 /// <summary>
 /// The cautions that an alteration calls for, few and to the point. Sources: TM 10-3930-671-24 (grounded cable first off and last on; never reverse
-/// or run an alternator without its battery), 29 CFR 1926.441 (eye protection at batteries); the rest common practice, no source.
+/// or run an alternator without its battery), 29 CFR 1926.441 (eye protection at batteries); the rest common practice, no source, halogen bulbs from makers' wrappers (from memory).
 /// </summary>
 internal static class Cautions
 {
     /// <summary>Who decides: the first sentence of whatever tells somebody what to do.</summary>
     public const string Aid = "An aid: the workshop manual, local codes and licensed practice take precedence.";
+
+    // The word of a lamp's kind for a bulb that is under pressure.
+    private const string Halogen = "halogen";
 
     /// <summary>The cautions of a drawing.</summary>
     public static IEnumerable<string> Of(Alteration alteration, Vocabulary words)
@@ -27,6 +30,7 @@ internal static class Cautions
         if (whole.Before.Parts.Concat(whole.After.Parts).Any(p => p.IsStandingSource))
             yield return $"{OfPosts(alteration, words) ?? "Both cables off the battery before work, on again after it."} Rings off, eyes protected; battery gas explodes: no flame, no spark near it.";
         foreach (string polarity in OfPolarity(alteration, words)) yield return polarity;
+        if (OfBulbs(alteration, alteration.After.Parts.Where(p => alteration.StateOf(p.Id) is not PartState.Left).Select(p => p.Id)) is { } bulbs) yield return bulbs;
         yield return "First power through a small fuse or a lamp in series.";
     }
 
@@ -36,6 +40,13 @@ internal static class Cautions
         // Which cables come off is a matter of the whole vehicle, however little of it is shown.
         string? before = Post(alteration.Whole.Before), after = Post(alteration.Whole.After);
         return (before ?? after) is null ? null : FirstAndLast(alteration, before, after, words);
+    }
+
+    /// <summary>How bulbs under pressure are handled; <see langword="null"/> where none of the parts is said to have one.</summary>
+    public static string? OfBulbs(Alteration alteration, IEnumerable<string> parts)
+    {
+        string[] ids = [.. parts.Distinct().Where(id => new[] { alteration.Before, alteration.After }.Any(c => c.FindPart(id)?.Spec.Options.Contains(Halogen) == true))];
+        return ids.Length == 0 ? null : $"Halogen {(ids.Length > 1 ? "bulbs" : "bulb")} ({string.Join(", ", ids)}): hot and under pressure. Let cool, eyes covered, no finger on the glass; wipe off what touched it.";
     }
 
     /// <summary>What a wrong polarity would do, and what machines ask for.</summary>

@@ -39,10 +39,12 @@ public class CircuitBuilderTests
     }
 
     [Fact]
-    public void An_alias_becomes_the_terminal_s_own_name()
+    public void A_terminal_is_called_by_the_mark_that_is_written_first()
     {
-        var circuit = Begin().Wire("w1", "G1.+", "E1.1").Build();
-        Assert.Equal("G1.pos", circuit.FindConductor("w1")!.From.ToString());
+        var circuit = Begin().Wire("w1", "G1.+", "E1.1").Wire("w2", "G1.pos", "E1.1").Build();
+        Assert.Equal(["G1.+", "G1.+"], circuit.Conductors.Select(c => c.From.ToString()));
+        Assert.Equal(("+", "+", "neg"), (circuit.FindPart("G1")!.Kind.TerminalNamed("pos"), circuit.FindPart("G1")!.Kind.TerminalNamed("+"), circuit.FindPart("G1")!.Kind.TerminalNamed("-")));
+        Assert.Equal("pos", Battery.TerminalNamed("+"));
     }
 
     [Fact]

@@ -89,6 +89,36 @@ public class RequestTests
         Assert.DoesNotContain(Job.Read(proposal.ToYaml()).OrThrow().Findings, f => f.Severity >= Severity.Error);
     }
 
+    // A regulator feeds the vehicle beyond its cut-out; what hangs on the machine itself is its lamp.
+    [Theory]
+    [InlineData("A")]
+    [InlineData("61")]
+    public void A_charge_lamp_on_the_machine_excites_the_alternator_and_is_no_feed(string mark)
+    {
+        var proposal = Job.Read($"""
+            hotside: 1
+            system: 6 V, positive ground, sizes in AWG
+            parts:
+              G1: battery, 6 V, 90 Ah
+              X1: feed-rail
+              G2: generator, 6 V, 20 A
+              N1: regulator, 6 V, 20 A
+              S1: ignition-switch, 30 A
+              P1: charge-lamp, 6 V, 2 W
+            wires:
+              w1: G1.neg to X1, 2 BK, 0.6 m
+              w2: G1.pos to chassis, 2 BK, 0.6 m
+              w3: X1 to N1.BAT, 10 BN, 1 m
+              w4: N1.GEN to G2.{mark}, 10 YE, 1 m
+              w5: N1.FLD to G2.F, 14 GN, 1 m
+              w6: X1 to S1.30, 12 BN, 1 m
+              w7: S1.15 to P1.15, 16 WH, 1 m
+              w8: P1.61 to G2.{mark}, 16 YE, 1 m
+            """).OrThrow().Proposal(new() { To = "12 V negative" });
+        Assert.Contains(proposal.Lines, l => l.Text.Contains($"move w8: G2.{mark} to G3.D+", StringComparison.Ordinal));
+        Assert.DoesNotContain("lamp wanted", proposal.ToYaml(), StringComparison.Ordinal);
+    }
+
     [Theory]
     [InlineData("3 V", "lower volts are not proposed")]
     [InlineData("12 V negatve", "did you mean \"negative\"?")]

@@ -60,6 +60,29 @@ public partial class JobLawTests
             Assert.Equal(Told(CircuitStudy.Of(circuit), l => l), Told(CircuitStudy.Of(Mirrored(circuit)), l => l));
     }
 
+    // Who writes by the mark of another maker says the same. A plus or a minus stamped on a part tells more than a number.
+    [Theory]
+    [MemberData(nameof(Files))]
+    public void Terminals_by_other_of_their_marks_change_no_verdict_no_number_and_no_finding(string file)
+    {
+        var job = Read(file);
+        var circuits = new[] { job.Alteration.Before, job.Alteration.After };
+        string Marked(Match end) => circuits.SelectMany(c => c.Parts).Where(p => p.Id == end.Groups[1].Value).Select(p => p.Kind.Terminals.FirstOrDefault(t => t.Name == end.Groups[2].Value)?.Aliases).ToArray() is [{ } first, ..] all
+            && first.FirstOrDefault(a => a is not ("+" or "-" or "pos" or "neg") && all.All(k => k?.Contains(a) == true)) is { } other ? $"{end.Groups[1].Value}.{other}" : end.Value;
+        string text = job.ToYaml(), marked = WrittenEnd().Replace(text, Marked);
+        Assert.Equal(Told(Job.Read(text).OrThrow()), Told(Job.Read(marked).OrThrow()));
+
+        static string[] Told(Job job) =>
+        [
+            .. new[] { job.Study.Before, job.Study.After }.SelectMany(s => JobLawTests.Told(s, l => l).Concat(s.Settings.SelectMany(t => t.Figures.Elements.Select(e => $"{t.Setting.Name} {e.Part.Id} {e.Element.Name} {e.Current.Amperes:F6}")))),
+            .. new[] { job.Sizes.Before, job.Sizes.After }.SelectMany(s => s.Conductors.Select(c => $"{c.Conductor.Id} {c.SizeNeeded} {c.Binding} {c.Verdict}")),
+            .. job.Findings.Select(f => $"finding {f.Code} {string.Join(' ', f.Items)}"),
+        ];
+    }
+
+    [GeneratedRegex(@"\b([\w-]+)\.([\w+-]+)")]
+    private static partial Regex WrittenEnd();
+
     // Names are changed before lists are put into order, for what is sorted by name stands elsewhere under another.
     private static string[] Told(Job job, Func<string, string> named) =>
     [

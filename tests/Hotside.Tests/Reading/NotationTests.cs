@@ -22,7 +22,7 @@ public class NotationTests
     }
 
     [Fact]
-    public void An_alias_is_the_terminal() => Assert.Equal("G1.pos", Before.FindConductor("w1")!.From.ToString());
+    public void A_terminal_is_called_as_it_is_written() => Assert.Equal("G1.+", Before.FindConductor("w1")!.From.ToString());
 
     [Fact]
     public void One_line_makes_several_parts() => Assert.Equal(["1 on X1", "1 on X1"], new[] { "F1", "F2" }.Select(f => Before.FindPart(f)!.Joints[0]).Select(j => $"{j.Terminal} on {Before.TextOf(j.On)}"));

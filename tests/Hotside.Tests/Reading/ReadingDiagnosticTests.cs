@@ -73,6 +73,9 @@ public class ReadingDiagnosticTests
         { "HS2007", Parts + "  X2: feed-rail, 1 on X1\n  ⟦X1⟧: feed-rail, 1 on X2\n" + Wires, null },
         { "HS2008", "hotside: 1\nsystem: 6 V, isolated ground, return X2\nparts:\n  G1: battery\n  X2: stud\nwires:\n  w1: G1.neg to X2\n  ⟦w2⟧: X2 to chassis\n", "the return is X2" },
         { "HS2009", "hotside: 1\nsystem: 12 V, negative ground\nparts:\n  ⟦G1⟧: battery, 6 V\nwires:\n  w1: G1.neg to chassis\n", null },
+        { "HS2011", Parts + "  K1: relay\n" + Wires + "  w5: K1.86 to H1.1\n  w6: K1.85 to H1.2\n  w7: ⟦K1.A1⟧ to H1.1\n", "K1.86 for both" },
+        { "HS1103", Parts + Wires + "  w5: ⟦H1-2⟧ to chassis, 14 BK\n", "a part and its terminal are written H1.2" },
+        { "HS1121", Parts + Wires + "  w5: ⟦H1:2⟧ to chassis, 14 BK\n", "a part and its terminal are written H1.2" },
         { "HS2005", Parts + "  ⟦X1⟧: splice\n" + Wires + "  w5: X1 to chassis\n", null },
     };
 

@@ -67,6 +67,18 @@ public class ChangeTextTests
         Assert.DoesNotContain(Cautions.Of(Made("take out P2, w4"), Vocabulary.Of(Words.American)), c => c.Contains("destroys", StringComparison.Ordinal));
     }
 
+    // What the file calls so, and only where somebody puts a hand to it.
+    [Fact]
+    public void A_bulb_under_pressure_is_handled_with_care_where_it_is_touched()
+    {
+        var fitted = Made("replace E1: headlamp, 12 V, 60/55 W, halogen");
+        Assert.Contains(Cautions.Of(fitted, Vocabulary.Of(Words.American)), c => c.StartsWith("Halogen bulb (E1): hot and under pressure.", StringComparison.Ordinal));
+        Assert.Contains(Job.From(fitted).WorkOrder.Steps, s => s.Acts.Any(a => a.Item == "E1") && s.Caution?.StartsWith("Halogen bulb (E1)", StringComparison.Ordinal) == true);
+        Assert.DoesNotContain(Cautions.Of(Made("replace E1: headlamp, 12 V, 60/55 W"), Vocabulary.Of(Words.American)), c => c.Contains("alogen", StringComparison.Ordinal));
+        var untouched = fitted.After.Alter("Gauge out").TakeOut(["P2", "w4"]).Build();
+        Assert.DoesNotContain(Cautions.Of(untouched, Vocabulary.Of(Words.American)), c => c.Contains("alogen", StringComparison.Ordinal));
+    }
+
     [Fact]
     public void A_current_through_a_sender_is_at_most_that_of_the_gauge_alone()
     {

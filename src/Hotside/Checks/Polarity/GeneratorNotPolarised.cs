@@ -17,15 +17,10 @@ internal static class GeneratorNotPolarised
         foreach (var part in alteration.After.Circuit.Parts.Where(Trade.IsGenerator))
         {
             if (alteration.WorkFor(part.Id).Any(Trade.SaysToPolarise)) continue;
-            var field = part.Kind.Elements.FirstOrDefault(e => e.Name == "field");
-            // Only a field with a terminal of its own is reached from the regulator; a third-brush machine has none.
-            string? terminal = field is null ? null : field.From == "case" ? field.To : field.To == "case" ? field.From : null;
-            string how = field is null || terminal == "A" ? "with the engine stopped, as the manual of the vehicle says"
-                : terminal is not null ? "its field is grounded inside: with the engine stopped, take F off the regulator and touch it to BAT for a moment, as the manual of the vehicle says"
-                : "its field is grounded at the regulator: with the engine stopped, join GEN and BAT of the regulator for a moment, as the manual of the vehicle says";
+            string how = Trade.WayToPolarise(alteration.After.Circuit, part) ?? "with the engine stopped";
             yield return Kind.Of([part.Id], part.Id) with
             {
-                Hint = $"add \"do {part.Id}: polarise it before the first run\" — {how}",
+                Hint = $"add \"do {part.Id}: polarise it before the first run\" — {how}, as the manual of the vehicle says",
             };
         }
     }

@@ -16,7 +16,7 @@ internal static class TerminalFinder
         if (end.Part is not { } id || circuit.FindPart(id) is not { } part) return "";
         if (end.Terminal == "case") return "ring, screw";
         foreach (var (kind, terminals, says) in Rules.Value)
-            if (Matches(part.Kind.Id, kind) && (terminals.Length == 0 || terminals.Contains(end.Terminal))) return says;
+            if (Matches(part.Kind.Id, kind) && (terminals.Length == 0 || terminals.Any(t => part.Kind.TerminalNamed(t) == end.Terminal))) return says;
         return "";
     }
 

@@ -23,9 +23,15 @@ internal sealed record ChargingSet(ImmutableArray<Part> Machines, ImmutableArray
     }
 
     /// <summary>The terminal from which a set feeds the vehicle: the regulator's beyond its cut-out, else the machine's own.</summary>
-    public ImmutableArray<End> Outputs =>
-    [
-        .. Regulators.SelectMany(r => r.Kind.Elements.Where(e => e is { Type: ElementType.Contact, When: not null } && e.From != "case" && e.To != "case").Select(e => End.At(r.Id, r.Kind.TerminalNamed(e.To) ?? e.To))),
-        .. Machines.SelectMany(m => m.Kind.Elements.Where(e => e.IsSource).Take(1).Select(e => End.At(m.Id, m.Kind.TerminalNamed(e.From) ?? e.From))),
-    ];
+    public ImmutableArray<End> Outputs
+    {
+        get
+        {
+            ImmutableArray<End> ofRegulators =
+            [
+                .. Regulators.SelectMany(r => r.Kind.Elements.Where(e => e is { Type: ElementType.Contact, When: not null } && e.From != "case" && e.To != "case").Select(e => End.At(r.Id, r.Kind.TerminalNamed(e.To) ?? e.To))),
+            ];
+            return ofRegulators.IsEmpty ? [.. Machines.SelectMany(m => m.Kind.Elements.Where(e => e.IsSource).Take(1).Select(e => End.At(m.Id, m.Kind.TerminalNamed(e.From) ?? e.From)))] : ofRegulators;
+        }
+    }
 }

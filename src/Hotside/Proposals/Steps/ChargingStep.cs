@@ -85,10 +85,7 @@ internal static class ChargingStep
     // Which way is told by the wiring, never by the letters A and B, which manuals use both ways.
     private static void PolariseWork(Workbench work, Part machine)
     {
-        var field = machine.Kind.Elements.FirstOrDefault(e => e.Name == "field");
-        string way = field is null || field.From != "case" && field.To != "case" && machine.Kind.Terminals.Length < 2 ? "as the manual of the vehicle says"
-            : field.From == "case" || field.To == "case" ? "its field is grounded inside: with everything at a standstill take F off the regulator and touch it to BAT for a moment"
-            : "its field is grounded at the regulator: with everything at a standstill join GEN and BAT of the regulator for a moment";
+        string way = Trade.WayToPolarise(work.Draft.Circuit, machine) ?? "as the manual of the vehicle says";
         work.Draft.Note(machine.Id).Works.Add($"polarise it when every wire is on and before the first run; {way}");
         work.Comment(machine.Id, "the manual of the vehicle comes first; an alternator is never polarised (TM 5-3810-300-24&P-3)");
     }

@@ -52,12 +52,13 @@ public sealed record SettingFigures(Setting Setting)
     public IEnumerable<ElementFigure> Sources => Elements.Where(e => e.Element.IsSource);
 
     /// <summary>The volts of a terminal against the return; <see langword="null"/> where it floats.</summary>
-    /// <param name="terminal">The terminal, such as <c>K1.85</c>, or <c>X1</c> for a part that has only one.</param>
+    /// <param name="terminal">The terminal by any of its marks, such as <c>K1.85</c>, or <c>X1</c> for a part that has only one.</param>
     /// <exception cref="ArgumentException">There is no such terminal; the message names the nearest.</exception>
     public ElectricPotential? VoltageAt(string terminal)
     {
         ArgumentException.ThrowIfNullOrWhiteSpace(terminal);
         var meant = End.Parse(terminal);
+        if (Elements.FirstOrDefault(e => e.Part.Id == meant.Part)?.Part.Kind.TerminalNamed(meant.Terminal) is { } name) meant = End.At(meant.Part!, name);
         foreach (var figure in Terminals)
             if (figure.End == meant || (meant.Terminal.Length == 0 && figure.End.Part == meant.Part))
                 return figure.Voltage;
