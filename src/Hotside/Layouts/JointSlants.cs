@@ -56,12 +56,14 @@ internal sealed class JointSlants
             Passing = [.. square.Order().SelectMany(PassingAt).DistinctBy(p => p.Line)],
         };
 
-        // Those that do not end where the way from the dot to an end is shortest.
+        // Those that do not end where the way from the dot to an end is shortest; where two are as short, at both.
         IEnumerable<(int Line, (int X, int Y) Dot)> PassingAt((int X, int Y) dot)
         {
             int[] through = [.. ways[dot].Select(w => w.Line).Distinct()];
-            var near = through.SelectMany(l => new[] { (End: lines[l][0], Steps: StepsBetween(lines[l], lines[l][0], dot)), (End: lines[l][^1], Steps: StepsBetween(lines[l], dot, lines[l][^1])) }).MinBy(e => (e.Steps, e.End)).End;
-            return through.Where(l => lines[l][0] != near && lines[l][^1] != near).Select(l => (l, dot));
+            var ends = through.SelectMany(l => new[] { (End: lines[l][0], Steps: StepsBetween(lines[l], lines[l][0], dot)), (End: lines[l][^1], Steps: StepsBetween(lines[l], dot, lines[l][^1])) }).ToArray();
+            int least = ends.Min(e => e.Steps);
+            var near = ends.Where(e => e.Steps == least).Select(e => e.End).ToHashSet();
+            return through.Where(l => !near.IsSubsetOf([lines[l][0], lines[l][^1]])).Select(l => (l, dot));
         }
 
         void Add((int X, int Y) at, Way way)

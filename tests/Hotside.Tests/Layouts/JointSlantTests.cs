@@ -56,6 +56,8 @@ public class JointSlantTests
         ImmutableArray<(int X, int Y)> past = [(20, 20), (20, 6), (10, 6), (10, 20)];
         Assert.Equal([(1, (10, 6))], JointSlants.Of([Straight, past, [(10, 0), (10, 6), (20, 6), (20, 20)]], []).Passing);
         Assert.Empty(JointSlants.Of([Straight, past], []).Passing);
+        // As near to the one pin as to the other.
+        Assert.Equal([(1, (10, 2))], JointSlants.Of([[(10, 0), (10, 4)], [(20, 20), (20, 2), (10, 2), (10, 4)]], []).Passing);
         Assert.Empty(JointSlants.Of([Straight, [(20, 20), (20, 18), (10, 18), (10, 20)]], []).Passing);
     }
 
