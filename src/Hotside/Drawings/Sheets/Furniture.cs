@@ -129,7 +129,7 @@ internal sealed record Furniture(SheetSize Size, double HeadTop, Box Room, Immut
 
     /// <summary>The lines of the change list.</summary>
     public static ImmutableArray<ListLine> Lines(DrawingPlan plan, Vocabulary words) =>
-        [.. plan.Alteration.Changes.Select(c => new ListLine(new(c.Label, ChangeLook.ColourOf(c, plan.Alteration)), ChangeLook.LineOf(c), ChangeText.Of(c, plan.Alteration.Whole, words)) { Part = ChangeLook.PartOf(c) })];
+        [.. plan.Alteration.Changes.Select(c => new ListLine(ChangeLook.NumberOf(c, plan.Alteration), ChangeLook.LineOf(c), ChangeText.Of(c, plan.Alteration.Whole, words)) { Part = ChangeLook.PartOf(c) })];
 
     private static Piece Table(DrawingPlan plan, double width, Vocabulary words, Func<string, string>? where) =>
         !plan.Style.HasSwitchTable ? Piece.Empty : SwitchTable.Of(SwitchRow.Of(plan.Study, words), where ?? (_ => AnyZone), width, plan.Lettering, words, "zone");
