@@ -81,7 +81,7 @@ internal sealed record Furniture(SheetSize Size, double HeadTop, Box Room, Immut
     {
         // Lines and letters by themselves: what all shapes of a group share is written once.
         foreach (var shapes in frame.Shapes(lettering).GroupBy(s => s is TextShape)) yield return new(Layer.Frame, [.. shapes]) { Classes = ["frame"], AriaHidden = true };
-        var block = TitleBlock.Of(new Dictionary<string, string>(request.TitleBlock) { ["paper size"] = frame.Size.Name, ["sheet"] = request.TitleBlock.GetValueOrDefault("sheet", request.SheetText(0, 1)) });
+        var block = TitleBlock.Of(new Dictionary<string, string>(request.TitleBlock) { ["paper size"] = frame.Size.Name, ["sheet"] = request.TitleBlock.GetValueOrDefault("sheet", request.SheetText(0, 1)) }, request.InSet);
         yield return new(Layer.Notes, block.At(frame.Frame.Right - TitleBlock.Width, frame.Frame.Bottom - TitleBlock.Height)) { Id = "title-block", Classes = ["title-block"] };
     }
 
