@@ -4,7 +4,6 @@ using Hotside.Drawings.Plans;
 using Hotside.Drawings.Sheets;
 using Hotside.Layouts;
 using Hotside.Symbols;
-using Hotside.Symbols.Texts;
 
 namespace Hotside.Drawings.Sets;
 
@@ -108,12 +107,10 @@ internal sealed class SheetSet
     {
         var subjects = SheetSubject.Of([.. parts.Select(p => p.Block)], plan, request);
         var contents = Contents(parts, subjects);
-        // One paper for all, in letters a step larger where these take no more sheets; how many there are does not depend on the zones that they name.
+        // One paper for all; how many lists there are does not depend on the zones that they name.
         var textPaper = request.TextPaper ?? (sheets.All(s => s.Furniture.Size.IsUpright) ? paper.Upright : paper);
-        ImmutableArray<TextSheet> Text(DrawingPlan lettered, int before, Func<string, string> where) => TextSheets.Of(lettered, request, textPaper, contents(before), where);
-        DrawingPlan large = plan with { Lettering = Lettering.Large }, lettered = request.TextPaper is null && Text(large, 1, _ => AnyZone).Length <= Text(plan, 1, _ => AnyZone).Length ? large : plan;
-        int before = Text(lettered, 1, _ => AnyZone).Length, all = before + sheets.Length;
-        var text = Text(lettered, before, load => string.Join(" ", Where(load, sheets, before)));
+        int before = TextSheets.Of(plan, request, textPaper, contents(1), _ => AnyZone).Length, all = before + sheets.Length;
+        var text = TextSheets.Of(plan, request, textPaper, contents(before), load => string.Join(" ", Where(load, sheets, before)));
         ImmutableArray<IReadOnlyDictionary<string, string>> titles = [.. text.Select(t => t.Subject).Concat(subjects).Select((subject, i) => request.Of(request.SheetText(i, all), subject).TitleBlock)];
         var drawn = sheets.Select((s, i) => s with { Plan = parts[i].Named(s.Plan, (flag, view) => Zones(flag, view, sheets, before)) });
         return [.. text.Select((t, i) => (t with { Request = request with { TitleBlock = titles[i], InSet = titles } }).Draw()), .. drawn.Select((s, i) => s.Titled(titles[before + i], titles).Draw())];

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using Hotside.Drawings.Plans;
 using Hotside.Drawings.Sheets;
 using Hotside.Symbols.Shapes;
+using Hotside.Symbols.Texts;
 using Hotside.Wording;
 
 namespace Hotside.Drawings.Sets;
@@ -54,6 +55,8 @@ internal sealed class TextSheets
     private Range listed, told;
     private string begins = "";
     private double y;
+    private int most = int.MaxValue;
+    private bool isTooMuch;
 
     private TextSheets(DrawingPlan plan, SheetRequest request, SheetSize size, ImmutableArray<ListLine> lines, ImmutableArray<SwitchRow> rows, Func<string, string> where)
     {
@@ -75,13 +78,17 @@ internal sealed class TextSheets
     public static ImmutableArray<TextSheet> Of(DrawingPlan plan, SheetRequest request, SheetSize size, ImmutableArray<(string Sheet, string What)> contents, Func<string, string> where)
     {
         var (lines, rows) = (Furniture.Lines(plan, request.Words), SwitchRow.Of(plan.Study, request.Words));
-        ImmutableArray<TextSheet> At(double air, bool isCalm) => new TextSheets(plan, request, size, lines, rows, where).Filled(contents, where, air, isCalm ? (contents.Length + MostInColumn - 1) / MostInColumn : int.MaxValue);
-        var close = At(0, false);
-        // Lines stand as far apart as takes no more sheets.
-        return Airs.Select(air => At(air, true)).FirstOrDefault(s => s.Length <= close.Length, close);
+        ImmutableArray<TextSheet>? At(DrawingPlan lettered, double air, int columns, int most) => new TextSheets(lettered, request, size, lines, rows, where) { most = most }.Filled(contents, where, air, columns);
+        var close = At(plan, 0, int.MaxValue, int.MaxValue)!.Value;
+        // Letters a step larger and lines that stand apart, as far as that takes no more sheets; paper of their own says how large letters are.
+        ImmutableArray<TextSheet>? Calm(DrawingPlan lettered, double air) => At(lettered, air, (contents.Length + MostInColumn - 1) / MostInColumn, close.Length);
+        var large = plan with { Lettering = Lettering.Large };
+        var calmest = request.TextPaper is null && Calm(large, 0) is not null ? large : plan;
+        return Airs.Select(air => Calm(calmest, air)).FirstOrDefault(s => s is not null) ?? close;
     }
 
-    private ImmutableArray<TextSheet> Filled(ImmutableArray<(string Sheet, string What)> contents, Func<string, string> where, double air, int columns)
+    // Nothing where that takes more sheets than it may.
+    private ImmutableArray<TextSheet>? Filled(ImmutableArray<(string Sheet, string What)> contents, Func<string, string> where, double air, int columns)
     {
         double width = room.Width;
         Add("cautions", 1, _ => "Cautions", (_, _) => Furniture.Warnings(plan, width, request.Words));
@@ -89,24 +96,27 @@ internal sealed class TextSheets
         Add("sheets", contents.Length, i => $"Sheets from {contents[i].Sheet}", (from, count) => ChangeList.Of("What stands on which sheet", [.. contents.Skip(from).Take(count).Select(c => new ListLine(new(c.Sheet, ColourRole.Ink), null, c.What))], width, plan.Lettering, air, columns));
         Add(Loads, rows.Length, i => $"Who switches what, from {rows[i].Load}", (from, count) => SwitchTable.Of([.. rows.Skip(from).Take(count)], where, width, plan.Lettering, request.Words, "sheet", air));
         Close();
-        return [.. sheets];
+        return isTooMuch ? null : [.. sheets];
     }
 
     // As much of something as the sheet still holds, the rest on the next.
     private void Add(string id, int count, Func<int, string> subject, Func<int, int, Piece> of)
     {
-        for (int from = 0; from < count;)
+        for (int from = 0; from < count && !isTooMuch;)
         {
             int fits = count - from;
-            while (fits > 0 && of(from, fits).Height > room.Bottom - y) fits--;
+            var piece = of(from, fits);
+            double left = room.Bottom - y;
+            isTooMuch = piece.Height > left && sheets.Count + 1 == most;
+            if (isTooMuch) return;
+            while (fits > 0 && piece.Height > left) piece = of(from, --fits);
             if (fits == 0 && pieces.Count > 0)
             {
                 Close();
                 continue;
             }
             // What is higher than a sheet by itself stands there all the same.
-            fits = Math.Max(1, fits);
-            var piece = of(from, fits);
+            if (fits == 0) piece = of(from, fits = 1);
             if (pieces.Count == 0) begins = subject(from);
             if (piece.Height > 0) pieces.Add((from == 0 ? id : $"{id} {from + 1}", piece, y));
             if (id == Changes) listed = from..(from + fits);

@@ -1,12 +1,12 @@
+using System.Globalization;
 using Hotside.Drawings.Plans;
 using Hotside.Drawings.Sets;
 using Hotside.Drawings.Sheets;
 using Hotside.Studies;
+using Hotside.Symbols;
 using Hotside.Symbols.Shapes;
 using Hotside.Symbols.Texts;
-using Hotside.Symbols;
 using Hotside.Wording;
-using System.Globalization;
 
 namespace Hotside.Tests.Drawings.Sets;
 
@@ -36,7 +36,7 @@ public sealed class SheetSubjectTests
     [Fact]
     public void Lists_on_several_sheets_are_told_apart()
     {
-        var job = Read("Lamps of a booth", "One voltage", 150);
+        var job = Read("Lamps of a booth", "One voltage", 250);
         var words = Vocabulary.Of(Words.American);
         var plan = DrawingPlan.Of(job.Alteration, Study.Of(job.Alteration), Lettering.Normal, words);
         string?[] subjects = [.. TextSheets.Of(plan, new([SeenIn.After], new Dictionary<string, string>(), words), SheetSize.A4, [], _ => "2.A1").Select(s => s.Subject)];
