@@ -23,6 +23,9 @@ internal sealed class OrderRules
     public static readonly DiagnosticKind GroundBeforeFeed = new("HS4115", Severity.Note, "Fed before it is grounded",
         "line {0} of the list is number {1}: {2} feeds a part that {3} has to ground first");
 
+    public static readonly DiagnosticKind RenewedBeforeSwapped = new("HS4116", Severity.Note, "Swapped before its leads are renewed",
+        "line {0} of the list is number {1}: the leads of {2} are swapped once {3} is renewed");
+
     private readonly Circuit before;
     private readonly Circuit after;
     private readonly ImmutableArray<(Act Act, int Group)> acts;
@@ -48,7 +51,7 @@ internal sealed class OrderRules
     public static IEnumerable<Need> Of(Circuit before, Circuit after, ImmutableArray<ImmutableArray<Act>> groups)
     {
         var rules = new OrderRules(before, after, groups);
-        IEnumerable<Need>[] strictFirst = [rules.Sources(), rules.Landings(), rules.Joints(), rules.Leavings(), rules.OffOldTerminals(), rules.Grounds()];
+        IEnumerable<Need>[] strictFirst = [rules.Sources(), rules.Landings(), rules.Joints(), rules.Leavings(), rules.OffOldTerminals(), rules.Grounds(), rules.Swaps()];
         return strictFirst.SelectMany(needs => needs.OrderBy(n => n.First < n.Then ? 0 : 1));
     }
 
@@ -85,6 +88,14 @@ internal sealed class OrderRules
                 case Cut cut:
                     yield return (cut.Items[0], cut.First, after.FindConductor(cut.Items[0])!.From, group);
                     yield return (cut.Items[1], cut.Second, after.FindConductor(cut.Items[1])!.To, group);
+                    break;
+                // A renewed wire lands anew, too.
+                case Renew:
+                    foreach (var renewed in act.Items.Select(i => after.FindConductor(i)!))
+                    {
+                        yield return (renewed.Id, renewed.From, renewed.To, group);
+                        yield return (renewed.Id, renewed.To, renewed.From, group);
+                    }
                     break;
                 default:
                     break;
@@ -150,4 +161,11 @@ internal sealed class OrderRules
                where feed.End.Part == ground.End.Part
                select new Need(ground.Group, feed.Group, GroundBeforeFeed, feed.Wire, ground.Wire);
     }
+
+    private IEnumerable<Need> Swaps() =>
+        from swap in acts.Where(a => a.Act is Reverse)
+        from renewed in acts.Where(a => a.Act is Renew)
+        from wire in renewed.Act.Items
+        where after.FindConductor(wire)!.Ends.Any(e => e.Part == swap.Act.Items[0])
+        select new Need(renewed.Group, swap.Group, RenewedBeforeSwapped, swap.Act.Items[0], wire);
 }

@@ -72,6 +72,27 @@ public class OrderOfWorkTests
             [Fit("N1", TestKinds.Reducer, "12 V", on: "insulated"), Run("w6", "F2.2", "N1.in"), Run("w7", "N1.case", "chassis")],
             "2.1 Note HS4115: line 2 of the list is number 3: w6 feeds a part that w7 has to ground first");
 
+    // Else the list names a terminal that is not there yet, and the old part gets the new lead.
+    [Fact]
+    public void A_wire_is_renewed_once_the_part_at_its_end_is_replaced() =>
+        Expect(Samples.Starter(), "Replace F0|Replace K2|Renew w7",
+            [Renew("w7", "6 BN"), Replace("F0", TestKinds.Fuse, "60 A"), Samples.StarterLines()[0]],
+            "1.1 Note HS4112: line 1 of the list is number 3: w7 lands on K2, which has to be there first");
+
+    [Fact]
+    public void A_renewed_wire_does_not_wait_for_the_battery() =>
+        Expect(Samples.Starter(), "Renew w2|Replace G1", [Renew("w2", "2 BK"), ReplaceReversed("G1", TestKinds.Battery, "12 V")]);
+
+    [Fact]
+    public void Leads_are_swapped_once_they_are_renewed() =>
+        Expect(Samples.Starter(), "Renew w7|Reverse F0",
+            [Reverse("F0"), Renew("w7", "6 BN")],
+            "1.1 Note HS4116: line 1 of the list is number 2: the leads of F0 are swapped once w7 is renewed");
+
+    [Fact]
+    public void Leads_that_stay_are_swapped_where_the_user_has_it() =>
+        Expect(Samples.Starter(), "Reverse F0|Renew w3", [Reverse("F0"), Renew("w3", "2 BK")]);
+
     [Fact]
     public void Work_stays_where_the_user_put_it_even_behind_the_battery() =>
         Expect(Samples.Horn(), "Work G1|Replace H1|Replace G1|Work H1",

@@ -21,9 +21,9 @@ internal static class Triangle
         if (all.Length > Most) all = [.. all.Take(Most - 1), "…"];
         double x = 0, gap = Gap * lettering.Factor;
         var shapes = ImmutableArray.CreateBuilder<Shape>();
-        foreach (string text in all)
+        for (int i = 0; i < all.Length; i++)
         {
-            var one = One(text, number.Colour, lettering);
+            var one = One(all[i], i < number.Colours.Length ? number.Colours[i] : number.Colour, lettering);
             shapes.AddRange(one.At(x, 0));
             x += one.Width + gap;
         }

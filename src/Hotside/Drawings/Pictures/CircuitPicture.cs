@@ -87,8 +87,7 @@ internal sealed class CircuitPicture
     // Nothing is above the feed rail.
     private ImmutableArray<Shape> FeedName(PlannedPart planned, PartView part, double first, double railY)
     {
-        var number = plan.Alteration.LabelsOf(planned.PartId) is { Length: > 0 } numbers ? new ChangeNumber(numbers, PartLook.ColourOf(part.Look)) : null;
-        var label = Rail.Label(plan.Words.Rail(part.Part), Potential(), number, plan.Lettering);
+        var label = Rail.Label(plan.Words.Rail(part.Part), Potential(), ChangeLook.NumberOf(planned.PartId, plan.Alteration), plan.Lettering);
         return [.. label.At(first - Rail.Overhang, railY - 7 - label.Height)];
     }
 

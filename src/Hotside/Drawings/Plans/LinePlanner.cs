@@ -96,9 +96,8 @@ internal sealed class LinePlanner
 
     private LineView View(Conductor conductor, Circuit circuit, Change state, bool isBefore)
     {
-        var numbers = alteration.NumbersOf(conductor.Id);
         var look = LookOf(state, isBefore);
-        var number = numbers.IsEmpty ? null : new ChangeNumber(alteration.LabelsOf(conductor.Id), ConductorLine.ColourOf(look));
+        var number = ChangeLook.NumberOf(conductor.Id, alteration);
         string label = conductor.Wire.Label.Length > 0 ? conductor.Wire.Label : conductor.Wire.Name ?? "";
         // An end that hangs bears a tag, and so does the drawing.
         if (conductor.Wire.Role != WireRole.Spare && conductor.Ends.Any(e => e.IsFree)) label = $"{conductor.Id}: {label}";
@@ -172,7 +171,7 @@ internal sealed class LinePlanner
         {
             var look = LookOfLead(alteration.StateOf(of.Part!), seen);
             // Far from its part a lead says by which change it comes or goes; that of a case never does, since most are too short.
-            var number = of.Terminal != Case && look != Look.Kept && alteration.LabelsOf(of.Part!) is { Length: > 0 } numbers ? new ChangeNumber(numbers, ConductorLine.ColourOf(look)) : null;
+            var number = of.Terminal != Case && look != Look.Kept ? ChangeLook.NumberOf(of.Part!, alteration) : null;
             var view = new LineView(figures is null ? CaseWord(of, seen) : "", number, look, name);
             LineView? In(SeenIn which) => (seen & which) == 0 ? null : view with { IsLive = figures?.IsLive(of, which == SeenIn.Before) == true };
             Add(name, null, ends, In(SeenIn.Before), In(SeenIn.After));

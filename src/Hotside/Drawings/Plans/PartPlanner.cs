@@ -151,11 +151,7 @@ internal sealed class PartPlanner(Alteration alteration, Study study, Lettering 
 
     private IEnumerable<string> Before(PartCaption caption) => caption.SideBefore is { } side ? ["before " + SideText.Of(side, words)] : [];
 
-    private ChangeNumber? NumberOf(string id)
-    {
-        string numbers = alteration.LabelsOf(id);
-        return numbers.Length == 0 ? null : new(numbers, PartLook.ColourOf(LookOf(alteration.StateOf(id), isBefore: false)));
-    }
+    private ChangeNumber? NumberOf(string id) => ChangeLook.NumberOf(id, alteration);
 
     /// <summary>The look by which a state shows in a view.</summary>
     public static Look LookOf(Change state, bool isBefore) => state switch

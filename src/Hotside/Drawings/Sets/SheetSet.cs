@@ -63,8 +63,8 @@ internal sealed class SheetSet
             {
                 var flags = new SetFlags(plan, blocks, falls, 1, widestZone).All();
                 SheetPart[] parts = [.. blocks.Zip(flags, (b, f) => new SheetPart(b, f))];
-                Sheet?[] sheets = [.. parts.Select(p => (p.Flags.Any(f => f.IsStacked) ? On(p with { HasWideWays = true }) : null) ?? On(p))];
-                if (sheets.All(s => s is not null)) return Drawn(parts, [.. sheets.OfType<Sheet>()]);
+                Found?[] sheets = [.. parts.Select(p => (p.Flags.Any(f => f.IsStacked) ? On(p with { HasWideWays = true }) : null) ?? On(p))];
+                if (sheets.All(s => s is not null)) return Drawn(parts, AllAlike([.. sheets.OfType<Found>()]));
                 // What its own flags make larger than was thought is cut once more.
                 int large = Array.IndexOf(sheets, null);
                 if (blocks[large].Halved(plan, evenness) is not var (first, second)) break;
@@ -82,13 +82,23 @@ internal sealed class SheetSet
 
     private Block Rails => field ??= new([], [.. plan.Lines.Select(l => l.Line)], []);
 
-    private Sheet? On(SheetPart part)
+    private Found? On(SheetPart part)
     {
         cancel.ThrowIfCancellationRequested();
         var own = part.Of(plan);
         // A view that shows nothing of a sheet is left out there.
         SeenIn[] views = [.. request.Views.Where(v => own.Lines.Any(l => l.In(v) is not null) || own.Parts.Any(p => !Block.IsShared(p) && p.In(v) is not null))];
-        return new PaperSearch(own, style => part.Of(Styled(style)), views.Length == 0 ? request : request with { Views = views }, cancel).On(paper);
+        var search = new PaperSearch(own, style => part.Of(Styled(style)), views.Length == 0 ? request : request with { Views = views }, cancel);
+        return search.On(paper) is { } sheet ? new(search, sheet) : null;
+    }
+
+    // Who binds them turns none: where one has to stand, for no sheet lies less than it could, all stand if they hold so.
+    private Sheet[] AllAlike(Found[] found)
+    {
+        Sheet[] asFound = [.. found.Select(f => f.Sheet)];
+        if (asFound.All(s => !s.Furniture.Size.IsUpright)) return asFound;
+        Sheet?[] upright = [.. found.Select(f => f.Sheet.Furniture.Size.IsUpright ? f.Sheet : f.Search.Upright(paper))];
+        return upright.Contains(null) ? asFound : [.. upright.OfType<Sheet>()];
     }
 
     private DrawingPlan Styled(PlanStyle style) => styles.TryGetValue(style, out var styled) ? styled : styles[style] = plan.In(style);
@@ -97,13 +107,13 @@ internal sealed class SheetSet
     {
         var subjects = SheetSubject.Of([.. parts.Select(p => p.Block)], plan, request);
         var contents = Contents(parts, subjects);
-        // Text stands on the smallest paper that holds it on one sheet; how many there are does not depend on the zones that they name.
-        SheetSize[] papers = request.TextPaper is { } asked ? [asked] : [.. SheetSize.Series.Where(s => s.Width < paper.Width && s.Height < paper.Height), paper];
-        var textPaper = papers.FirstOrDefault(p => TextSheets.Of(plan, request, p, contents(1), _ => AnyZone).Length <= 1, papers[^1]);
+        // One paper for all; how many lists there are does not depend on the zones that they name.
+        var textPaper = request.TextPaper ?? (sheets.All(s => s.Furniture.Size.IsUpright) ? paper.Upright : paper);
         int before = TextSheets.Of(plan, request, textPaper, contents(1), _ => AnyZone).Length, all = before + sheets.Length;
         var text = TextSheets.Of(plan, request, textPaper, contents(before), load => string.Join(" ", Where(load, sheets, before)));
+        ImmutableArray<IReadOnlyDictionary<string, string>> titles = [.. text.Select(t => t.Subject).Concat(subjects).Select((subject, i) => request.Of(request.SheetText(i, all), subject).TitleBlock)];
         var drawn = sheets.Select((s, i) => s with { Plan = parts[i].Named(s.Plan, (flag, view) => Zones(flag, view, sheets, before)) });
-        return [.. text.Select((t, i) => t.Draw(request.SheetText(i, all))), .. drawn.Select((s, i) => s.Numbered(request.SheetText(before + i, all), subjects[i]).Draw())];
+        return [.. text.Select((t, i) => (t with { Request = request with { TitleBlock = titles[i], InSet = titles } }).Draw()), .. drawn.Select((s, i) => s.Titled(titles[before + i], titles).Draw())];
     }
 
     // The words of each sheet's title block, then what it is about by its references, in the order of the file.
@@ -123,4 +133,7 @@ internal sealed class SheetSet
         for (int i = 0; i < sheets.Length; i++)
             if (request.Views.Reverse().Select(v => sheets[i].ZoneOf(part, v)).FirstOrDefault(z => z is not null) is { } zone) yield return $"{Numbers.Whole(request.NumberOf(before + i))}.{zone}";
     }
+
+    /// <summary>A sheet and how it was found.</summary>
+    private sealed record Found(PaperSearch Search, Sheet Sheet);
 }

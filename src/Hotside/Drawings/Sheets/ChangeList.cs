@@ -20,7 +20,9 @@ internal static class ChangeList
     /// <param name="lines">Its lines, in the order of work.</param>
     /// <param name="width">Width in units.</param>
     /// <param name="lettering">Lettering.</param>
-    public static Piece Of(string head, ImmutableArray<ListLine> lines, double width, Lettering lettering)
+    /// <param name="air">What its lines stand apart, at normal lettering, beyond what they must.</param>
+    /// <param name="mostColumns">How many columns it may have.</param>
+    public static Piece Of(string head, ImmutableArray<ListLine> lines, double width, Lettering lettering, double air = 0, int mostColumns = MostColumns)
     {
         if (lines.IsEmpty)
             return Piece.Empty;
@@ -32,17 +34,17 @@ internal static class ChangeList
         int columns = ColumnFlow.Columns(widest, Between, width, before + (Readable * lettering.Factor));
         int wide = ColumnFlow.Columns(before + (Comfortable * lettering.Factor), Between, width, width), narrow = ColumnFlow.Columns(before + (Readable * lettering.Factor), Between, width, width);
         int most = Math.Max(columns, Math.Min(narrow, Math.Clamp(wide, 3, MostColumns)));
-        Piece rows = Enumerable.Range(1, most).Select(n => ColumnFlow.Of(lines.Length, n, Between, width, w => [.. lines.Select(l => Row(l, numbers, before, w, lettering))]).Piece)
+        Piece rows = Enumerable.Range(1, Math.Min(most, mostColumns)).Select(n => ColumnFlow.Of(lines.Length, n, Between, width, w => [.. lines.Select(l => Row(l, numbers, before, w, air, lettering))]).Piece)
             .MinBy(p => Math.Round(p.Height, 3))!;
-        ImmutableArray<Shape> shapes = rows.At(0, top.Height);
-        double height = top.Height + rows.Height;
-        return new(width, height, [.. top.Shapes, .. shapes]);
+        // Half of the air below each line stands above the first.
+        double below = air / 2 * lettering.Factor;
+        return new(width, top.Height + rows.Height, [.. top.Shapes, .. rows.At(0, top.Height + below)]);
     }
 
-    private static Piece Row(ListLine line, double numbers, double before, double width, Lettering lettering)
+    private static Piece Row(ListLine line, double numbers, double before, double width, double air, Lettering lettering)
     {
         TextStyle style = lettering.Small;
-        double baseline = 11 * lettering.Factor, first = 15 * lettering.Factor;
+        double baseline = 11 * lettering.Factor, first = (15 + air) * lettering.Factor;
         var shapes = ImmutableArray.CreateBuilder<Shape>();
         shapes.Add(TextShape.Of(line.Number.Text, lettering.SmallBold, numbers, baseline, Anchor.End, line.Number.Colour));
         if (line.Part is { } part) shapes.AddRange(LegendEntry.Outline(part, Outline, style.CapHeight).At(numbers + Gap + ((Sample - Outline) / 2), baseline - style.CapHeight));

@@ -85,7 +85,7 @@ internal sealed record Furniture(SheetSize Size, double HeadTop, Box Room, Immut
     {
         // Lines and letters by themselves: what all shapes of a group share is written once.
         foreach (var shapes in frame.Shapes(lettering).GroupBy(s => s is TextShape)) yield return new(Layer.Frame, [.. shapes]) { Classes = ["frame"], AriaHidden = true };
-        var block = TitleBlock.Of(new Dictionary<string, string>(request.TitleBlock) { ["paper size"] = frame.Size.Name, ["sheet"] = request.TitleBlock.GetValueOrDefault("sheet", request.SheetText(0, 1)) });
+        var block = TitleBlock.Of(new Dictionary<string, string>(request.TitleBlock) { ["paper size"] = frame.Size.Name, ["sheet"] = request.TitleBlock.GetValueOrDefault("sheet", request.SheetText(0, 1)) }, request.InSet);
         yield return new(Layer.Notes, block.At(frame.Frame.Right - TitleBlock.Width, frame.Frame.Bottom - TitleBlock.Height)) { Id = "title-block", Classes = ["title-block"] };
     }
 
@@ -133,7 +133,7 @@ internal sealed record Furniture(SheetSize Size, double HeadTop, Box Room, Immut
 
     /// <summary>The lines of the change list.</summary>
     public static ImmutableArray<ListLine> Lines(DrawingPlan plan, Vocabulary words) =>
-        [.. plan.Alteration.Changes.Select(c => new ListLine(new(c.Label, ChangeLook.ColourOf(c, plan.Alteration)), ChangeLook.LineOf(c), ChangeText.Of(c, plan.Alteration.Whole, words)) { Part = ChangeLook.PartOf(c) })];
+        [.. plan.Alteration.Changes.Select(c => new ListLine(ChangeLook.NumberOf(c, plan.Alteration), ChangeLook.LineOf(c), ChangeText.Of(c, plan.Alteration.Whole, words)) { Part = ChangeLook.PartOf(c) })];
 
     private static Piece Table(DrawingPlan plan, double width, Vocabulary words, Func<string, string>? where) =>
         !plan.Style.HasSwitchTable ? Piece.Empty : SwitchTable.Of(SwitchRow.Of(plan.Study, words), where ?? (_ => AnyZone), width, plan.Lettering, words, "zone");

@@ -78,12 +78,17 @@ internal sealed class PaperSearch
     /// <summary>
     /// The calmest spacing that a paper holds, at closer spacing, with narrow relays, with loads higher up, with no part turned, or standing, if it must be; <see langword="null"/> where it holds nothing of that.
     /// </summary>
-    public Sheet? On(SheetSize size)
+    public Sheet? On(SheetSize size) => On(size, Ways(size));
+
+    /// <summary>The same on a paper that stands, whether or not it would hold all lying.</summary>
+    public Sheet? Upright(SheetSize size) => On(size, Ways(size).Where(w => w.Paper.IsUpright));
+
+    private Sheet? On(SheetSize size, IEnumerable<(SheetSize Paper, Standing Standing)> ways)
     {
         // Badges in words come first, however they must stand.
         var inWords = candidates.Where(c => !c.Key.HasSwitchTable);
         var inTable = candidates.Where(c => c.Key.HasSwitchTable && size.Width * size.Height >= LeastForTable);
-        return Ways(size).Select(w => On(w.Paper, w.Standing, inWords)).FirstOrDefault(s => s is not null) ?? Ways(size).Select(w => On(w.Paper, w.Standing, inTable)).FirstOrDefault(s => s is not null);
+        return ways.Select(w => On(w.Paper, w.Standing, inWords)).FirstOrDefault(s => s is not null) ?? ways.Select(w => On(w.Paper, w.Standing, inTable)).FirstOrDefault(s => s is not null);
     }
 
     private Sheet? On(SheetSize paper, Standing standing, IEnumerable<KeyValuePair<PlanStyle, Lazy<Candidate>>> styles)

@@ -50,11 +50,11 @@ internal sealed record Sheet(SheetRequest Request, Furniture Furniture, DrawingP
     }
 
     /// <summary>The same as one of several.</summary>
-    /// <param name="number">Its number and how many there are.</param>
-    /// <param name="subject">What it is about; the job's own words stand on the first sheet.</param>
-    public Sheet Numbered(string number, string subject)
+    /// <param name="titleBlock">The fields of its title block.</param>
+    /// <param name="inSet">Those of all sheets.</param>
+    public Sheet Titled(IReadOnlyDictionary<string, string> titleBlock, ImmutableArray<IReadOnlyDictionary<string, string>> inSet)
     {
-        var request = Request.Of(number, subject);
+        var request = Request with { TitleBlock = titleBlock, InSet = inSet };
         return this with { Request = request, Furniture = Furniture.Of(Plan, request, Furniture.Size, joints: Joints) };
     }
 

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Hotside.Circuits;
 using Hotside.Symbols;
 using Hotside.Wording;
@@ -18,6 +19,9 @@ internal sealed record SheetRequest(SeenIn[] Views, IReadOnlyDictionary<string, 
 
     /// <summary>The paper of the sheets of text in a set; <see langword="null"/> where it is that of the others.</summary>
     public SheetSize? TextPaper { get; init; }
+
+    /// <summary>The fields of the title blocks of all sheets of a set; none where it is one sheet.</summary>
+    public ImmutableArray<IReadOnlyDictionary<string, string>> InSet { get; init; } = [];
 
     /// <summary>The number of the first sheet in a longer document; <see langword="null"/> where the drawing is the document.</summary>
     public int? FirstSheet { get; init; }

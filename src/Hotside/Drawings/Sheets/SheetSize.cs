@@ -27,6 +27,9 @@ internal sealed record SheetSize(string Name, double Width, double Height)
     /// <summary>The same paper, standing.</summary>
     public SheetSize Upright => this with { Width = Height, Height = Width };
 
+    /// <summary>Whether it stands.</summary>
+    public bool IsUpright => Height > Width;
+
     /// <summary>The A series, from small to large.</summary>
     public static readonly ImmutableArray<SheetSize> Series = [A4, A3, A2, A1, A0];
 

@@ -12,6 +12,9 @@ internal static class SwitchTable
     private const double Between = 12, BetweenColumns = 36, Badges = 30, Below = 5;
     private const int MostLines = 4;
 
+    // Farther apart the eye loses the row.
+    private const double MostSpare = 80;
+
     /// <summary>The table in as many columns of even length as find room beside each other; nothing without rows.</summary>
     /// <param name="rows">Its rows.</param>
     /// <param name="where">What says where a load is drawn.</param>
@@ -19,7 +22,8 @@ internal static class SwitchTable
     /// <param name="lettering">Lettering.</param>
     /// <param name="words">Whose words.</param>
     /// <param name="place">What the column of these places is called.</param>
-    public static Piece Of(ImmutableArray<SwitchRow> rows, Func<string, string> where, double width, Lettering lettering, Vocabulary words, string place)
+    /// <param name="air">What its rows stand apart, at normal lettering, beyond what they must.</param>
+    public static Piece Of(ImmutableArray<SwitchRow> rows, Func<string, string> where, double width, Lettering lettering, Vocabulary words, string place, double air = 0)
     {
         if (rows.IsEmpty) return Piece.Empty;
         string[][] cells = Cells(rows, where, words, place);
@@ -27,7 +31,7 @@ internal static class SwitchTable
         int columns = Math.Clamp((int)((width + BetweenColumns) / (natural + BetweenColumns)), 1, rows.Length), each = (rows.Length + columns - 1) / columns;
         double own = (width - (BetweenColumns * (columns - 1))) / columns;
         Piece title = ColumnHead(lettering);
-        Piece[] parts = [.. Enumerable.Range(0, (rows.Length + each - 1) / each).Select(c => Column([cells[0], .. cells.Skip(1 + (c * each)).Take(each)], [.. rows.Skip(c * each).Take(each)], own, lettering))];
+        Piece[] parts = [.. Enumerable.Range(0, (rows.Length + each - 1) / each).Select(c => Column([cells[0], .. cells.Skip(1 + (c * each)).Take(each)], [.. rows.Skip(c * each).Take(each)], own, air * lettering.Factor, lettering))];
         return new(width, title.Height + parts.Max(p => p.Height), [.. title.Shapes, .. parts.SelectMany((p, c) => p.At(c * (own + BetweenColumns), title.Height))]);
     }
 
@@ -44,7 +48,7 @@ internal static class SwitchTable
         ];
     }
 
-    private static Piece Column(string[][] cells, ImmutableArray<SwitchRow> rows, double width, Lettering lettering)
+    private static Piece Column(string[][] cells, ImmutableArray<SwitchRow> rows, double width, double air, Lettering lettering)
     {
         double[] widths = Widths(cells, width, lettering);
         var shapes = ImmutableArray.CreateBuilder<Shape>();
@@ -52,7 +56,7 @@ internal static class SwitchTable
         Pen rule = new(StrokeRank.Thin, ColourRole.Ink);
         shapes.Add(Shape.Line(rule, 0, y, width, y));
         foreach (var (row, texts) in rows.Zip(cells.Skip(1)))
-            y += AddRow(shapes, texts, texts.Length > 4 ? [null, row.Before, row.After, null, null] : [null, row.After, null, null], widths, y + 2, lettering, ColourRole.Ink);
+            y += AddRow(shapes, texts, texts.Length > 4 ? [null, row.Before, row.After, null, null] : [null, row.After, null, null], widths, y + 2 + (air / 2), lettering, ColourRole.Ink) + air;
         shapes.Add(Shape.Line(rule, 0, y + 2, width, y + 2));
         return new(width, y + 3, shapes.ToImmutable());
     }
@@ -77,7 +81,7 @@ internal static class SwitchTable
         double room = width - (Between * (columns - 1)), most = wanted.Max();
         while (wanted.Sum(w => Math.Min(w, most)) > room) most -= 4;
         double spare = (room - wanted.Sum(w => Math.Min(w, most))) / columns;
-        return [.. wanted.Select(w => Math.Min(w, most) + Math.Min(spare, 40))];
+        return [.. wanted.Select(w => Math.Min(w, most) + Math.Min(spare, MostSpare))];
     }
 
     private static double[] Wanted(string[][] cells, Lettering lettering) =>

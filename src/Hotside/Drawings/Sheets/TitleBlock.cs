@@ -16,6 +16,8 @@ internal static class TitleBlock
     /// <summary>Height in units.</summary>
     public const double Height = 84;
 
+    private const string Supplement = "supplementary title";
+
     private const double Row = 28, TitleWidth = 390, Margin = 5;
 
     // Letters are wider where a reader's program lacks the font.
@@ -45,23 +47,27 @@ internal static class TitleBlock
 
     /// <summary>The names of all fields, as the dictionary has them.</summary>
     public static ImmutableArray<string> FieldNames { get; } =
-        [.. Upper.Concat(Middle).Concat(Lower).Select(f => f.Key), "title", "supplementary title"];
+        [.. Upper.Concat(Middle).Concat(Lower).Select(f => f.Key), "title", Supplement];
 
     /// <summary>The block. A field not in the dictionary is empty; one that the block does not know is not shown.</summary>
-    public static Piece Of(IReadOnlyDictionary<string, string> fields)
+    /// <param name="fields">The fields.</param>
+    /// <param name="others">Those of the other sheets of a set: in all of them each field has the same place.</param>
+    public static Piece Of(IReadOnlyDictionary<string, string> fields, IEnumerable<IReadOnlyDictionary<string, string>>? others = null)
     {
         // The block is 21 mm high, whatever the size of the other lettering.
         Lettering lettering = Lettering.Normal;
         var shapes = ImmutableArray.CreateBuilder<Shape>();
-        double titleWidth = WidthOfTitle(fields, lettering);
+        IReadOnlyDictionary<string, string>[] all = [fields, .. others ?? []];
+        var widest = FieldNames.ToDictionary(n => n, n => all.Select(f => TitleRow.Value(f, n)).MaxBy(v => TextMeasure.Width(v, lettering.Body))!);
+        double titleWidth = all.Max(f => WidthOfTitle(new Dictionary<string, string>(widest) { [Supplement] = TitleRow.Value(f, Supplement) }, lettering));
         Pen thin = new(StrokeRank.Thin, ColourRole.Ink);
         shapes.Add(new RectangleShape(new(0, 0, Width, Height), 0, new(StrokeRank.Medium, ColourRole.Ink), ColourRole.Paper));
         shapes.Add(Shape.Line(thin, 0, Row, Width, Row));
         shapes.Add(Shape.Line(thin, titleWidth, Row, titleWidth, Height));
         shapes.Add(Shape.Line(thin, titleWidth, 2 * Row, Width, 2 * Row));
-        shapes.AddRange(TitleRow.Of(Upper, fields, 0, 0, Width, lettering));
-        shapes.AddRange(TitleRow.Of(Middle, fields, titleWidth, Row, Width - titleWidth, lettering));
-        shapes.AddRange(TitleRow.Of(Lower, fields, titleWidth, 2 * Row, Width - titleWidth, lettering));
+        shapes.AddRange(TitleRow.Of(Upper, fields, widest, 0, 0, Width, lettering));
+        shapes.AddRange(TitleRow.Of(Middle, fields, widest, titleWidth, Row, Width - titleWidth, lettering));
+        shapes.AddRange(TitleRow.Of(Lower, fields, widest, titleWidth, 2 * Row, Width - titleWidth, lettering));
         shapes.AddRange(Title(fields, titleWidth - (2 * Margin), lettering));
         return new(Width, Height, shapes.ToImmutable());
     }
@@ -79,11 +85,11 @@ internal static class TitleBlock
     }
 
     private static double WantedBySupplement(IReadOnlyDictionary<string, string> fields, Lettering lettering) =>
-        TextMeasure.Width(TitleRow.Value(fields, "supplementary title"), lettering.Body) + (2 * Margin) + 0.1;
+        TextMeasure.Width(TitleRow.Value(fields, Supplement), lettering.Body) + (2 * Margin) + 0.1;
 
     private static ImmutableArray<Shape> Title(IReadOnlyDictionary<string, string> fields, double room, Lettering lettering)
     {
-        string title = TitleRow.Value(fields, "title"), supplementary = TitleRow.Value(fields, "supplementary title");
+        string title = TitleRow.Value(fields, "title"), supplementary = TitleRow.Value(fields, Supplement);
         var shapes = ImmutableArray.CreateBuilder<Shape>();
         shapes.Add(TextShape.Of(supplementary.Length > 0 ? "Title, supplementary title" : "Title", lettering.Small, 5, Row + 9.8, colour: ColourRole.Ink));
         TextStyle style = TitleRow.Fits(title, room, lettering.Title, lettering.BodyBold, lettering.SmallBold);

@@ -16,12 +16,12 @@ internal static class TitleRow
 {
     private const double Height = 28, Margin = 5;
 
-    /// <summary>The fields of a row, side by side.</summary>
+    /// <summary>The fields of a row, side by side, as wide as the widest values want them.</summary>
     public static ImmutableArray<Shape> Of(
-        ImmutableArray<TitleField> fields, IReadOnlyDictionary<string, string> values, double left, double top, double width, Lettering lettering)
+        ImmutableArray<TitleField> fields, IReadOnlyDictionary<string, string> values, IReadOnlyDictionary<string, string> widest, double left, double top, double width, Lettering lettering)
     {
-        ImmutableArray<TitleField> shown = [.. fields.Where(f => f.Mandatory || Value(values, f.Key).Length > 0)];
-        ImmutableArray<double> widths = Widths(shown, values, width, lettering);
+        ImmutableArray<TitleField> shown = [.. fields.Where(f => f.Mandatory || Value(widest, f.Key).Length > 0)];
+        ImmutableArray<double> widths = Widths(shown, widest, width, lettering);
         var shapes = ImmutableArray.CreateBuilder<Shape>();
         double x = left;
         for (int i = 0; i < shown.Length; i++)

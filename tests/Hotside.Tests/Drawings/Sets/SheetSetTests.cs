@@ -20,6 +20,7 @@ public sealed partial class SheetSetTests
         { "headlamps", View.Overlay, Page.A4, TextSize.Normal },
         { "launch", View.After, Page.A4, TextSize.Normal },
         { "launch", View.Pair, Page.Letter, TextSize.Normal },
+        { "trailer", View.Pair, Page.A3, TextSize.Normal },
         { "charging", View.Pair, Page.A4, TextSize.Large },
         { "tractor", View.Before, Page.A4, TextSize.Large },
     };
