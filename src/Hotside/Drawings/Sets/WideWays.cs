@@ -13,15 +13,37 @@ internal static class WideWays
     /// <summary>The plan of a sheet with its connectors as wide as their flags want them.</summary>
     /// <param name="plan">The plan of the sheet.</param>
     /// <param name="flags">Its flags.</param>
-    public static DrawingPlan Of(DrawingPlan plan, IEnumerable<SheetFlag> flags)
+    /// <param name="narrow">The sheet as it is laid out without: where all ways apart are too wide, those apart that have flags side by side there.</param>
+    public static DrawingPlan Of(DrawingPlan plan, IEnumerable<SheetFlag> flags, Layout? narrow = null)
     {
         var widths = plan.Input.Boxes.ToDictionary(b => b.Id, b => b.Width, StringComparer.Ordinal);
         var stacked = flags.Where(f => f.IsStacked).Select(f => f.Box).ToHashSet(StringComparer.Ordinal);
-        // At each box the widest of the flags that its lines lead to.
-        var pitches = plan.Input.Wires.SelectMany(w => new[] { (At: w.From, Flag: w.To), (At: w.To, Flag: w.From) })
-            .Where(e => stacked.Contains(e.Flag.Box)).GroupBy(e => e.At.Box, StringComparer.Ordinal).Where(g => g.Count() > 1)
-            .ToDictionary(g => g.Key, g => g.Max(e => widths[e.Flag.Box]) + Gap, StringComparer.Ordinal);
-        return plan.Input.Boxes.Where(b => pitches.TryGetValue(b.Id, out int pitch) && PitchOf(b) < pitch && IsWhole(b, plan)).Aggregate(plan, (p, b) => Spread(p, b, pitches[b.Id]));
+        var flagged = plan.Input.Wires.SelectMany(w => new[] { (At: w.From, Flag: w.To), (At: w.To, Flag: w.From) })
+            .Where(e => stacked.Contains(e.Flag.Box)).GroupBy(e => e.At.Box, StringComparer.Ordinal).Where(g => g.Count() > 1).ToDictionary(g => g.Key, StringComparer.Ordinal);
+        foreach (var box in plan.Input.Boxes.Where(b => b.Ways.Length > 1 && flagged.ContainsKey(b.Id) && IsWhole(b, plan)))
+        {
+            // The widest of the flags that its lines lead to.
+            int pitch = flagged[box.Id].Max(e => widths[e.Flag.Box]) + Gap;
+            var pins = flagged[box.Id].Select(e => box.Pins.First(p => p.Name == e.At.Pin)).ToArray();
+            var ways = narrow?.Boxes.FirstOrDefault(b => b.Id == box.Id) is { } placed ? Apart(box, pins, placed.Facing, pitch) : Apart(box, pitch);
+            if (!ways.SequenceEqual(box.Ways)) plan = Spread(plan, box, ways);
+        }
+        return plan;
+    }
+
+    private static ImmutableArray<int> Apart(LayoutBox box, int pitch) => PitchOf(box) >= pitch ? box.Ways : [.. box.Ways.Select((x, i) => box.Ways[0] + (i * pitch))];
+
+    // The order of the ways is found among their columns, whatever these are: it will be the same again.
+    private static ImmutableArray<int> Apart(LayoutBox box, LayoutPin[] pins, Facing facing, int pitch)
+    {
+        int[] columns = [.. box.Ways.Order()], apart = [.. columns];
+        var with = pins.Select(p => (p.Side, Column: facing.ColumnOf(p.X, box))).ToHashSet();
+        for (int i = 1; i < columns.Length; i++)
+        {
+            bool isBetweenFlags = with.Any(p => p.Column == columns[i] && with.Contains((p.Side, columns[i - 1])));
+            apart[i] = apart[i - 1] + Math.Max(columns[i] - columns[i - 1], isBetweenFlags ? pitch : 0);
+        }
+        return [.. box.Ways.Select(x => apart[Array.IndexOf(columns, x)])];
     }
 
     // The least distance of its ways; of what has none it is as large as any.
@@ -30,10 +52,9 @@ internal static class WideWays
     // An old and a new connector of one size have one box.
     private static bool IsWhole(LayoutBox box, DrawingPlan plan) => plan.Parts.Any(p => p.Box == box.Id && BoxPlanner.Share(p));
 
-    private static DrawingPlan Spread(DrawingPlan plan, LayoutBox box, int pitch)
+    private static DrawingPlan Spread(DrawingPlan plan, LayoutBox box, ImmutableArray<int> ways)
     {
-        ImmutableArray<int> ways = [.. box.Ways.Select((x, i) => box.Ways[0] + (i * pitch))];
-        int more = ways[^1] - box.Ways[^1];
+        int more = ways.Max() - box.Ways.Max();
         int Now(int x) => box.Ways.IndexOf(x) is >= 0 and var way ? ways[way] : x;
         LayoutPin Moved(LayoutPin pin) => pin with { X = Now(pin.X), Name = CircuitEnds.PinName(new("", Now(pin.X), pin.Y, default)) };
         var names = box.Pins.ToDictionary(p => p.Name, p => Moved(p).Name, StringComparer.Ordinal);
