@@ -1,4 +1,3 @@
-using Hotside.Circuits;
 using Hotside.Tests.Outputs;
 
 namespace Hotside.Tests.Drawings;
@@ -19,7 +18,7 @@ public sealed class LabelDoubtTests
     [InlineData("van", 6)]
     public void Labels_stand_nearest_to_their_own_lines(string job, int most)
     {
-        string[] doubts = [.. GalleryJobs.Read(job).DrawSheets(View.Pair).SelectMany((s, i) => LabelDoubts.Of(s.Scene).Select(d => $"{i + 1}: {d}"))];
+        string[] doubts = [.. (job == "van" ? GalleryJobs.VanPair : GalleryJobs.Read(job).DrawSheets(View.Pair)).SelectMany((s, i) => LabelDoubts.Of(s.Scene).Select(d => $"{i + 1}: {d}"))];
         Assert.True(doubts.Length <= most, string.Join('\n', doubts));
     }
 

@@ -99,7 +99,7 @@ public sealed partial class SheetSetTests
     [Fact]
     public void Flags_of_lines_have_one_form_on_a_sheet()
     {
-        foreach (var sheet in GalleryJobs.Read("trailer").DrawSheets(View.Pair).Concat(Van.Value))
+        foreach (var sheet in GalleryJobs.VanPair)
         {
             var flags = sheet.Scene.Groups.Where(g => g.Classes.Contains("flag")).Select(g => g.Shapes.OfType<TextShape>().Count()).Order().ToArray();
             // Those of rails have one line, and are few.
