@@ -11,7 +11,7 @@ namespace Hotside.Layouts;
 /// </summary>
 internal sealed class Arrangement
 {
-    private const int MostPassers = 4, MostGap = 9, MostGrowth = 12, GrowthForOwnRun = 3, GrowthInVain = 4, GrowthWhereOverlaid = 10, RoundsForDoubt = 2;
+    private const int MostPassers = 4, MostGap = 9, MostGrowth = 12, GrowthForOwnRun = 3, GrowthInVain = 4, GrowthWhereOverlaid = 10, RoundsForDoubt = 3;
 
     // How many modules of height it is worth that a label is not taken for another line's, in a drawing of that width; in a wider one they are dearer.
     private const double RowsForDoubt = 4, UsualWidth = 100;
@@ -219,7 +219,7 @@ internal sealed class Arrangement
             if (best is null || (missing, missing > 0 ? 0 : doubt).CompareTo((best.Value.Missing, missing > 0 ? 0 : best.Value.Doubt)) < 0)
                 best = (layout with { Boxes = boxes, Labels = labels, LongLines = longLines, SharedLabels = shared, Memory = Recollection.Remembered(netlist, rows, blocks, Interleaved(blocks).Places, layout, levels, asked, options, apart) }, missing, doubt, attempt);
             // Room that helps no label would be a hole in the drawing; where things stood they should not be moved for want of a label.
-            if (missing == 0 && plan.Doubtful.Length > 0 && memory is null && attempt < MostGrowth && (sure < RoundsForDoubt || best.Value.Attempt == attempt) && sure++ <= RoundsForDoubt)
+            if (missing == 0 && plan.Doubtful.Length > 0 && memory is null && attempt < MostGrowth && sure++ < RoundsForDoubt)
             {
                 // First they choose before the others.
                 if (sure == 1) urgent.InsertRange(0, plan.Doubtful.Select(d => d.Wire).Except(urgent));
