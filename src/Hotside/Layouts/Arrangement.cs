@@ -11,7 +11,10 @@ namespace Hotside.Layouts;
 /// </summary>
 internal sealed class Arrangement
 {
-    private const int MostPassers = 4, MostGap = 9, MostGrowth = 12, GrowthForOwnRun = 3, GrowthInVain = 4, GrowthWhereOverlaid = 10;
+    private const int MostPassers = 4, MostGap = 9, MostGrowth = 12, GrowthForOwnRun = 3, GrowthInVain = 4, GrowthWhereOverlaid = 10, RoundsForDoubt = 3;
+
+    // How many modules of height it is worth that a label is not taken for another line's, in a drawing of that width; in a wider one they are dearer.
+    private const double RowsForDoubt = 4, UsualWidth = 100;
 
     // Lines further apart, for labels that find no room between them.
     private static readonly int[] Wider = [0, 2, 4];
@@ -196,23 +199,33 @@ internal sealed class Arrangement
         var longer = new Dictionary<int, int>();
         List<int> urgent = [];
         bool atPins = memory?.Levels.AtPins ?? true;
-        (Layout Layout, int Missing, int Attempt)? best = null;
+        (Layout Layout, int Missing, double Doubt, int Attempt)? best = null;
+        int sure = 0;
         for (int attempt = 0; ; attempt++)
         {
             cancel.ThrowIfCancellationRequested();
             var (layout, levels) = Placed(blocks, options, extra, longer, atPins);
             var (room, passing) = RoomOf(layout, levels);
             var (boxes, nameless) = NodeTexts.Of(input, layout.Boxes, layout.Rails, room, near: attempt < GrowthForOwnRun);
-            var (labels, longLines, unplaced, shared) = Labels.Of(input, layout.Wires, layout.Rails, room, attempt >= Sharing, passing, urgent);
+            var plan = Labels.Of(input, layout.Wires, layout.Rails, room, attempt >= Sharing, passing, urgent);
+            var (labels, longLines, unplaced, shared) = plan;
             // A lead to a sign of its own grows by itself until its label finds room.
             var told = labels.Select(l => l.Wire).ToHashSet(StringComparer.Ordinal);
             int[] lost = [.. Enumerable.Range(0, input.Wires.Length).Where(i => input.Wires[i].HasLabel && !told.Contains(input.Wires[i].Id))], leads = [.. lost.Where(netlist.Signs.Contains)];
             foreach (int lead in leads) longer[lead] = longer.GetValueOrDefault(lead) + 1;
             ImmutableArray<int> failed = [.. nameless, .. unplaced.Where((_, i) => !netlist.Signs.Contains(lost[i]))];
             int missing = failed.Length + leads.Length;
-            if (best is null || missing < best.Value.Missing)
-                best = (layout with { Boxes = boxes, Labels = labels, LongLines = longLines, SharedLabels = shared, Memory = Recollection.Remembered(netlist, rows, blocks, Interleaved(blocks).Places, layout, levels, asked, options, apart) }, missing, attempt);
+            double doubt = (plan.Doubtful.Length * RowsForDoubt) + (levels.Bottom * Math.Max(1, layout.Width / UsualWidth));
+            if (best is null || (missing, missing > 0 ? 0 : doubt).CompareTo((best.Value.Missing, missing > 0 ? 0 : best.Value.Doubt)) < 0)
+                best = (layout with { Boxes = boxes, Labels = labels, LongLines = longLines, SharedLabels = shared, Memory = Recollection.Remembered(netlist, rows, blocks, Interleaved(blocks).Places, layout, levels, asked, options, apart) }, missing, doubt, attempt);
             // Room that helps no label would be a hole in the drawing; where things stood they should not be moved for want of a label.
+            if (missing == 0 && plan.Doubtful.Length > 0 && memory is null && attempt < MostGrowth && sure++ < RoundsForDoubt)
+            {
+                // First they choose before the others.
+                if (sure == 1) urgent.InsertRange(0, plan.Doubtful.Select(d => d.Wire).Except(urgent));
+                else extra = Grown(extra, [.. plan.Doubtful.Select(d => d.Y)], levels);
+                continue;
+            }
             if (missing == 0 || attempt == MostGrowth || (!atPins && memory is null && attempt > Math.Max(best.Value.Attempt, Sharing) + GrowthInVain)) return best.Value.Layout;
             if (failed.IsEmpty) continue;
             // Labels come before branches that meet close to their pin.

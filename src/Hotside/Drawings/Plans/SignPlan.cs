@@ -34,7 +34,7 @@ internal static class SignPlan
         .. from box in plan.Input.Boxes
            let upper = box.Pins.Where(p => p.Side == Side.Top).Select(p => LayoutEnd.At(box.Id, p.Name)).ToHashSet()
            let leads = plan.Input.Wires.Where(w => (w.To.Kind == EndKind.Chassis && upper.Contains(w.From)) || (w.From.Kind == EndKind.Chassis && upper.Contains(w.To))).ToArray()
-           where leads.Length == 1 && !hung.Contains(leads[0].Id) && SpreadWays.IsCloser(box, SignPitch, plan)
+           where leads.Length == 1 && !hung.Contains(leads[0].Id) && SpreadWays.PitchOf(box) < SignPitch && SpreadWays.IsWhole(box, plan)
            select box,
     ];
 

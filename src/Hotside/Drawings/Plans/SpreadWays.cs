@@ -6,15 +6,19 @@ namespace Hotside.Drawings.Plans;
 /// <summary>Sets the ways of a connector further apart.</summary>
 internal static class SpreadWays
 {
-    /// <summary>Whether a box is a connector whose ways are closer, and may be set apart: an old and a new one of different sizes have boxes of their own.</summary>
-    public static bool IsCloser(LayoutBox box, int pitch, DrawingPlan plan) =>
-        box.Ways.Zip(box.Ways.Skip(1), (a, b) => b - a).DefaultIfEmpty(int.MaxValue).Min() < pitch && plan.Parts.Any(p => p.Box == box.Id && BoxPlanner.Share(p));
+    /// <summary>The least distance of the ways of a box; of what has none it is as large as any.</summary>
+    public static int PitchOf(LayoutBox box) => box.Ways.Zip(box.Ways.Skip(1), (a, b) => b - a).DefaultIfEmpty(int.MaxValue).Min();
 
-    /// <summary>The plan with the ways of a connector so far apart.</summary>
-    public static DrawingPlan Of(DrawingPlan plan, LayoutBox box, int pitch)
+    /// <summary>Whether a box may be set apart: an old and a new connector of different sizes have boxes of their own.</summary>
+    public static bool IsWhole(LayoutBox box, DrawingPlan plan) => plan.Parts.Any(p => p.Box == box.Id && BoxPlanner.Share(p));
+
+    /// <summary>The plan with the ways of a connector evenly so far apart.</summary>
+    public static DrawingPlan Of(DrawingPlan plan, LayoutBox box, int pitch) => Of(plan, box, [.. box.Ways.Select((_, i) => box.Ways[0] + (i * pitch))]);
+
+    /// <summary>The plan with the ways of a connector in other columns, in the same order.</summary>
+    public static DrawingPlan Of(DrawingPlan plan, LayoutBox box, ImmutableArray<int> ways)
     {
-        ImmutableArray<int> ways = [.. box.Ways.Select((x, i) => box.Ways[0] + (i * pitch))];
-        int more = ways[^1] - box.Ways[^1];
+        int more = ways.Max() - box.Ways.Max();
         int Now(int x) => box.Ways.IndexOf(x) is >= 0 and var way ? ways[way] : x;
         LayoutPin Moved(LayoutPin pin) => pin with { X = Now(pin.X), Name = CircuitEnds.PinName(new("", Now(pin.X), pin.Y, default)) };
         var names = box.Pins.ToDictionary(p => p.Name, p => Moved(p).Name, StringComparer.Ordinal);

@@ -31,8 +31,12 @@ internal sealed class SetFlags(DrawingPlan plan, IReadOnlyList<Block> sheets, IR
             foreach (var cut in sheets[sheet].Cuts)
                 flags[sheet].Add(OfCut(cut, sheets[sheet].Cuts, Enumerable.Range(0, sheets.Count).FirstOrDefault(s => sheets[s].Cuts.Contains(cut with { KeepsFrom = !cut.KeepsFrom }), -1)));
         foreach (var shared in plan.Parts.Where(Block.IsShared)) AddShared(shared, flags);
-        return [.. flags.Select(f => f.ToImmutableArray())];
+        return [.. flags.Select(InOneForm)];
     }
+
+    // One with two lines beside one with one looks like another kind of flag; those of rails name several sheets in a row.
+    private static ImmutableArray<SheetFlag> InOneForm(List<SheetFlag> flags) =>
+        flags.Exists(f => f.IsStacked) ? [.. flags.Select(f => f with { IsStacked = f.End is null })] : [.. flags];
 
     // The half with the hotter end goes out, its flag hanging below; at the other it comes in from above.
     private SheetFlag OfCut(CutLine cut, IEnumerable<CutLine> all, int other)
@@ -54,9 +58,9 @@ internal sealed class SetFlags(DrawingPlan plan, IReadOnlyList<Block> sheets, IR
         return end.Kind == EndKind.Pin && boxes.TryGetValue(end.Box, out var box) && box.Pins.FirstOrDefault(p => p.Name == end.Pin) is { } pin ? (end.Box, pin) : null;
     }
 
-    // Flags at neighbouring pins are narrow, so that their lines run straight.
-    private static bool IsClose((string Box, LayoutPin Pin) one, (string Box, LayoutPin Pin)? other) =>
-        other is { } next && next.Box == one.Box && next.Pin.Side == one.Pin.Side && Math.Abs(next.Pin.X - one.Pin.X) is > 0 and <= OneLine;
+    // Flags at neighbouring pins are narrow, so that their lines run straight; ways of a connector may come to be neighbours wherever they were given.
+    private bool IsClose((string Box, LayoutPin Pin) one, (string Box, LayoutPin Pin)? other) =>
+        other is { } next && next.Box == one.Box && next.Pin.Side == one.Pin.Side && next.Pin.X != one.Pin.X && (boxes[one.Box].Ways.Length > 1 || Math.Abs(next.Pin.X - one.Pin.X) <= OneLine);
 
     private static string BoxOf(CutLine cut) => $"flag {cut.Line} {(cut.KeepsFrom ? "from" : "to")}";
 

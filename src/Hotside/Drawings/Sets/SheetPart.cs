@@ -14,8 +14,14 @@ internal sealed record SheetPart(Block Block, ImmutableArray<SheetFlag> Flags)
     /// <summary>Whether connectors are as wide as their flags want them.</summary>
     public bool HasWideWays { get; init; }
 
+    /// <summary>How it is laid out without: then only those ways are wider that have flags side by side there.</summary>
+    public Layout? WithoutWideWays { get; init; }
+
     /// <summary>The plan of the sheet.</summary>
-    public DrawingPlan Of(DrawingPlan whole) => HasWideWays ? WideWays.Of(Narrow(whole), Flags) : Narrow(whole);
+    public DrawingPlan Of(DrawingPlan whole) => HasWideWays ? WideWays.Of(Narrow(whole), Flags, WithoutWideWays) : Narrow(whole);
+
+    /// <summary>Whether any connector is wider for its flags.</summary>
+    public bool Widens(DrawingPlan whole) => Flags.Any(f => f.IsStacked) && Narrow(whole) is var narrow && WideWays.Of(narrow, Flags, WithoutWideWays) != narrow;
 
     private DrawingPlan Narrow(DrawingPlan whole)
     {

@@ -63,7 +63,7 @@ internal sealed class SheetSet
             {
                 var flags = new SetFlags(plan, blocks, falls, 1, widestZone).All();
                 SheetPart[] parts = [.. blocks.Zip(flags, (b, f) => new SheetPart(b, f))];
-                Found?[] sheets = [.. parts.Select(p => (p.Flags.Any(f => f.IsStacked) ? On(p with { HasWideWays = true }) : null) ?? On(p))];
+                Found?[] sheets = [.. parts.Select(WidestOn)];
                 if (sheets.All(s => s is not null)) return Drawn(parts, AllAlike([.. sheets.OfType<Found>()]));
                 // What its own flags make larger than was thought is cut once more.
                 int large = Array.IndexOf(sheets, null);
@@ -81,6 +81,16 @@ internal sealed class SheetSet
     private int WidthOf(Block block) => PartRows.Of(widths, block.Parts);
 
     private Block Rails => field ??= new([], [.. plan.Lines.Select(l => l.Line)], []);
+
+    // With all ways apart, else with those apart that need it.
+    private Found? WidestOn(SheetPart part)
+    {
+        if (!(part with { HasWideWays = true }).Widens(plan)) return On(part);
+        if (On(part with { HasWideWays = true }) is { } wide) return wide;
+        if (On(part) is not { } narrow) return null;
+        var wider = part with { HasWideWays = true, WithoutWideWays = narrow.Sheet.Layout };
+        return (wider.Widens(plan) ? On(wider) : null) ?? narrow;
+    }
 
     private Found? On(SheetPart part)
     {

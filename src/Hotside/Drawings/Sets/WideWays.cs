@@ -1,4 +1,6 @@
+using System.Collections.Immutable;
 using Hotside.Drawings.Plans;
+using Hotside.Layouts;
 
 namespace Hotside.Drawings.Sets;
 
@@ -11,14 +13,36 @@ internal static class WideWays
     /// <summary>The plan of a sheet with its connectors as wide as their flags want them.</summary>
     /// <param name="plan">The plan of the sheet.</param>
     /// <param name="flags">Its flags.</param>
-    public static DrawingPlan Of(DrawingPlan plan, IEnumerable<SheetFlag> flags)
+    /// <param name="narrow">The sheet as it is laid out without: where all ways apart are too wide, those apart that have flags side by side there.</param>
+    public static DrawingPlan Of(DrawingPlan plan, IEnumerable<SheetFlag> flags, Layout? narrow = null)
     {
         var widths = plan.Input.Boxes.ToDictionary(b => b.Id, b => b.Width, StringComparer.Ordinal);
         var stacked = flags.Where(f => f.IsStacked).Select(f => f.Box).ToHashSet(StringComparer.Ordinal);
-        // At each box the widest of the flags that its lines lead to.
-        var pitches = plan.Input.Wires.SelectMany(w => new[] { (At: w.From, Flag: w.To), (At: w.To, Flag: w.From) })
-            .Where(e => stacked.Contains(e.Flag.Box)).GroupBy(e => e.At.Box, StringComparer.Ordinal).Where(g => g.Count() > 1)
-            .ToDictionary(g => g.Key, g => g.Max(e => widths[e.Flag.Box]) + Gap, StringComparer.Ordinal);
-        return plan.Input.Boxes.Where(b => pitches.TryGetValue(b.Id, out int pitch) && SpreadWays.IsCloser(b, pitch, plan)).Aggregate(plan, (p, b) => SpreadWays.Of(p, b, pitches[b.Id]));
+        var flagged = plan.Input.Wires.SelectMany(w => new[] { (At: w.From, Flag: w.To), (At: w.To, Flag: w.From) })
+            .Where(e => stacked.Contains(e.Flag.Box)).GroupBy(e => e.At.Box, StringComparer.Ordinal).Where(g => g.Count() > 1).ToDictionary(g => g.Key, StringComparer.Ordinal);
+        foreach (var box in plan.Input.Boxes.Where(b => b.Ways.Length > 1 && flagged.ContainsKey(b.Id) && SpreadWays.IsWhole(b, plan)))
+        {
+            // The widest of the flags that its lines lead to.
+            int pitch = flagged[box.Id].Max(e => widths[e.Flag.Box]) + Gap;
+            var pins = flagged[box.Id].Select(e => box.Pins.First(p => p.Name == e.At.Pin)).ToArray();
+            var ways = narrow?.Boxes.FirstOrDefault(b => b.Id == box.Id) is { } placed ? Apart(box, pins, placed.Facing, pitch) : Apart(box, pitch);
+            if (!ways.SequenceEqual(box.Ways)) plan = SpreadWays.Of(plan, box, ways);
+        }
+        return plan;
+    }
+
+    private static ImmutableArray<int> Apart(LayoutBox box, int pitch) => SpreadWays.PitchOf(box) >= pitch ? box.Ways : [.. box.Ways.Select((x, i) => box.Ways[0] + (i * pitch))];
+
+    // The order of the ways is found among their columns, whatever these are: it will be the same again.
+    private static ImmutableArray<int> Apart(LayoutBox box, LayoutPin[] pins, Facing facing, int pitch)
+    {
+        int[] columns = [.. box.Ways.Order()], apart = [.. columns];
+        var with = pins.Select(p => (p.Side, Column: facing.ColumnOf(p.X, box))).ToHashSet();
+        for (int i = 1; i < columns.Length; i++)
+        {
+            bool isBetweenFlags = with.Any(p => p.Column == columns[i] && with.Contains((p.Side, columns[i - 1])));
+            apart[i] = apart[i - 1] + Math.Max(columns[i] - columns[i - 1], isBetweenFlags ? pitch : 0);
+        }
+        return [.. box.Ways.Select(x => apart[Array.IndexOf(columns, x)])];
     }
 }

@@ -5,15 +5,12 @@ namespace Hotside.Layouts.Passes;
 
 /// <summary>
 /// Places the labels of conductors: beside a vertical run on a baseline that others have, else at its middle, on one side all along a column, left if it can be; above a horizontal
-/// one, else below; then anywhere along the line. What finds no place is reported, and the channel that it needs grows.
+/// one, below only where nothing else runs there; then anywhere along the line. What finds no place is reported, and the channel that it needs grows.
 /// </summary>
 internal sealed class Labels
 {
     // Distances of a label from its line, in modules.
     private const double FromVertical = 0.7, FromHorizontal = 0.5, BelowSign = 1.3, BesideSign = 1.6;
-
-    // Nearer to a strange line than to its own a label would be read as that line's: beside it, and above or below it, wherever there is room.
-    private static readonly (double Beside, double Above)[] FromOthers = [(0.9, 0.7), (0.9, 0.3), (0.3, 0.3), (0, 0)];
 
     // How far from the middle of its run a label may stand for the sake of a common baseline: a part of what the run leaves free, and a little.
     private const double ForRhythm = 0.5, ForRhythmAtLeast = 1.5;
@@ -23,13 +20,16 @@ internal sealed class Labels
 
     private readonly TakenRoom room;
     private readonly IReadOnlyDictionary<int, (int X, int Y)> passing;
+    private readonly LabelReading reading;
     private readonly SortedSet<double> baselines = [];
     private readonly Dictionary<int, Side> sideOf = [];
     private readonly Dictionary<(int X, int Y, bool Down, SeenIn View), int> users = [];
 
+    private readonly List<(int Wire, int Y)> doubtful = [];
+
     private int sharing;
 
-    private Labels(TakenRoom room, IReadOnlyDictionary<int, (int X, int Y)> passing) => (this.room, this.passing) = (room, passing);
+    private Labels(TakenRoom room, IReadOnlyDictionary<int, (int X, int Y)> passing) => (this.room, this.passing, reading) = (room, passing, new(room));
 
     /// <param name="input">What is laid out.</param>
     /// <param name="wires">Where its conductors run.</param>
@@ -51,8 +51,8 @@ internal sealed class Labels
             placed[number] = labels.PlaceOrTell(number, input.Wires[number], wires[number], alone[number], shared);
         int[] failed = [.. Enumerable.Range(0, placed.Length).Where(i => input.Wires[i].HasLabel && placed[i] is null)];
         urgent.AddRange(failed.Except(urgent));
-        var lines = Enumerable.Range(0, placed.Length).Where(i => input.Wires[i].IfLong && alone[i].Any(r => Length(r) >= Long)).Select(i => labels.Place(input.Wires[i], wires[i], alone[i], shared: false));
-        return new([.. placed.OfType<PlacedLabel>()], [.. lines.OfType<PlacedLabel>()], [.. failed.Select(i => WantedAt(wires[i], alone[i]))], labels.sharing);
+        var lines = Enumerable.Range(0, placed.Length).Where(i => input.Wires[i].IfLong && alone[i].Any(r => Length(r) >= Long)).Select(i => labels.Place(i, input.Wires[i], wires[i], alone[i], shared: false));
+        return new([.. placed.OfType<PlacedLabel>()], [.. lines.OfType<PlacedLabel>()], [.. failed.Select(i => WantedAt(wires[i], alone[i]))], labels.sharing) { Doubtful = [.. labels.doubtful] };
     }
 
     // The middle of the longest stretch where the conductor runs alone.
@@ -67,15 +67,15 @@ internal sealed class Labels
     // The label stands on the longest stretch, and names the end beyond the place where the line parts from another; where that finds no room, none.
     private PlacedLabel? PlaceOrTell(int number, LayoutWire wire, PlacedWire line, ((int X, int Y) A, (int X, int Y) B)[] alone, bool shared)
     {
-        if (!passing.TryGetValue(number, out var dot) || alone.Length == 0 || wire is { EndWidths: (<= 0, _) or (_, <= 0) }) return Place(wire, line, alone, shared);
+        if (!passing.TryGetValue(number, out var dot) || alone.Length == 0 || wire is { EndWidths: (<= 0, _) or (_, <= 0) }) return Place(number, wire, line, alone, shared);
         (int X, int Y)[] before = [.. LineSteps.Walk(line.Points).Select(s => s.From).TakeWhile(p => p != dot), dot];
         var parts = alone.ToLookup(r => before.Contains(r.A) && before.Contains(r.B));
         bool goesOn = parts[true].Select(Length).DefaultIfEmpty(0).Max() >= parts[false].Select(Length).DefaultIfEmpty(0).Max();
         var told = wire with { LabelWidth = wire.LabelWidth + (goesOn ? wire.EndWidths.To : wire.EndWidths.From) };
-        return Place(told, line, [.. parts[goesOn]], shared: false) is { } label ? label with { Names = goesOn ? NamedEnd.To : NamedEnd.From } : Place(wire, line, alone, shared);
+        return Place(number, told, line, [.. parts[goesOn]], shared: false) is { } label ? label with { Names = goesOn ? NamedEnd.To : NamedEnd.From } : Place(number, wire, line, alone, shared);
     }
 
-    private PlacedLabel? Place(LayoutWire wire, PlacedWire line, ((int X, int Y) A, (int X, int Y) B)[] alone, bool shared)
+    private PlacedLabel? Place(int number, LayoutWire wire, PlacedWire line, ((int X, int Y) A, (int X, int Y) B)[] alone, bool shared)
     {
         // A label belongs where its conductor runs alone; on a shared stretch nobody knows whose it is.
         var label = At(alone);
@@ -86,6 +86,8 @@ internal sealed class Labels
         }
         if (label is null) return null;
         room.Take(label.X, label.Y, label.Width, label.Height, wire.Seen);
+        if (wire.HasLabel && reading.IsDoubtful(label, number, wire)) doubtful.Add((number, (int)Math.Round(label.Y + (label.Height / 2))));
+        reading.Take(label, wire.Seen);
         if (label.OnVertical)
         {
             baselines.Add(Math.Round(label.Y + wire.LabelHeight - wire.LabelFoot, 3));
@@ -93,15 +95,7 @@ internal sealed class Labels
         }
         return label;
 
-        PlacedLabel? At(((int X, int Y) A, (int X, int Y) B)[] stretches) => FromOthers.Select(air => Candidates(wire, line, stretches).FirstOrDefault(l => IsFree(l, wire, air))).FirstOrDefault(l => l is not null);
-    }
-
-    // With some air at the ends that do not stand at its own line.
-    private bool IsFree(PlacedLabel label, LayoutWire wire, (double Beside, double Above) air)
-    {
-        double left = label.Side == Side.Right ? 0 : air.Beside, right = label.Side == Side.Left ? 0 : air.Beside;
-        double top = label.Side == Side.Bottom ? 0 : air.Above, bottom = label.Side == Side.Top ? 0 : air.Above;
-        return room.IsFree(label.X - left, label.Y - top, label.Width + left + right, label.Height + top + bottom, wire.Seen);
+        PlacedLabel? At(((int X, int Y) A, (int X, int Y) B)[] stretches) => reading.Clearest(Candidates(wire, line, stretches), number, wire);
     }
 
     private void Use(SeenIn seen, IEnumerable<((int X, int Y) A, (int X, int Y) B)> runs)
@@ -212,4 +206,8 @@ internal sealed class Labels
 /// <param name="LongLines">Those that lines have only where they are long.</param>
 /// <param name="Failed">For each that found no place the height at which more room would help.</param>
 /// <param name="Shared">How many stand where their conductor does not run alone though it does elsewhere.</param>
-internal sealed record LabelPlan(ImmutableArray<PlacedLabel> Placed, ImmutableArray<PlacedLabel> LongLines, ImmutableArray<int> Failed, int Shared);
+internal sealed record LabelPlan(ImmutableArray<PlacedLabel> Placed, ImmutableArray<PlacedLabel> LongLines, ImmutableArray<int> Failed, int Shared)
+{
+    /// <summary>The conductors whose labels may be taken for another line's, and the heights at which more room would help.</summary>
+    public ImmutableArray<(int Wire, int Y)> Doubtful { get; init; } = [];
+}

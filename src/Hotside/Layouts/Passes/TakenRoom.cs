@@ -9,6 +9,7 @@ internal sealed class TakenRoom
     private const double Clear = 0.12, BesideText = 0.5, BesideLine = 0.3, BesideBox = 0.2, BesideSlant = 0.95, BeyondFreeEnd = 4, NameOfFeed = 2.4;
 
     private readonly List<(double Left, double Top, double Right, double Bottom, SeenIn Seen)> taken = [];
+    private readonly List<(double Left, double Top, double Right, double Bottom, SeenIn Seen, int Of)> lines = [];
     private readonly double height;
 
     /// <param name="input">What is laid out.</param>
@@ -31,11 +32,12 @@ internal sealed class TakenRoom
                 taken.Add((left - BesideText, placed.TextY - BesideText, right + BesideText, placed.TextY + box.TextHeight + BesideText, view));
             }
         }
-        foreach (var (wire, line) in input.Wires.Zip(wires))
+        foreach (var (number, (wire, line)) in input.Wires.Zip(wires).Index())
         {
             for (int i = 1; i < line.Points.Length; i++)
             {
                 var (a, b) = (line.Points[i - 1], line.Points[i]);
+                lines.Add((Math.Min(a.X, b.X), Math.Min(a.Y, b.Y), Math.Max(a.X, b.X), Math.Max(a.Y, b.Y), wire.Seen, number));
                 taken.Add((Math.Min(a.X, b.X) - BesideLine, Math.Min(a.Y, b.Y) - BesideLine, Math.Max(a.X, b.X) + BesideLine, Math.Max(a.Y, b.Y) + BesideLine, wire.Seen));
             }
             foreach (var (end, point) in new[] { (wire.From, line.Points[0]), (wire.To, line.Points[^1]) })
@@ -58,6 +60,10 @@ internal sealed class TakenRoom
     /// <summary>Whether a text finds room here in all views that show it, and within the drawing.</summary>
     public bool IsFree(double x, double y, double width, double textHeight, SeenIn seen) =>
         y > -3 && y + textHeight < height + 3 && taken.TrueForAll(t => (t.Seen & seen) == 0 || t.Left >= x + width || t.Right <= x || t.Top >= y + textHeight || t.Bottom <= y);
+
+    /// <summary>Whether a line runs here in a view that shows both, other than that of a conductor.</summary>
+    public bool HasLine(double x, double y, double width, double height, SeenIn seen, int otherThan) =>
+        lines.Exists(l => l.Of != otherThan && (l.Seen & seen) != 0 && l.Left < x + width && l.Right > x && l.Top < y + height && l.Bottom > y);
 
     /// <summary>From now on a text stands here.</summary>
     public void Take(double x, double y, double width, double textHeight, SeenIn seen) => taken.Add((x - Clear, y - Clear, x + width + Clear, y + textHeight + Clear, seen));

@@ -87,6 +87,29 @@ public sealed partial class SheetSetTests
             Assert.InRange(Box.Around(sheet.Scene.Groups.Where(g => g.Data.Contains(("ref", wire))).SelectMany(g => g.Shapes).Where(s => s is not TextShape).Select(s => s.Bounds)).Width, 0, 5);
     }
 
+    // In the order given two ways lie between theirs, and all ways apart would be too wide for the paper.
+    [Fact]
+    public void Flags_that_come_to_stand_side_by_side_are_narrow_and_their_lines_straight()
+    {
+        var sheet = GalleryJobs.Read("trailer").DrawSheets(View.Pair).First(s => s.Scene.Groups.Any(g => g.Data.Contains(("ref", "X2"))));
+        foreach (string wire in (string[])["w19", "w20"])
+            foreach (var view in new[] { View.Before, View.After })
+                Assert.InRange(Box.Around(sheet.Scene.Groups.Where(g => g.View == view && g.Data.Contains(("ref", wire))).SelectMany(g => g.Shapes).Where(s => s is not TextShape).Select(s => s.Bounds)).Width, 0, 5);
+    }
+
+    [Fact]
+    public void Flags_of_lines_have_one_form_on_a_sheet()
+    {
+        foreach (var sheet in GalleryJobs.VanPair)
+        {
+            var flags = sheet.Scene.Groups.Where(g => g.Classes.Contains("flag")).Select(g => g.Shapes.OfType<TextShape>().Count()).Order().ToArray();
+            // Those of rails have one line, and are few.
+            Assert.True(flags.All(n => n == 1) || flags.Count(n => n == 1) <= Rails(sheet), string.Join(' ', TextsOf(sheet)));
+        }
+
+        static int Rails(Drawing sheet) => sheet.Scene.Groups.Count(g => g.Classes.Contains("flag") && g.Shapes.OfType<TextShape>().Any(t => t.Text.StartsWith('X') && !t.Text.Split(' ')[0].Contains('.', StringComparison.Ordinal)));
+    }
+
     [Fact]
     public void The_first_sheet_says_what_stands_on_the_others()
     {
