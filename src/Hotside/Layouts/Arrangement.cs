@@ -13,9 +13,6 @@ internal sealed class Arrangement
 {
     private const int MostPassers = 4, MostGap = 9, MostGrowth = 12, GrowthForOwnRun = 3, GrowthInVain = 4, GrowthWhereOverlaid = 10, RoundsForDoubt = 3;
 
-    // How many modules of height it is worth that a label is not taken for another line's, in a drawing of that width; in a wider one they are dearer.
-    private const double RowsForDoubt = 4, UsualWidth = 100;
-
     // Lines further apart, for labels that find no room between them.
     private static readonly int[] Wider = [0, 2, 4];
 
@@ -199,7 +196,7 @@ internal sealed class Arrangement
         var longer = new Dictionary<int, int>();
         List<int> urgent = [];
         bool atPins = memory?.Levels.AtPins ?? true;
-        (Layout Layout, int Missing, double Doubt, int Attempt)? best = null;
+        (Layout Layout, int Missing, int Doubtful, int Attempt)? best = null;
         int sure = 0;
         for (int attempt = 0; ; attempt++)
         {
@@ -215,13 +212,13 @@ internal sealed class Arrangement
             foreach (int lead in leads) longer[lead] = longer.GetValueOrDefault(lead) + 1;
             ImmutableArray<int> failed = [.. nameless, .. unplaced.Where((_, i) => !netlist.Signs.Contains(lost[i]))];
             int missing = failed.Length + leads.Length;
-            double doubt = (plan.Doubtful.Length * RowsForDoubt) + (levels.Bottom * Math.Max(1, layout.Width / UsualWidth));
-            if (best is null || (missing, missing > 0 ? 0 : doubt).CompareTo((best.Value.Missing, missing > 0 ? 0 : best.Value.Doubt)) < 0)
-                best = (layout with { Boxes = boxes, Labels = labels, LongLines = longLines, SharedLabels = shared, Memory = Recollection.Remembered(netlist, rows, blocks, Interleaved(blocks).Places, layout, levels, asked, options, apart) }, missing, doubt, attempt);
+            int doubtful = levels.Bottom <= options.FillHeight || sure <= 1 ? plan.Doubtful.Length : int.MaxValue;
+            if (best is null || (missing, doubtful).CompareTo((best.Value.Missing, best.Value.Doubtful)) < 0)
+                best = (layout with { Boxes = boxes, Labels = labels, LongLines = longLines, SharedLabels = shared, Memory = Recollection.Remembered(netlist, rows, blocks, Interleaved(blocks).Places, layout, levels, asked, options, apart) }, missing, doubtful, attempt);
             // Room that helps no label would be a hole in the drawing; where things stood they should not be moved for want of a label.
-            if (missing == 0 && plan.Doubtful.Length > 0 && memory is null && attempt < MostGrowth && sure++ < RoundsForDoubt)
+            // So that a label is not taken for another line's it chooses before the others; then what a sheet leaves free goes to its channel.
+            if (missing == 0 && plan.Doubtful.Length > 0 && memory is null && attempt < MostGrowth && sure++ < (options.FillHeight is null ? 1 : RoundsForDoubt))
             {
-                // First they choose before the others.
                 if (sure == 1) urgent.InsertRange(0, plan.Doubtful.Select(d => d.Wire).Except(urgent));
                 else extra = Grown(extra, [.. plan.Doubtful.Select(d => d.Y)], levels);
                 continue;

@@ -58,7 +58,7 @@ internal sealed class SheetSet
         for (int zones = 2; zones < 2 + MostTries; zones++)
         {
             int thought = zones;
-            if (new BlockPacking(plan, b => Holds(b, thought), WidthOf, evenness).Sheets() is not { } blocks) continue;
+            if (new BlockPacking(plan, b => Holds(b, thought, evenness), WidthOf, evenness).Sheets() is not { } blocks) continue;
             for (int halvings = 0; halvings <= MostHalvings; halvings++)
             {
                 var flags = new SetFlags(plan, blocks, falls, 1, widestZone).All();
@@ -75,8 +75,13 @@ internal sealed class SheetSet
         return [];
     }
 
-    // Every rail is thought to go on.
-    private bool Holds(Block block, int zones) => PartRows.ShareOf(WidthOf(block), request.Views.Length, paper) <= Fullest && On(new(block, new SetFlags(plan, [block, Rails], falls, zones, widestZone).All()[0])) is not null;
+    // Every rail is thought to go on, and connectors are as wide as their flags want them, unless that is too much for what cannot be cut.
+    private bool Holds(Block block, int zones, double evenness)
+    {
+        if (PartRows.ShareOf(WidthOf(block), request.Views.Length, paper) > Fullest) return false;
+        var part = new SheetPart(block, new SetFlags(plan, [block, Rails], falls, zones, widestZone).All()[0]);
+        return On(part with { HasWideWays = true }) is not null || ((part with { HasWideWays = true }).Widens(plan) && block.Halved(plan, evenness) is null && On(part) is not null);
+    }
 
     private int WidthOf(Block block) => PartRows.Of(widths, block.Parts);
 

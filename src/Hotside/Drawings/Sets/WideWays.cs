@@ -7,8 +7,9 @@ namespace Hotside.Drawings.Sets;
 /// <summary>Sets the ways of a connector apart where flags hang side by side at it: then their lines run straight.</summary>
 internal static class WideWays
 {
-    // From a flag to the next.
-    private const int Gap = 2;
+    // From a flag to the next; and beside a label between two of their lines, so that it is nearer to its own, as far as that takes little.
+    private const int Gap = 2, MostForLabel = 3;
+    private const double BesideLabel = 1.6;
 
     /// <summary>The plan of a sheet with its connectors as wide as their flags want them.</summary>
     /// <param name="plan">The plan of the sheet.</param>
@@ -18,12 +19,12 @@ internal static class WideWays
     {
         var widths = plan.Input.Boxes.ToDictionary(b => b.Id, b => b.Width, StringComparer.Ordinal);
         var stacked = flags.Where(f => f.IsStacked).Select(f => f.Box).ToHashSet(StringComparer.Ordinal);
-        var flagged = plan.Input.Wires.SelectMany(w => new[] { (At: w.From, Flag: w.To), (At: w.To, Flag: w.From) })
+        var flagged = plan.Input.Wires.SelectMany(w => new[] { (At: w.From, Flag: w.To, Width: w.LabelWidth), (At: w.To, Flag: w.From, Width: w.LabelWidth) })
             .Where(e => stacked.Contains(e.Flag.Box)).GroupBy(e => e.At.Box, StringComparer.Ordinal).Where(g => g.Count() > 1).ToDictionary(g => g.Key, StringComparer.Ordinal);
         foreach (var box in plan.Input.Boxes.Where(b => b.Ways.Length > 1 && flagged.ContainsKey(b.Id) && SpreadWays.IsWhole(b, plan)))
         {
             // The widest of the flags that its lines lead to.
-            int pitch = flagged[box.Id].Max(e => widths[e.Flag.Box]) + Gap;
+            int flag = flagged[box.Id].Max(e => widths[e.Flag.Box]) + Gap, label = (int)Math.Ceiling(flagged[box.Id].Max(e => e.Width) + BesideLabel), pitch = Math.Clamp(label, flag, flag + MostForLabel);
             var pins = flagged[box.Id].Select(e => box.Pins.First(p => p.Name == e.At.Pin)).ToArray();
             var ways = narrow?.Boxes.FirstOrDefault(b => b.Id == box.Id) is { } placed ? Apart(box, pins, placed.Facing, pitch) : Apart(box, pitch);
             if (!ways.SequenceEqual(box.Ways)) plan = SpreadWays.Of(plan, box, ways);
