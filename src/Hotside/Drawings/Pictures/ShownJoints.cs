@@ -9,7 +9,7 @@ namespace Hotside.Drawings.Pictures;
 /// <param name="HaveOld">Whether wires met somewhere that meet there no longer, in an overlay.</param>
 /// <param name="HaveSlant">Whether some lines slant where they part.</param>
 /// <param name="HaveSquare">Whether others part squarely, close to the pin that they share: beside those that slant that needs a word.</param>
-/// <param name="HaveLead">Whether a lead of a part is so long, without a word at it, that it looks like a wire.</param>
+/// <param name="HaveLead">Whether a lead of a part is so long, without a word of its kind at it, that it looks like a wire.</param>
 internal sealed record ShownJoints(bool HaveBar, bool HaveOld, bool HaveSlant, bool HaveSquare, bool HaveLead)
 {
     // In modules.
@@ -42,5 +42,5 @@ internal sealed record ShownJoints(bool HaveBar, bool HaveOld, bool HaveSlant, b
             plan.Figures is null && views.Any(v => plan.Input.Wires.Zip(plan.Lines).Any(l => l.Second.In(v) is { } line && IsBareLead(l.First, line))));
     }
 
-    private static bool IsBareLead(LayoutWire wire, LineView line) => wire.Short && line is { Label: "", NamesSign: false };
+    private static bool IsBareLead(LayoutWire wire, LineView line) => wire.Short && (line.Label.Length == 0 || line.NamesSign);
 }

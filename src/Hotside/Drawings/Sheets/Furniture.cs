@@ -21,6 +21,9 @@ internal sealed record Furniture(SheetSize Size, double HeadTop, Box Room, Immut
 
     private const double Gap = 9, AboveHeadline = 2, Margin = 40;
 
+    // A legend that would be crowded beside the title block stands above it where that takes no more of the paper's height.
+    private const double LittleOfPaper = 0.04;
+
     /// <summary>Whether the legend takes room from the circuits.</summary>
     public bool HasHighLegend { get; private init; }
 
@@ -115,8 +118,9 @@ internal sealed record Furniture(SheetSize Size, double HeadTop, Box Room, Immut
     {
         double room = frame.Frame.Right - TitleBlock.Width - frame.Inside.Left - Gap;
         var beside = Legend.Of(entries, room, TitleBlock.Height, lettering);
-        if (beside.Width <= room && beside.Height <= TitleBlock.Height) return (beside, Math.Min(blockTop + 2, frame.Frame.Bottom - beside.Height - 2));
         var above = Legend.Of(entries, frame.Inside.Width, 1, lettering);
+        bool isBetterAbove = Legend.IsCrowded(entries, room, TitleBlock.Height, lettering) && above.Height < LittleOfPaper * frame.Frame.Height;
+        if (beside.Width <= room && beside.Height <= TitleBlock.Height && !isBetterAbove) return (beside, Math.Min(blockTop + 2, frame.Frame.Bottom - beside.Height - 2));
         return (above, blockTop - above.Height - (Gap / 2));
     }
 

@@ -14,18 +14,27 @@ internal static class Legend
     /// <param name="lettering">Lettering.</param>
     public static Piece Of(ImmutableArray<LegendEntry> entries, double width, double height, Lettering lettering)
     {
-        if (entries.IsEmpty)
-            return Piece.Empty;
+        var (needed, row) = Within([.. entries.Where(e => !e.IsUsual)], width, height, lettering);
+        // What everybody knows is told where that takes no room and brings nothing closer.
+        return Within(entries, width, height, lettering) is var (all, rowOfAll) && rowOfAll == row && all.Width <= width && all.Height <= Math.Max(needed.Height, height) ? all : needed;
+    }
+
+    /// <summary>Whether its rows are as close as they can be.</summary>
+    public static bool IsCrowded(ImmutableArray<LegendEntry> entries, double width, double height, Lettering lettering) => Within([.. entries.Where(e => !e.IsUsual)], width, height, lettering).Row == ClosestRow;
+
+    private static (Piece Legend, double Row) Within(ImmutableArray<LegendEntry> entries, double width, double height, Lettering lettering)
+    {
+        if (entries.IsEmpty) return (Piece.Empty, Row);
         // Within the height, in rows that come closer if they must.
         foreach (double row in new[] { Row, CloseRow, ClosestRow })
             if ((int)(height / (row * lettering.Factor)) is > 0 and var rows)
                 foreach (bool close in row == ClosestRow ? [true] : new[] { false, true })
-                    if (InColumns(entries, (entries.Length + rows - 1) / rows, row, close, double.PositiveInfinity, lettering) is var piece && piece.Width <= width) return piece;
+                    if (InColumns(entries, (entries.Length + rows - 1) / rows, row, close, double.PositiveInfinity, lettering) is var piece && piece.Width <= width) return (piece, row);
         // Else as low as the width allows.
         for (int columns = entries.Length; columns > 1; columns--)
             foreach (bool close in new[] { false, true })
-                if (InColumns(entries, columns, Row, close, double.PositiveInfinity, lettering) is var piece && piece.Width <= width) return piece;
-        return InColumns(entries, 1, Row, close: true, width, lettering);
+                if (InColumns(entries, columns, Row, close, double.PositiveInfinity, lettering) is var piece && piece.Width <= width) return (piece, Row);
+        return (InColumns(entries, 1, Row, close: true, width, lettering), Row);
     }
 
     // 1.4 to 1.8 M.

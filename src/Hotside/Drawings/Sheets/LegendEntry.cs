@@ -13,6 +13,9 @@ internal sealed record LegendEntry(Piece Sample, string Text)
 {
     private const double ShortSample = 28;
 
+    /// <summary>Whether readers of diagrams know it: where room is short it is left out.</summary>
+    public bool IsUsual { get; init; }
+
     /// <summary>The sample where room is short.</summary>
     public Piece Short { get; init; } = Sample;
 

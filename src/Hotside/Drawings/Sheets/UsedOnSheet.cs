@@ -3,6 +3,7 @@ using Hotside.Alterations;
 using Hotside.Drawings.Marks;
 using Hotside.Drawings.Pictures;
 using Hotside.Drawings.Plans;
+using Hotside.Layouts;
 using Hotside.Studies;
 using Hotside.Symbols;
 using Hotside.Wording;
@@ -34,16 +35,15 @@ internal static class UsedOnSheet
         if (plan.Parts.Any(p => p.Box.StartsWith("flag ", StringComparison.Ordinal))) entries.Add(LegendEntry.Flagged("2.C4", "goes on: sheet 2, zone C4", plan.Lettering));
         if (plan.Parts.Any(p => p.Role == PlannedRole.Stud && views.Any(v => p.In(v) is not null))) entries.Add(LegendEntry.OfStud("stud"));
         if (joints.HaveBar) entries.Add(LegendEntry.OfBar("one joint"));
-        if (joints.HaveSlant) entries.Add(LegendEntry.OfSlant("goes the way it slants"));
+        if (joints.HaveSlant) entries.Add(LegendEntry.OfSlant("goes on the way it slants"));
         if (joints.HaveSquare) entries.Add(LegendEntry.OfSquare("both end at this pin"));
         if (joints.HaveOld) entries.Add(LegendEntry.OfOldJoint("wires met here before"));
         if (views.Any(v => plan.Parts.Any(p => p.Role == PlannedRole.Symbol && p.In(v) is { } shown && FreeTerminals.Of(shown.Symbol, shown.Part, FreeTerminals.CircuitsOf(plan, v)).Any()))) entries.Add(LegendEntry.OfFreeTerminal("terminal without a wire"));
+        string? name = lines.Where(l => l.NamesSign).Select(l => l.Label).MinBy(l => l.Length);
+        if (name is not null) entries.Add(LegendEntry.OfNamedSign(name, "joined to what it names", plan.Lettering));
         // Where some signs have names, one without has its own meaning.
-        if (lines.Where(l => l.NamesSign).Select(l => l.Label).MinBy(l => l.Length) is { } name)
-        {
-            entries.Add(LegendEntry.OfNamedSign(name, "joined to what it names", plan.Lettering));
-            entries.Add(LegendEntry.OfChassis("chassis"));
-        }
+        if (!plan.Parts.Any(p => p.Role == PlannedRole.ReturnRail) && plan.Input.Wires.Zip(plan.Lines).Any(l => l.First is { NamesSign: false } wire && (wire.From.Kind == EndKind.Chassis || wire.To.Kind == EndKind.Chassis) && views.Any(v => l.Second.In(v) is not null)))
+            entries.Add(LegendEntry.OfChassis("chassis") with { IsUsual = name is null });
         if (plan.Parts.Any(p => p.Box.StartsWith(LinePlanner.FreeBox, StringComparison.Ordinal) && views.Any(v => p.In(v) is not null))) entries.Add(LegendEntry.OfStud("free end, insulated"));
         if (parts.Any(p => p.IsReversed)) entries.Add(LegendEntry.OfReversal("leads swapped"));
         if (lines.Any(l => l.Number is not null) || plan.Alteration.Changes.Length > 0) entries.Add(LegendEntry.OfTriangle(hasList ? "line n of the change list" : "change n", plan.Lettering));
