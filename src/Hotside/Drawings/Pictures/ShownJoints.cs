@@ -8,7 +8,7 @@ namespace Hotside.Drawings.Pictures;
 /// <param name="HaveBar">Whether one is drawn as a bar.</param>
 /// <param name="HaveOld">Whether wires met somewhere that meet there no longer, in an overlay.</param>
 /// <param name="HaveSlant">Whether some lines slant where they part.</param>
-/// <param name="HaveSquare">Whether others part squarely, close to the pin that they share: beside those that slant that needs a word.</param>
+/// <param name="HaveSquare">Whether others part squarely, close to the pin that they share.</param>
 /// <param name="HaveLead">Whether a lead of a part is so long, without a word of its kind at it, that it looks like a wire.</param>
 internal sealed record ShownJoints(bool HaveBar, bool HaveOld, bool HaveSlant, bool HaveSquare, bool HaveLead)
 {
@@ -26,7 +26,7 @@ internal sealed record ShownJoints(bool HaveBar, bool HaveOld, bool HaveSlant, b
             shown.Any(s => plan.Parts.Any(p => !s.BarsOf(p).IsEmpty)),
             views.Contains(SeenIn.Both) && new OverlayLines(plan, layout) is var lines && layout.Dots.Any(d => (d.Seen & SeenIn.Both) != 0 && lines.IsJoint(d) && lines.WasJoint(d)),
             shown.Any(s => !s.Slants.All.IsEmpty),
-            shown.Any(s => !s.Slants.All.IsEmpty) && shown.Any(s => s.Slants.HaveSquare),
+            shown.Any(s => s.Slants.HaveSquare),
             plan.Figures is null && views.Zip(shown).Any(s => s.Second.All.Any(l => IsBareLead(l.Wire, l.Line.In(s.First)!) && LineSteps.Of(l.Placed.Points).Count() >= LikeWire)));
     }
 

@@ -36,7 +36,8 @@ internal static class UsedOnSheet
         if (plan.Parts.Any(p => p.Role == PlannedRole.Stud && views.Any(v => p.In(v) is not null))) entries.Add(LegendEntry.OfStud("stud"));
         if (joints.HaveBar) entries.Add(LegendEntry.OfBar("one joint"));
         if (joints.HaveSlant) entries.Add(LegendEntry.OfSlant("goes on the way it slants"));
-        if (joints.HaveSquare) entries.Add(LegendEntry.OfSquare("both end at this pin"));
+        // Beside lines that slant one that does not needs a word.
+        if (joints.HaveSquare) entries.Add(LegendEntry.OfSquare("both end at this pin") with { IsUsual = !joints.HaveSlant });
         if (joints.HaveOld) entries.Add(LegendEntry.OfOldJoint("wires met here before"));
         if (views.Any(v => plan.Parts.Any(p => p.Role == PlannedRole.Symbol && p.In(v) is { } shown && FreeTerminals.Of(shown.Symbol, shown.Part, FreeTerminals.CircuitsOf(plan, v)).Any()))) entries.Add(LegendEntry.OfFreeTerminal("terminal without a wire"));
         string? name = lines.Where(l => l.NamesSign).Select(l => l.Label).MinBy(l => l.Length);
