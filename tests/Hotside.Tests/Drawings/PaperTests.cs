@@ -67,7 +67,7 @@ public sealed class PaperTests
     {
         var texts = GalleryJobs.Read(job).Draw(View.Pair).Scene.Groups.SelectMany(g => g.Shapes).OfType<TextShape>().Select(t => t.Text).ToArray();
         Assert.Contains(paper, texts);
-        Assert.Equal((isSeen, isSeen), (texts.Contains("goes on the way it slants"), texts.Contains("both end at this pin")));
+        Assert.Equal((isSeen, isSeen), (texts.Contains("goes to the pin it slants to"), texts.Contains("both end at this pin")));
         var plan = LaidOutJob.OfGallery(job).Plan;
         Assert.True(ShownJoints.Possible(plan, [SeenIn.Before, SeenIn.After]) is { HaveSlant: true, HaveSquare: true });
     }

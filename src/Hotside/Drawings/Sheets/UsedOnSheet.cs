@@ -35,7 +35,7 @@ internal static class UsedOnSheet
         if (plan.Parts.Any(p => p.Box.StartsWith("flag ", StringComparison.Ordinal))) entries.Add(LegendEntry.Flagged("2.C4", "goes on: sheet 2, zone C4", plan.Lettering));
         if (plan.Parts.Any(p => p.Role == PlannedRole.Stud && views.Any(v => p.In(v) is not null))) entries.Add(LegendEntry.OfStud("stud"));
         if (joints.HaveBar) entries.Add(LegendEntry.OfBar("one joint"));
-        if (joints.HaveSlant) entries.Add(LegendEntry.OfSlant("goes on the way it slants"));
+        if (joints.HaveSlant) entries.Add(LegendEntry.OfSlant("goes to the pin it slants to"));
         // Beside lines that slant one that does not needs a word.
         if (joints.HaveSquare) entries.Add(LegendEntry.OfSquare("both end at this pin") with { IsUsual = !joints.HaveSlant });
         if (joints.HaveOld) entries.Add(LegendEntry.OfOldJoint("wires met here before"));
