@@ -3,7 +3,6 @@ using Hotside.Circuits;
 using Hotside.Drawings.Pictures;
 using Hotside.Drawings.Plans;
 using Hotside.Drawings.Sheets;
-using Hotside.Symbols;
 using Hotside.Wording;
 
 namespace Hotside.Drawings.Sets;
