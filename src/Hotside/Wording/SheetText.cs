@@ -25,6 +25,9 @@ internal static class SheetText
         return $"{PartWords.And([.. named])}, {job}";
     }
 
+    /// <summary>On which sheets something is; nothing where on none.</summary>
+    public static string OnSheets(IReadOnlyCollection<string> sheets) => sheets.Count == 0 ? "" : $"sheet{(sheets.Count > 1 ? "s" : "")} {string.Join(", ", sheets)}";
+
     /// <summary>What stands above the list of changes.</summary>
     public static string ListHead(Alteration alteration)
     {

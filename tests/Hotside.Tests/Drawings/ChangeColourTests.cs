@@ -48,7 +48,7 @@ public sealed class ChangeColourTests
     }
 
     // A number in the middle of three corners.
-    private static IEnumerable<(string Number, ColourRole Colour)> Triangles(Scene scene) =>
+    internal static IEnumerable<(string Number, ColourRole Colour)> Triangles(Scene scene) =>
         from shapes in scene.Groups.Where(g => g.Id != "legend").Select(g => g.Shapes)
         from pair in shapes.Zip(shapes.Skip(1))
         where pair.First is PolylineShape { Closed: true, Points.Length: 3 } && pair.Second is TextShape

@@ -18,8 +18,6 @@ internal sealed class SheetSet
     // Nothing needs to be laid out to see that much too much is too much: of all sheets of the gallery's jobs the fullest has 0.66.
     private const double Fullest = 0.72;
 
-    private const string AnyZone = "88.M88";
-
     private readonly DrawingPlan plan;
     private readonly Dictionary<PlanStyle, DrawingPlan> styles = [];
     private readonly Dictionary<string, bool> falls;
@@ -121,33 +119,21 @@ internal sealed class SheetSet
     private ImmutableArray<Scene> Drawn(SheetPart[] parts, Sheet[] sheets)
     {
         var subjects = SheetSubject.Of([.. parts.Select(p => p.Block)], plan, request);
-        var contents = Contents(parts, subjects);
-        // One paper for all; how many lists there are does not depend on the zones that they name.
+        var index = new SetIndexes(plan, request, sheets, subjects);
+        // One paper for all.
         var textPaper = request.TextPaper ?? (sheets.All(s => s.Furniture.Size.IsUpright) ? paper.Upright : paper);
-        int before = TextSheets.Of(plan, request, textPaper, contents(1), _ => AnyZone).Length, all = before + sheets.Length;
-        var text = TextSheets.Of(plan, request, textPaper, contents(before), load => string.Join(" ", Where(load, sheets, before)));
+        // The lists come first and name the sheets behind them: the more lists, the longer the names.
+        var text = TextSheets.Of(plan, request, textPaper, index.After(1));
+        for (int thought = 1; text.Length > thought;)
+            text = TextSheets.Of(plan, request, textPaper, index.After(thought = text.Length));
+        int before = text.Length, all = before + sheets.Length;
         ImmutableArray<IReadOnlyDictionary<string, string>> titles = [.. text.Select(t => t.Subject).Concat(subjects).Select((subject, i) => request.Of(request.SheetText(i, all), subject).TitleBlock)];
         var drawn = sheets.Select((s, i) => s with { Plan = parts[i].Named(s.Plan, (flag, view) => Zones(flag, view, sheets, before)) });
         return [.. text.Select((t, i) => (t with { Request = request with { TitleBlock = titles[i], InSet = titles } }).Draw()), .. drawn.Select((s, i) => s.Titled(titles[before + i], titles).Draw())];
     }
 
-    // The words of each sheet's title block, then what it is about by its references, in the order of the file.
-    private Func<int, ImmutableArray<(string Sheet, string What)>> Contents(SheetPart[] parts, ImmutableArray<string> subjects)
-    {
-        string[] meant = [.. parts.Select(p => string.Join(", ", SheetSubject.Meant(p.Block, plan).Select(m => m.Id)))];
-        return before => [.. subjects.Select((subject, i) => (Numbers.Whole(request.NumberOf(before + i)), meant[i].Length == 0 ? subject : $"{subject}: {meant[i]}"))];
-    }
-
     private IEnumerable<string> Zones(SheetFlag flag, SeenIn view, Sheet[] sheets, int before) =>
         flag.Partners.Select(p => (p.Sheet, Zone: sheets[p.Sheet].ZoneOf(p.Box, view))).Where(p => p.Zone is not null).Select(p => $"{Numbers.Whole(request.NumberOf(before + p.Sheet))}.{p.Zone}");
-
-    // A part is found in the last view that shows it.
-    private IEnumerable<string> Where(string load, Sheet[] sheets, int before)
-    {
-        string part = plan.Parts.FirstOrDefault(p => load == p.PartId || load.StartsWith(p.PartId + ".", StringComparison.Ordinal) && p.PartId.Length > 0)?.Box ?? "";
-        for (int i = 0; i < sheets.Length; i++)
-            if (request.Views.Reverse().Select(v => sheets[i].ZoneOf(part, v)).FirstOrDefault(z => z is not null) is { } zone) yield return $"{Numbers.Whole(request.NumberOf(before + i))}.{zone}";
-    }
 
     /// <summary>A sheet and how it was found.</summary>
     private sealed record Found(PaperSearch Search, Sheet Sheet);

@@ -47,6 +47,7 @@ internal sealed class TextSheets
     private readonly SheetRequest request;
     private readonly SheetSize size;
     private readonly Box room;
+    private readonly SetIndex index;
     private readonly ImmutableArray<ListLine> lines;
     private readonly ImmutableArray<SwitchRow> rows;
     private readonly string? zone;
@@ -58,10 +59,10 @@ internal sealed class TextSheets
     private int most = int.MaxValue;
     private bool isTooMuch;
 
-    private TextSheets(DrawingPlan plan, SheetRequest request, SheetSize size, ImmutableArray<ListLine> lines, ImmutableArray<SwitchRow> rows, Func<string, string> where)
+    private TextSheets(DrawingPlan plan, SheetRequest request, SheetSize size, ImmutableArray<ListLine> lines, ImmutableArray<SwitchRow> rows, SetIndex index)
     {
-        (this.plan, this.request, this.size, this.lines, this.rows) = (plan, request, size, lines, rows);
-        zone = rows.SelectMany(r => where(r.Load).Split(' ')).FirstOrDefault(z => z.Length > 0);
+        (this.plan, this.request, this.size, this.lines, this.rows, this.index) = (plan, request, size, lines, rows, index);
+        zone = rows.SelectMany(r => index.Load(r.Load).Split(' ')).FirstOrDefault(z => z.Length > 0);
         var frame = new SheetFrame(size);
         // No sheet has more signs than all together.
         double top = frame.Frame.Bottom - TitleBlock.Height, legend = Furniture.LegendOf(UsedOnSheet.InText(lines, rows, zone, plan, request.Words), frame, top, plan.Lettering).Top;
@@ -73,28 +74,29 @@ internal sealed class TextSheets
     /// <param name="plan">What is drawn.</param>
     /// <param name="request">What is asked for.</param>
     /// <param name="size">The paper.</param>
-    /// <param name="contents">What stands on each sheet that is drawn, below the sheet's number.</param>
-    /// <param name="where">On which sheet and in which zone a load is.</param>
-    public static ImmutableArray<TextSheet> Of(DrawingPlan plan, SheetRequest request, SheetSize size, ImmutableArray<(string Sheet, string What)> contents, Func<string, string> where)
+    /// <param name="index">What it says of where things are.</param>
+    public static ImmutableArray<TextSheet> Of(DrawingPlan plan, SheetRequest request, SheetSize size, SetIndex index)
     {
-        var (lines, rows) = (Furniture.Lines(plan, request.Words), SwitchRow.Of(plan.Study, request.Words));
-        ImmutableArray<TextSheet>? At(DrawingPlan lettered, double air, int columns, int most) => new TextSheets(lettered, request, size, lines, rows, where) { most = most }.Filled(contents, where, air, columns);
+        ImmutableArray<ListLine> lines = [.. Furniture.Lines(plan, request.Words).Select(l => l with { Place = index.Change(l.Number.Text) })];
+        var rows = SwitchRow.Of(plan.Study, request.Words);
+        ImmutableArray<TextSheet>? At(DrawingPlan lettered, double air, int columns, int most) => new TextSheets(lettered, request, size, lines, rows, index) { most = most }.Filled(air, columns);
         var close = At(plan, 0, int.MaxValue, int.MaxValue)!.Value;
         // Letters a step larger and lines that stand apart, as far as that takes no more sheets; paper of their own says how large letters are.
-        ImmutableArray<TextSheet>? Calm(DrawingPlan lettered, double air) => At(lettered, air, (contents.Length + MostInColumn - 1) / MostInColumn, close.Length);
+        ImmutableArray<TextSheet>? Calm(DrawingPlan lettered, double air) => At(lettered, air, (index.Contents.Length + MostInColumn - 1) / MostInColumn, close.Length);
         var large = plan with { Lettering = Lettering.Large };
         var calmest = request.TextPaper is null && Calm(large, 0) is not null ? large : plan;
         return Airs.Select(air => Calm(calmest, air)).FirstOrDefault(s => s is not null) ?? close;
     }
 
     // Nothing where that takes more sheets than it may.
-    private ImmutableArray<TextSheet>? Filled(ImmutableArray<(string Sheet, string What)> contents, Func<string, string> where, double air, int columns)
+    private ImmutableArray<TextSheet>? Filled(double air, int columns)
     {
         double width = room.Width;
+        var contents = index.Contents;
         Add("cautions", 1, _ => "Cautions", (_, _) => Furniture.Warnings(plan, width, request.Words));
         Add(Changes, lines.Length, i => $"Changes from {lines[i].Number.Text}", (from, count) => ChangeList.Of(SheetText.ListHead(plan.Alteration), [.. lines.Skip(from).Take(count)], width, plan.Lettering, air));
         Add("sheets", contents.Length, i => $"Sheets from {contents[i].Sheet}", (from, count) => ChangeList.Of("What stands on which sheet", [.. contents.Skip(from).Take(count).Select(c => new ListLine(new(c.Sheet, ColourRole.Ink), null, c.What))], width, plan.Lettering, air, columns));
-        Add(Loads, rows.Length, i => $"Who switches what, from {rows[i].Load}", (from, count) => SwitchTable.Of([.. rows.Skip(from).Take(count)], where, width, plan.Lettering, request.Words, "sheet", air));
+        Add(Loads, rows.Length, i => $"Who switches what, from {rows[i].Load}", (from, count) => SwitchTable.Of([.. rows.Skip(from).Take(count)], index.Load, width, plan.Lettering, request.Words, "sheet", air));
         Close();
         return isTooMuch ? null : [.. sheets];
     }

@@ -28,7 +28,7 @@ internal static class ChangeList
             return Piece.Empty;
         double numbers = TextMeasure.Widest(lines.Select(l => l.Number.Text), lettering.SmallBold);
         double before = numbers + Gap + (lines.Any(l => l.Line is not null) ? Sample + Gap : 0);
-        double widest = before + TextMeasure.Widest(lines.Select(l => l.Text), lettering.Small) + 0.1;
+        double widest = before + lines.Max(l => TextMeasure.Width(l.Text, lettering.Small) + (l.Place.Length == 0 ? 0 : BeforePlace(lettering.Small) + TextMeasure.Width(l.Place, lettering.Small))) + 0.1;
         Piece top = ColumnFlow.Heading(head, width, lettering);
         // One long line must not take a column from all the others: of the numbers of columns that leave room to read, the first that makes the list lowest.
         int columns = ColumnFlow.Columns(widest, Between, width, before + (Readable * lettering.Factor));
@@ -56,6 +56,21 @@ internal static class ChangeList
             shapes.Add(TextShape.Of(texts[i], style, before, baseline + (i * style.Pitch)) with { Whole = whole });
         }
 
-        return new(width, first + (Math.Max(0, texts.Length - 1) * style.Pitch), shapes.ToImmutable());
+        int used = texts.Length + AddPlace(shapes, line, texts, before, width, baseline, style);
+        return new(width, first + (Math.Max(0, used - 1) * style.Pitch), shapes.ToImmutable());
     }
+
+    // At the right edge, where the eye runs down it, in the last line of the text or below: how many lines that takes more.
+    private static int AddPlace(ImmutableArray<Shape>.Builder shapes, ListLine line, ImmutableArray<string> texts, double before, double width, double baseline, TextStyle style)
+    {
+        if (line.Place.Length == 0) return 0;
+        bool isBeside = !texts.IsEmpty && TextMeasure.Width(texts[^1], style) + BeforePlace(style) + TextMeasure.Width(line.Place, style) <= width - before;
+        var places = TextLines.Break(line.Place, style, width - before);
+        int first = isBeside ? texts.Length - 1 : texts.Length;
+        shapes.AddRange(places.Select((place, i) => TextShape.Of(place, style, width, baseline + ((first + i) * style.Pitch), Anchor.End, ColourRole.Quiet)));
+        return isBeside ? 0 : places.Length;
+    }
+
+    // More than between words.
+    private static double BeforePlace(TextStyle style) => 1.5 * TextMeasure.Width("n", style);
 }

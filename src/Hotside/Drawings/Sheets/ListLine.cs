@@ -10,4 +10,7 @@ internal sealed record ListLine(ChangeNumber Number, LineStyle? Line, string Tex
 {
     /// <summary>The outline of the part that the change is about, in the place of a line; <see langword="null"/> where it is about wires.</summary>
     public PartStyle? Part { get; init; }
+
+    /// <summary>Where it is drawn, to be told behind the text; empty where that need not be said.</summary>
+    public string Place { get; init; } = "";
 }

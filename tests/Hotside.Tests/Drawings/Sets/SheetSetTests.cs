@@ -43,7 +43,7 @@ public sealed partial class SheetSetTests
         var drawn = sheets.SelectMany(s => s.Boxes).Select(b => (b.Id, b.View)).ToHashSet();
         foreach (var (shown, circuit) in new[] { (View.Before, alteration.Before), (View.After, alteration.After) }.Where(c => view == View.Pair || view == c.Item1))
             Assert.All(circuit.Conductors.Select(c => c.Id).Concat(circuit.Parts.Where(p => !p.Kind.Terminals.IsEmpty).Select(p => p.Id)), id => Assert.Contains((id, shown), drawn));
-        string[] listed = [.. sheets.SelectMany(s => s.Scene.Groups).Where(g => g.Classes.Contains("changes")).SelectMany(g => g.Shapes).OfType<TextShape>().Where(t => t.Anchor == Anchor.End).Select(t => t.Text)];
+        string[] listed = [.. sheets.SelectMany(s => s.Scene.Groups).Where(g => g.Classes.Contains("changes")).SelectMany(g => g.Shapes).OfType<TextShape>().Where(t => t.Anchor == Anchor.End && t.Style.Bold).Select(t => t.Text)];
         Assert.Equal(alteration.Changes.Select(c => c.Number.ToString(CultureInfo.InvariantCulture)), listed);
     }
 
@@ -217,7 +217,7 @@ public sealed partial class SheetSetTests
 
     private static readonly Dictionary<(string, View, Page, TextSize), Drawing[]> Known = [];
 
-    private static Drawing[] SheetsOf(string job, View view, Page page, TextSize text)
+    internal static Drawing[] SheetsOf(string job, View view, Page page, TextSize text)
     {
         if (job == "van") return Van.Value;
         lock (Known)

@@ -39,7 +39,7 @@ public sealed class SheetSubjectTests
         var job = Read("Lamps of a booth", "One voltage", 250);
         var words = Vocabulary.Of(Words.American);
         var plan = DrawingPlan.Of(job.Alteration, Study.Of(job.Alteration), Lettering.Normal, words);
-        string?[] subjects = [.. TextSheets.Of(plan, new([SeenIn.After], new Dictionary<string, string>(), words), SheetSize.A4, [], _ => "2.A1").Select(s => s.Subject)];
+        string?[] subjects = [.. TextSheets.Of(plan, new([SeenIn.After], new Dictionary<string, string>(), words), SheetSize.A4, new([], _ => "2.A1", _ => "sheet 2")).Select(s => s.Subject)];
         Assert.True(subjects.Length > 2, $"{subjects.Length} sheets");
         Assert.Null(subjects[0]);
         Assert.Equal(subjects.Length, subjects.Distinct().Count());
