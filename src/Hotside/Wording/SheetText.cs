@@ -55,7 +55,7 @@ internal static class SheetText
     }
 
     /// <summary>What the outline of a part that is turned or remounted means.</summary>
-    public static string MovedPartMeaning(Alteration alteration) => alteration.Changes.SelectMany(c => c.Acts).Any(a => a is Remount) ? "part turned or remounted" : "part turned";
+    public static string MovedPartMeaning(Alteration alteration) => alteration.Changes.SelectMany(c => c.Acts).Any(a => a is Remount) ? "part with leads swapped, or remounted" : "part with leads swapped";
 
     /// <summary>What the look of a moved wire means.</summary>
     public static string MovedMeaning(Alteration alteration)

@@ -102,9 +102,12 @@ internal sealed class LinePlanner
         // An end that hangs bears a tag, and so does the drawing.
         if (conductor.Wire.Role != WireRole.Spare && conductor.Ends.Any(e => e.IsFree)) label = $"{conductor.Id}: {label}";
         string title = string.Join(", ", new[] { conductor.Id, label, $"{circuit.TextOf(conductor.From)} to {circuit.TextOf(conductor.To)}" }.Where(t => t.Length > 0));
-        if (figures is null) return new(label, number, look, title) { Ends = (circuit.TextOf(conductor.From), circuit.TextOf(conductor.To)) };
+        if (figures is null) return new(label, number, look, title) { Ends = (NameOf(conductor.From), NameOf(conductor.To)) };
         string figure = figures.TextOf(conductor, isBefore);
         return new(figure, number, look, figure.Length > 0 ? $"{title}: {figure}" : title) { IsLive = figures.IsLive(conductor.Id, isBefore) };
+
+        // The part is enough: its terminal need not be printed.
+        string NameOf(End end) => end.Part ?? circuit.TextOf(end);
     }
 
     /// <summary>The line by which a state shows in a view.</summary>

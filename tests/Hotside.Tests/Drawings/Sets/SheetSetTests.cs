@@ -162,7 +162,7 @@ public sealed partial class SheetSetTests
         string[] legend = [.. Van.Value[0].Scene.Groups.Single(g => g.Id == "legend").Shapes.OfType<TextShape>().Select(t => t.Text)];
         Assert.Equal(
         [
-            "take out", "run new", "move one end", "renew between the same ends", "part fitted or replaced", "part turned", "switched on the hot side", "switched on the ground side", "switched on both sides", "fed through another load",
+            "take out", "run new", "move one end", "renew between the same ends", "part fitted or replaced", "part with leads swapped", "switched on the hot side", "switched on the ground side", "switched on both sides", "fed through another load",
         ], legend[..10]);
         Assert.Equal(12, legend.Length);
         Assert.Equal($"sheet {legend[10].Split('.')[0]}, zone {legend[10].Split('.')[1]}", legend[11]);

@@ -23,10 +23,10 @@ public sealed class LegendTests
     private static string Svg(string text, View view = View.Pair) => Job.Read(text).OrThrow().Draw(view).ToSvg();
 
     [Theory]
-    [InlineData("replace E1: lamp, 12 V, 5 W", "part replaced", "part fitted|run new|part turned")]
-    [InlineData("fit E2: lamp, 12 V, 5 W, 2 on chassis", "part fitted", "part replaced|part turned|to be replaced")]
-    [InlineData("run w3: S1.2 to S2.1, 1 RD", "run new", "part fitted|part replaced|part turned")]
-    [InlineData("reverse E1", "part turned|leads swapped", "part fitted|part replaced|run new|remounted")]
+    [InlineData("replace E1: lamp, 12 V, 5 W", "part replaced", "part fitted|run new|part with leads swapped")]
+    [InlineData("fit E2: lamp, 12 V, 5 W, 2 on chassis", "part fitted", "part replaced|part with leads swapped|to be replaced")]
+    [InlineData("run w3: S1.2 to S2.1, 1 RD", "run new", "part fitted|part replaced|part with leads swapped")]
+    [InlineData("reverse E1", "part with leads swapped|leads swapped", "part fitted|part replaced|run new|remounted")]
     public void What_is_done_to_parts_has_an_outline_and_what_is_done_to_wires_a_line(string change, string shown, string hidden)
     {
         string svg = Svg($"{Lamp}alteration:\n  title: Altered\n  changes:\n    - {change}\n");
