@@ -51,7 +51,7 @@ public class NameTests
     public void A_long_lead_of_a_fitted_part_bears_the_number_of_its_change()
     {
         var lead = LaidOutJob.OfGallery("van").Plan.Lines.First(l => l.Line == "K6.30 on X1.1");
-        Assert.Equal("34", lead.After!.Number!.Text);
+        Assert.Equal("33", lead.After!.Number!.Text);
     }
 
     // What stood below the ring that ends it was read as its label.
